@@ -156,6 +156,17 @@ test('a wrong entry is told beside its field, with what is accepted, and is gone
   await close();
 });
 
+test('an entry is checked at once, while most of the job is not told yet', async () => {
+  const { window, close } = await opened();
+  await window.fill('#pressure', '100');
+  await window.waitForSelector('#pressure[aria-invalid]', WAIT);
+  await window.fill('#pressure', '100 psig');
+  await window.fill('#inlet', '3/8 flare');
+  await window.waitForSelector('#inlet[aria-invalid]', WAIT);
+  assert.equal(await window.locator('#pressure[aria-invalid]').count(), 0);
+  await close();
+});
+
 test('inches typed as millimetres are noticed, and not corrected', async () => {
   const { window, close } = await opened();
   await window.click('#example');

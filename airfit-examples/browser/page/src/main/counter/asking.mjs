@@ -1,8 +1,9 @@
 // Asks the library what follows from the state, a moment after the last key.
 import { $, say } from './page.mjs';
 import { measuring } from './hand.mjs';
-import { filesFor, handAsked, hasSet, isOtherMedium, lacking, placed } from './job.mjs';
+import { filesFor, filesToCheck, handAsked, hasSet, isBegun, isOtherMedium, lacking, placed } from './job.mjs';
 import { exampleSet } from './opening.mjs';
+import { at } from './paths.mjs';
 import { prepare } from './printing.mjs';
 import { Reckoner } from './reckoner.mjs';
 import { show } from './showing.mjs';
@@ -106,11 +107,21 @@ function callsOf({ job, stock, isKnown, wanted, files, hand }, told) {
       told.selected = got;
     },
   };
+  const entries = {
+    call: 'select',
+    args: [
+      { job: 'job.json', files: filesToCheck(job, store.set ?? { name: 'set.csv', text: exampleSet() }), most: 1 },
+    ],
+    take: () => {},
+    // Parts and profiles are known only with the shop's own files.
+    isTold: (field) => at(job, field) !== undefined && !/\.(part|socket|plug|profile|sameAs)\b/.test(field),
+  };
   return [
     !isTold && words,
-    stock && isKnown && !isOther && stock !== checked.stock && read,
+    // A whole job reads the stock itself.
+    stock && isKnown && !isWhole && stock !== checked.stock && read,
     hand && plug,
-    isWhole && parts,
+    isWhole ? parts : isBegun(job) && entries,
   ].filter(Boolean);
 }
 
@@ -122,6 +133,9 @@ function take({ answer, refused }, call, told) {
   }
   const { field, words } = placed(refused, call.inside);
   call.refuse?.(words);
+  if (call.isTold && !call.isTold(field)) {
+    return;
+  }
   if (field) {
     told.wrong.push({ field, words });
   } else {

@@ -92,6 +92,9 @@ export function asked(job) {
     customer: job.customer ?? 'Customer not named',
     catalogue: 'stock.json',
   };
+  if (isObject(whole.tool) && whole.tool.name === undefined) {
+    whole = withAt(whole, 'tool.name', 'Tool');
+  }
   if (isObject(whole.atHand)) {
     if (at(whole, 'atHand.thread') !== undefined && !hasThread(job)) {
       whole = withAt(whole, 'atHand.thread', undefined);
@@ -124,6 +127,31 @@ export function filesFor(job, stock, set, others = {}) {
     files[set.name] = set.text;
   }
   return files;
+}
+
+/** What stands for what was not told yet, only to see whether the rest can be used. */
+const SAMPLES = {
+  'supply.pressure': '100 psig',
+  'tool.air': '10 scfm',
+  'tool.pressure': '80 psig',
+  'tool.inlet': '1/4 NPT female',
+  end: '1/2 NPT female',
+  reach: '25 ft',
+};
+
+/** Whether anything was told of supply, line or tool that can be checked. */
+export function isBegun(job) {
+  const lacks = lacking(job);
+  return lacks.length < lacking(freshJob()).length && lacks.every(({ field }) => field !== 'line');
+}
+
+/** The files by which a job that is not whole is checked, field by field: no stock, and samples for what is lacking. */
+export function filesToCheck(job, set) {
+  let whole = job;
+  for (const { field } of lacking(job)) {
+    whole = withAt(whole, field, SAMPLES[field] ?? SAMPLES[field.split('.').pop()]);
+  }
+  return filesFor({ ...whole, rules: undefined, now: undefined, atHand: undefined }, null, set);
 }
 
 const NO_STOCK = { catalogue: 'No stock', parts: [] };
@@ -196,7 +224,10 @@ export function placed({ name, message, field = '', file = '' }, inside = '') {
   if (!isJob || place === '') {
     return { field: '', words: bare };
   }
-  const words = bare.startsWith(`${place}: `) ? bare.slice(place.length + 2) : bare;
+  // Beside a field there is room for a line: examples are enough there, and one sees where it stands.
+  const words = (bare.startsWith(`${place}: `) ? bare.slice(place.length + 2) : bare)
+    .replace(/; the units are .*$/s, '')
+    .replace(/, at position \d+/, '');
   return {
     field: fieldOf((name === 'WrongField' ? inside : '') + place),
     words: words.replace(/^./, (sign) => sign.toUpperCase()),

@@ -12,8 +12,10 @@ import {
   fieldOf,
   fileName,
   filesFor,
+  filesToCheck,
   freshJob,
   handAsked,
+  isBegun,
   isOtherMedium,
   jobFile,
   lacking,
@@ -165,6 +167,7 @@ test('what a file must have is filled in only to ask, and a caliper alone is no 
   const job = { ...freshJob(), atHand: { instrument: 'vernier caliper 0.02 mm' } };
   assert.equal(asked(job).atHand, undefined);
   assert.equal(asked(job).job, 'Job at the counter');
+  assert.equal(asked({ ...job, tool: { air: '5 scfm' } }).tool.name, 'Tool');
   const read = { ...freshJob(), atHand: { readings: { bore: '5 mm' }, thread: { lastCrest: '13 mm' } } };
   assert.deepEqual(asked(read).atHand, {
     readings: { bore: '5 mm' },
@@ -174,6 +177,17 @@ test('what a file must have is filled in only to ask, and a caliper alone is no 
   assert.equal(jobFile(job, 'shop.json').includes('Job at the counter'), false);
   assert.equal(JSON.parse(jobFile(job, 'shop.json')).catalogue, 'shop.json');
   assert.equal(JSON.parse(jobFile({ ...job, catalogue: '../a.json' }, 'shop.json')).catalogue, '../a.json');
+});
+
+test('a job that is not whole is checked with samples for what is lacking', () => {
+  assert.equal(isBegun(freshJob()), false);
+  const job = { ...freshJob(), supply: { pressure: '90' } };
+  assert.equal(isBegun(job), true);
+  const set = { name: 'own.csv', text: 'record,id' };
+  const whole = JSON.parse(filesToCheck(job, set)['job.json']);
+  assert.deepEqual(lacking(whole), []);
+  assert.equal(whole.supply.pressure, '90');
+  assert.equal(isBegun({ ...job, line: [] }), false);
 });
 
 test('a set that was opened stands in place of the profiles of the stock', () => {
@@ -208,6 +222,12 @@ test('a refusal finds its field', () => {
     field: '',
     words: 'parts[2].end: was "x"',
   });
+  const long =
+    'job.json: tool.air: "22": the unit is missing, at position 2; accepted: such as "34 scfm"; the units are scfm';
+  assert.equal(
+    placed({ name: 'WrongFile', message: long }).words,
+    '"22": the unit is missing; accepted: such as "34 scfm"',
+  );
   assert.equal(fieldOf('line[12].part.bore'), 'line.11.part.bore');
 });
 
