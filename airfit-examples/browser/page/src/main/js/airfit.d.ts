@@ -59,9 +59,10 @@ export interface Pressure {
 export interface Hand {
   /**
    * A reference set: the text of a set file (JSON or CSV), or what JSON.parse made of it; a catalogue with profiles
-   * does as well. Without one no plug can be named.
+   * does as well. Without one no plug can be named; it may be left out where only a thread was read, or only a socket is
+   * at hand.
    */
-  set: string | object;
+  set?: string | object;
   /** Size and reading; several readings of one size are repeats of it. `choices().sizes` has the sizes. */
   readings?: Record<string, string | string[]>;
   /** One of `choices().calipers`; left out, "digital caliper 0.01 mm". */
@@ -105,8 +106,18 @@ export interface Next {
 }
 
 export interface Identified {
-  /** "candidate": one stands out, and something is still open. "socketOnly": a socket alone tells nothing. */
-  kind: "identified" | "candidate" | "ambiguous" | "noMatch" | "insufficientData" | "socketOnly";
+  /**
+   * "candidate": one stands out, and something is still open. "socketOnly": a socket alone tells nothing. "threadOnly":
+   * nothing but the thread was read, and no set was given.
+   */
+  kind:
+    | "identified"
+    | "candidate"
+    | "ambiguous"
+    | "noMatch"
+    | "insufficientData"
+    | "socketOnly"
+    | "threadOnly";
   /** The answer in a sentence, as the sheet to hand over tells it. */
   headline: string;
   /** What is still open, sentence by sentence. */
@@ -128,8 +139,8 @@ export interface Identified {
   /** What thread it carries, where that was read. */
   thread?: { sentence: string; read: string };
   cautions: Caution[];
-  /** The set: its name and where its sizes come from. */
-  set: { name: string; provenance: string; canIdentify: boolean };
+  /** The set, where one was given: its name and where its sizes come from. */
+  set?: { name: string; provenance: string; canIdentify: boolean };
   /** The readings laid over the likeliest profiles; once something was read that the set knows. */
   picture?: Picture;
   /** As text, where it was asked for. */
@@ -344,6 +355,8 @@ export interface SheetOptions {
   letterhead?: string;
   /** The date of a sheet whose job tells none, such as "2026-11-28"; left out, a line to fill in. */
   today?: string;
+  /** Which of the three are wanted, such as ["page"]; the others are "" then, which spares their time. */
+  only?: ("text" | "page" | "reasons")[];
 }
 
 /**

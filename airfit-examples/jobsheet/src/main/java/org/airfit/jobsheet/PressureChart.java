@@ -51,8 +51,9 @@ final class PressureChart {
         AbsolutePressure atmosphere,
         Optional<GaugePressure> need,
         UnitSystem units) {
-      double low = need.map(least -> least.in(units.pressureUnit()))
-          .orElse(above(supply, atmosphere, units));
+      double full = above(supply, atmosphere, units);
+      double least = need.map(pressure -> pressure.in(units.pressureUnit())).orElse(full);
+      double low = Math.min(full, least);
       for (RunResult result : results) {
         for (ElementLoss share : shares(result)) {
           low = Math.min(low, above(share.outlet(), atmosphere, units));
@@ -61,7 +62,7 @@ final class PressureChart {
       double half = units.either(0.5, 5.0);
       return new Scale(
           Math.max(0.0, half * Math.floor(low / half - 0.6)),
-          half * Math.ceil(above(supply, atmosphere, units) / half + 0.2),
+          half * Math.ceil(Math.max(full, least) / half + 0.2),
           units);
     }
   }

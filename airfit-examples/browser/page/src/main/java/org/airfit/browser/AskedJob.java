@@ -74,7 +74,7 @@ final class AskedJob {
 
   static Map<String, Object> tool(Object air, Object pressure) {
     Map<String, Object> tool = new LinkedHashMap<>();
-    tool.put("name", "the tool");
+    tool.put("name", "The tool");
     tool.put("air", air);
     tool.put("pressure", pressure);
     tool.put("inlet", "1/4 NPT female");

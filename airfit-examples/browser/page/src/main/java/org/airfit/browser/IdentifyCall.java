@@ -34,6 +34,10 @@ final class IdentifyCall {
   private static final String READINGS =
       "an object such as {\"tip diameter\": \"11.2 mm\"}, or with a list of repeats";
 
+  /** What is a list in every answer. */
+  private static final List<String> LISTS =
+      List.of("open", "candidates", "chances", "next", "slips", "takenForGranted");
+
   private IdentifyCall() {}
 
   static Map<String, Object> answer(Asked asked) throws RefusedException {
@@ -41,9 +45,14 @@ final class IdentifyCall {
     job.place("atHand.instrument", "caliper");
     job.place("atHand.inUse", "profilesInUse");
     job.place("atHand.", "");
-    job.profiles(asked.value("set", SET));
     Optional<String> caliper = asked.findText("caliper", calipers());
     Map<String, Object> hand = hand(asked, caliper);
+    boolean isWithoutSet = asked.find("set").isEmpty()
+        && !hand.containsKey("readings")
+        && (hand.containsKey("thread") || Boolean.TRUE.equals(hand.get("socketOnly")));
+    if (!isWithoutSet) {
+      job.profiles(asked.value("set", SET));
+    }
     Optional<String> units = asked.findText("units", "SI, US");
     boolean worked = asked.flag("working");
     asked.requireNothingElse();
@@ -51,6 +60,12 @@ final class IdentifyCall {
     job.put("atHand", hand);
     Job read = job.read();
     Map<String, Object> answer = answer(read, worked);
+    if (isWithoutSet) {
+      answer.remove("set");
+      if (!hand.containsKey("socketOnly")) {
+        tellThreadAlone(answer);
+      }
+    }
     if (caliper.isEmpty() && hand.containsKey("readings")) {
       tellCaliper(answer);
     }
@@ -79,6 +94,15 @@ final class IdentifyCall {
     }
     asked.find("profilesInUse").ifPresent(value -> hand.put("inUse", value));
     return hand;
+  }
+
+  /** Of a thread alone nothing is told of the plug: there was nothing to compare it with. */
+  private static void tellThreadAlone(Map<String, Object> answer) {
+    answer.put("kind", "threadOnly");
+    answer.put("headline", "Only its thread was read.");
+    for (String none : LISTS) {
+      answer.put(none, List.of());
+    }
   }
 
   @SuppressWarnings("unchecked")
@@ -123,9 +147,8 @@ final class IdentifyCall {
       Map<String, Object> answer, SocketAnswer socket, UnitSystem units, boolean worked) {
     answer.put("kind", "socketOnly");
     answer.put("headline", socket.reason());
-    for (String none :
-        List.of("open", "candidates", "chances", "next", "slips", "takenForGranted")) {
-      answer.put(none, new ArrayList<>());
+    for (String none : LISTS) {
+      answer.put(none, List.of());
     }
     List<String> ways = new ArrayList<>();
     socket.waysOut().forEach(way -> ways.add(way.toString()));

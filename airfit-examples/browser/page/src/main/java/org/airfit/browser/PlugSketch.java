@@ -12,12 +12,12 @@ import org.jspecify.annotations.Nullable;
 final class PlugSketch {
 
   private static final int WIDTH = 380;
-  private static final int HEIGHT = 348;
+  private static final int HEIGHT = 376;
 
   /** The face of the tip, and the axis. */
   private static final int TIP = 72;
 
-  private static final int AXIS = 150;
+  private static final int AXIS = 178;
 
   /** Where the steps end, seen from the face of the tip. */
   private static final int COLLAR = 88;
@@ -68,7 +68,7 @@ final class PlugSketch {
     diameter(Dimension.SHOULDER_DIAMETER, 200, SHOULDER_HALF, 1, 214);
     bore();
     length(Dimension.TIP_TO_COLLAR, 0, COLLAR, TIP_HALF, COLLAR_HALF, 1, 44);
-    length(Dimension.GROOVE_WIDTH, GROOVE, SHOULDER, COLLAR_HALF, SHOULDER_HALF, 1, 216);
+    length(Dimension.GROOVE_WIDTH, GROOVE, SHOULDER, COLLAR_HALF, SHOULDER_HALF, 1, 226);
     length(Dimension.TIP_LENGTH, 0, GROOVE, TIP_HALF, COLLAR_HALF, 2, 64);
     length(Dimension.INSERTION_LENGTH, 0, STOP, TIP_HALF, BODY_HALF, 3, 116);
     if (chosen != null) {

@@ -57,6 +57,9 @@ final class RunCall {
       job.place("supply.pressure", "supply");
     }
     Object elements = asked.value("elements", ELEMENTS);
+    if (elements instanceof List<?> list && list.isEmpty()) {
+      throw RefusedException.field("elements", "holds nothing that the air goes through", ELEMENTS);
+    }
     String flow = asked.text("flow", FLOW);
     Optional<String> needed = asked.findText("needed", "a gauge pressure such as \"90 psig\"");
     Optional<Object> catalogue = asked.find("catalogue");

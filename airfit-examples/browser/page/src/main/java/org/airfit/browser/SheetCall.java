@@ -3,8 +3,11 @@ package org.airfit.browser;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.airfit.files.Document;
@@ -26,6 +29,8 @@ final class SheetCall {
   private static final Pattern DAY = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})");
   private static final String A_DAY = "a day such as \"2026-11-28\"";
 
+  private static final Set<String> ALL = Set.of("text", "page", "reasons");
+
   private SheetCall() {}
 
   static Map<String, Object> answer(Asked asked) throws RefusedException {
@@ -34,6 +39,7 @@ final class SheetCall {
     Optional<String> letterhead =
         asked.findText("letterhead", "the name of a letterhead file among the files");
     Optional<String> day = asked.findText("today", A_DAY);
+    Set<String> only = only(asked.find("only"));
     asked.requireNothingElse();
     Optional<LocalDate> today =
         day.isPresent() ? Optional.of(day(day.get())) : Optional.empty();
@@ -41,14 +47,14 @@ final class SheetCall {
       Optional<Shop> shop = letterhead.isPresent()
           ? Optional.of(Shop.read(files.open(letterhead.get())))
           : Optional.empty();
-      return answer(files.open(name), shop, today);
+      return answer(files.open(name), shop, today, only);
     } catch (WrongFileException e) {
       throw RefusedException.file(e);
     }
   }
 
   private static Map<String, Object> answer(
-      Document document, Optional<Shop> shop, Optional<LocalDate> today)
+      Document document, Optional<Shop> shop, Optional<LocalDate> today, Set<String> only)
       throws WrongFileException {
     Map<String, Object> answer = new LinkedHashMap<>();
     Optional<Refusal> refusal = Refusal.of(document);
@@ -63,10 +69,26 @@ final class SheetCall {
     JobSheet sheet = JobSheet.of(job);
     Letterhead head =
         new Letterhead(shop, job.label().number(), job.label().date().or(() -> today));
-    answer.put("text", TextSheet.of(sheet));
-    answer.put("page", PageSheet.of(sheet, head, Optional.empty()));
-    answer.put("reasons", PageReasons.of(sheet, head));
+    answer.put("text", only.contains("text") ? TextSheet.of(sheet) : "");
+    answer.put(
+        "page", only.contains("page") ? PageSheet.of(sheet, head, Optional.empty()) : "");
+    answer.put("reasons", only.contains("reasons") ? PageReasons.of(sheet, head) : "");
     return answer;
+  }
+
+  /** Which of the three are wanted; all where nobody says. */
+  private static Set<String> only(Optional<Object> told) throws RefusedException {
+    if (told.isEmpty()) {
+      return ALL;
+    }
+    Set<String> only = new LinkedHashSet<>();
+    for (Object each : told.get() instanceof List<?> list ? list : List.of(told.get())) {
+      if (!ALL.contains(String.valueOf(each))) {
+        throw RefusedException.field("only", "was \"" + each + "\"", "text, page, reasons");
+      }
+      only.add(String.valueOf(each));
+    }
+    return only;
   }
 
   private static LocalDate day(String text) throws RefusedException {
