@@ -111,7 +111,7 @@ function bar(probability) {
   return el('span', { class: 'bar', 'aria-hidden': 'true' }, inner);
 }
 
-export function setPart(isKnown, hasReadings) {
+export function setPart(isKnown, hasReadings, { goTo }) {
   return isKnown || !hasReadings
     ? null
     : part(
@@ -121,10 +121,26 @@ export function setPart(isKnown, hasReadings) {
           'p',
           { class: 'verdict' },
           'Without a reference set no real plug can be named: no table of plug sizes could be verified, so none is ' +
-            'built in. ' +
-            'Open the shop’s own set, or build one from plugs that you know.',
+            'built in. Open the shop’s own set, or build one from plugs that you know.',
         ),
+        links([{ field: 'set', what: 'To the reference set' }], goTo),
       );
+}
+
+/** Entries that cannot be used: what is wrong stands beside each. */
+export function wrongPart(wrong, { goTo }) {
+  return wrong.length === 0 ? null : part('look', 'Look again at', links(wrong, goTo));
+}
+
+/** Buttons that lead to fields, [{field, what}]. */
+function links(fields, goTo) {
+  return el(
+    'ul',
+    { class: 'wants' },
+    fields.map(({ field, what }) =>
+      el('li', {}, el('button', { type: 'button', class: 'link', onclick: () => goTo(field) }, what)),
+    ),
+  );
 }
 
 export function threadPart(thread) {
@@ -140,19 +156,7 @@ export function threadPart(thread) {
 
 /** What is still to be told before parts can be chosen. */
 export function wantedPart(wanted, { goTo }) {
-  return wanted.length === 0
-    ? null
-    : part(
-        'wanted',
-        'To choose parts, tell also',
-        el(
-          'ul',
-          { class: 'wants' },
-          wanted.map(({ field, what }) =>
-            el('li', {}, el('button', { type: 'button', class: 'link', onclick: () => goTo(field) }, what)),
-          ),
-        ),
-      );
+  return wanted.length === 0 ? null : part('wanted', 'To choose parts, tell also', links(wanted, goTo));
 }
 
 /** A question that was refused, where no field is at fault. */

@@ -97,7 +97,8 @@ function callsOf({ job, stock, isKnown, wanted, files, hand }, told) {
     args: [hand],
     inside: 'atHand.',
     take: (got) => {
-      told.plug = got;
+      // The set that was asked with only for want of another names no plug.
+      told.plug = isKnown ? got : got.thread ? { thread: got.thread, candidates: [], chances: [] } : null;
     },
   };
   const parts = {

@@ -104,3 +104,11 @@ export function fieldAt(form, path) {
   }
   return null;
 }
+
+/** What the field of a path is called on the page, for whoever is led to it. */
+export function labelOf(path) {
+  const field = fieldAt(document, path);
+  const label = field?.labels?.[0]?.textContent.trim() ?? path;
+  const card = field?.closest('.card')?.querySelector('h3')?.textContent;
+  return card ? `${card}: ${label}` : label.replace(/^([A-I]) /, '$1, ');
+}

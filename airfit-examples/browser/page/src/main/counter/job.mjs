@@ -181,17 +181,16 @@ export function hasSet(stock, set) {
 
 /**
  * What is asked about the plug and its thread, whatever else of the job is known; null where nothing can be asked. The
- * shop's own set comes first, then the profiles of its stock; without any a set to ask with is given for the thread.
+ * shop's own set comes first, then the profiles of its stock. Without any a set is given to ask with: it tells the
+ * thread, which needs none, and whether the readings can be used.
  */
-export function handAsked(job, stock, set, others = {}, forThread = undefined) {
-  const known = set?.text ?? profilesOf(stock, others);
-  // The thread of a plug needs no set of one's own.
-  const profiles = known ?? (hasThread(job) ? forThread : undefined);
+export function handAsked(job, stock, set, others = {}, without = undefined) {
+  const profiles = set?.text ?? profilesOf(stock, others) ?? (hasPlug(job) || hasThread(job) ? without : undefined);
   const hand = at(job, 'atHand') ?? {};
   if (profiles === undefined || !isObject(hand)) {
     return null;
   }
-  const { instrument, readings, worn, noNearCopies, socketOnly, inUse } = known === undefined ? {} : hand;
+  const { instrument, readings, worn, noNearCopies, socketOnly, inUse } = hand;
   const told = {
     set: profiles,
     readings,

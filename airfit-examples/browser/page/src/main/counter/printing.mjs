@@ -20,6 +20,7 @@ export function prepare({ selected, plug }, files, hand, due) {
   isBehind = due;
   clearTimeout(idle);
   answer = null;
+  $('take').hidden = !selected;
   document.body.classList.remove('ready');
   for (const id of ['print', 'sheet-save', 'reasons-save']) {
     $(id).disabled = !selected;

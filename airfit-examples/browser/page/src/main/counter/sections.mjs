@@ -38,11 +38,12 @@ export function showKept(job) {
 
 /** Says which set counts. */
 export function showSet(stock, set, built) {
+  const own = built.name?.trim() ? `${built.name.trim()}, built` : 'Built';
   const inStock = Array.isArray(stock?.content.profiles) ? stock.content.profiles.length : 0;
   $('set-state').textContent = set
     ? `${set.title}, from ${set.name}.`
     : isUsable(built)
-      ? `${setFile(built).set}, built here: ${many(setFile(built).profiles.length, 'profile')}.`
+      ? `${own} here: ${many(setFile(built).profiles.length, 'profile')}.`
       : inStock > 0
         ? `The ${many(inStock, 'profile')} of the stock "${stock.content.catalogue ?? stock.name}".`
         : 'None yet. Without one no real plug can be named: airfit has no table of plug sizes, because none could be ' +

@@ -10,9 +10,10 @@ import {
   setPart,
   threadPart,
   wantedPart,
+  wrongPart,
 } from './answers.mjs';
 import { el } from './elements.mjs';
-import { showWrong } from './fields.mjs';
+import { labelOf, showWrong } from './fields.mjs';
 import { goTo } from './hand.mjs';
 import { hasPlug, isFresh } from './job.mjs';
 
@@ -34,24 +35,20 @@ export function show(told, wanted, isKnown, job) {
       ? [refusal(selected.headline)]
       : [
           faultPart(faults),
-          setPart(isKnown, hasPlug(job)),
+          wrongPart(
+            wrong.filter((_, i) => placedAt[i]).map(({ field }) => ({ field, what: labelOf(field) })),
+            go,
+          ),
+          setPart(isKnown, hasPlug(job), go),
           plug && isKnown && (hasPlug(job) || isFresh(job)) && plugPart(plug, hasPlug(job), selected !== null, go),
           threadPart(plug?.thread),
           ...(selected ? selectedParts(selected) : []),
           !selected && plug && isKnown && hasPlug(job) ? cautionsPart(plug.cautions) : null,
-          selected || isFresh(job) || wrong.length + faults.length > 0 ? null : wantedPart(wanted, go),
+          selected || isFresh(job) ? null : wantedPart(wanted, go),
         ].flat();
   const shown = nodes.filter(Boolean);
   if (shown.length === 0) {
-    shown.push(
-      el(
-        'p',
-        { class: 'empty' },
-        wrong.length > 0
-          ? 'See what is said beside the field at the left.'
-          : 'Nothing yet. Begin anywhere at the left, or try the example.',
-      ),
-    );
+    shown.push(el('p', { class: 'empty' }, 'Nothing yet. Begin anywhere at the left, or try the example.'));
   }
   replaceBy($('shown'), shown);
   $('shown')

@@ -200,6 +200,9 @@ test('a set that was opened stands in place of the profiles of the stock', () =>
   assert.deepEqual(handAsked(freshJob(), stock, null).set, { catalogue: 'Shop', profiles: [{ id: 'a' }], parts: [] });
   assert.equal(handAsked(freshJob(), { profileSet: 'sets/own.csv' }, null, { 'own.csv': 'x' }).set, 'x');
   assert.equal(handAsked(freshJob(), null, null), null);
+  assert.equal(handAsked(freshJob(), null, null, {}, 'to ask with'), null);
+  const read = { ...freshJob(), atHand: { readings: { bore: '5 mm' } } };
+  assert.deepEqual(handAsked(read, null, null, {}, 'to ask with'), { set: 'to ask with', readings: { bore: '5 mm' } });
 });
 
 test('a refusal finds its field', () => {
