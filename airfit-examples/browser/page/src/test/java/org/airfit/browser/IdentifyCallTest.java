@@ -51,7 +51,11 @@ class IdentifyCallTest {
                 Instrument.VERNIER_CALIPER_0_02,
                 Length.ofMillimetres(5.18))));
     Map<String, Object> answer = identify(
-        "set", Example.workshop(), "caliper", Instrument.VERNIER_CALIPER_0_02.label(), "readings",
+        "set",
+        Example.workshop(),
+        "caliper",
+        Instrument.VERNIER_CALIPER_0_02.label(),
+        "readings",
         Spread.of("tip diameter", List.of("11.92 mm", "11.96 mm"), "groove width", "5.18 mm"));
     assertThat(answer.get("kind")).isEqualTo("candidate");
     assertThat(answer.get("profile"))
@@ -71,7 +75,9 @@ class IdentifyCallTest {
   void what_is_left_blank_is_not_read_yet_and_something_is_still_to_be_read_first()
       throws Exception {
     Map<String, Object> answer = identify(
-        "set", Example.workshop(), "readings",
+        "set",
+        Example.workshop(),
+        "readings",
         Spread.of("tip diameter", " ", "bore", List.of("", " ")));
     assertThat(answer.get("kind")).isEqualTo("insufficientData");
     assertThat((List<?>) answer.get("next")).hasSize(9);
@@ -81,10 +87,11 @@ class IdentifyCallTest {
   @Test
   void inches_typed_as_millimetres_are_told_as_a_slip() throws Exception {
     Map<String, Object> answer = identify(
-        "set", Example.workshop(), "readings",
+        "set",
+        Example.workshop(),
+        "readings",
         Spread.of(
-            "tip diameter", "0.468 mm", "collar diameter", "0.594 mm", "groove width",
-            "0.142 mm"));
+            "tip diameter", "0.468 mm", "collar diameter", "0.594 mm", "groove width", "0.142 mm"));
     assertThat((List<?>) answer.get("slips")).isNotEmpty();
     assertThat(String.valueOf(answer.get("slips"))).contains("in");
     assertThat(answer.get("kind")).isEqualTo("ambiguous");
@@ -93,8 +100,8 @@ class IdentifyCallTest {
   @Test
   void a_socket_and_a_thread_need_no_set() throws Exception {
     assertThat(identify("socketOnly", true).get("kind")).isEqualTo("socketOnly");
-    Map<String, Object> thread =
-        identify("thread", Spread.of("firstCrest", "13.2 mm", "pitches", 5, "overPitches", "7.05 mm"));
+    Map<String, Object> thread = identify(
+        "thread", Spread.of("firstCrest", "13.2 mm", "pitches", 5, "overPitches", "7.05 mm"));
     assertThat(thread.get("kind")).isEqualTo("threadOnly");
     assertThat(thread).containsKey("thread").doesNotContainKey("set");
     assertRefused("set", "without one no plug can be named", "readings", Map.of());
@@ -104,17 +111,32 @@ class IdentifyCallTest {
   void a_refusal_names_the_field_of_the_call() throws Exception {
     String set = Example.workshop();
     assertRefused(
-        "readings.tip diameter", "a comma", "set", set, "readings",
+        "readings.tip diameter",
+        "a comma",
+        "set",
+        set,
+        "readings",
         Spread.of("tip diameter", "11,2 mm"));
     assertRefused(
-        "readings.bore[2]", "the unit is missing", "set", set, "readings",
+        "readings.bore[2]",
+        "the unit is missing",
+        "set",
+        set,
+        "readings",
         Spread.of("bore", List.of("7.6 mm", "7.6")));
     assertRefused("readings", "nearest: bore", "set", set, "readings", Spread.of("bor", "7 mm"));
-    assertRefused("caliper", "digital caliper 0.01 mm", "set", set, "caliper", "ruler",
-        "readings", Spread.of("bore", "7 mm"));
+    assertRefused(
+        "caliper",
+        "digital caliper 0.01 mm",
+        "set",
+        set,
+        "caliper",
+        "ruler",
+        "readings",
+        Spread.of("bore", "7 mm"));
     assertRefused("worn", "the unit is missing", "set", set, "worn", "3");
-    assertRefused("profilesInUse", "goes with socketOnly", "set", set, "profilesInUse",
-        List.of("tern"));
+    assertRefused(
+        "profilesInUse", "goes with socketOnly", "set", set, "profilesInUse", List.of("tern"));
     assertRefused("reading", "is no field here", "set", set, "reading", Map.of());
     assertRefused("working", "true, false", "set", set, "working", "yes");
     assertRefused("units", "SI, US", "set", set, "units", "metric");

@@ -20,8 +20,7 @@ import org.junit.jupiter.api.Test;
 /** Ends, parts, sets, drawings and files. */
 class OtherCallsTest {
 
-  private static Map<String, Object> answer(String call, Object... fields)
-      throws RefusedException {
+  private static Map<String, Object> answer(String call, Object... fields) throws RefusedException {
     return Calls.answer(call, Spread.of(fields));
   }
 
@@ -57,15 +56,17 @@ class OtherCallsTest {
       String page = PageSheet.of(
               sheet,
               new Letterhead(
-                  java.util.Optional.empty(), sheet.job().label().number(), sheet.job().label().date()),
+                  java.util.Optional.empty(),
+                  sheet.job().label().number(),
+                  sheet.job().label().date()),
               java.util.Optional.empty())
           .replaceAll("<[^>]*>", "")
           .replace("&quot;", "\"")
           .replace("&gt;", ">")
           .replace("&lt;", "<")
           .replace("&amp;", "&");
-      Map<String, Object> told = answer(
-          "select", "job", String.valueOf(job.getFileName()), "files", Example.filesOf(job));
+      Map<String, Object> told =
+          answer("select", "job", String.valueOf(job.getFileName()), "files", Example.filesOf(job));
       if (told.get("kind").equals("refused")) {
         continue;
       }
@@ -74,7 +75,9 @@ class OtherCallsTest {
       lines.addAll((List<?>) told.get("questions"));
       lines.addAll((List<?>) told.get("wrong"));
       for (Object line : lines) {
-        assertThat(page).as("%s", job).contains(String.valueOf(line).replaceAll("\\b([DLWd])_(.)\\b", "$1$2"));
+        assertThat(page)
+            .as("%s", job)
+            .contains(String.valueOf(line).replaceAll("\\b([DLWd])_(.)\\b", "$1$2"));
       }
       if (told.get("kind").equals("fits")) {
         Map<?, ?> best = (Map<?, ?>) ((List<?>) told.get("proposals")).get(0);
@@ -88,12 +91,15 @@ class OtherCallsTest {
 
   @Test
   void another_medium_is_refused_before_anything_else_is_read() throws Exception {
-    Map<String, Object> refused = answer(
-        "select", "job", Spread.of("conditions", Spread.of("medium", "breathing air")));
+    Map<String, Object> refused =
+        answer("select", "job", Spread.of("conditions", Spread.of("medium", "breathing air")));
     assertThat(refused).containsEntry("kind", "refused").containsEntry("proposals", List.of());
     assertThat(String.valueOf(refused.get("headline"))).contains("breathing air");
     Map<String, Object> sheet = answer(
-        "sheet", "job", "a.json", "files",
+        "sheet",
+        "job",
+        "a.json",
+        "files",
         Map.of("a.json", "{\"conditions\": {\"medium\": \"oxygen\"}}"));
     assertThat(String.valueOf(sheet.get("page"))).contains("Nothing was computed");
   }
@@ -104,8 +110,8 @@ class OtherCallsTest {
         Example.plain(Example.JOBS.resolve("boatyard").resolve("blow-gun.json"));
     castToMap(((List<?>) job.get("line")).get(3)).put("reach", "10");
     assertThatExceptionOfType(RefusedException.class)
-        .isThrownBy(() -> answer(
-            "select", "job", job, "files", Map.of("catalogue.json", Example.boatyard())))
+        .isThrownBy(() ->
+            answer("select", "job", job, "files", Map.of("catalogue.json", Example.boatyard())))
         .satisfies(refused -> {
           assertThat(refused.name()).isEqualTo("WrongField");
           assertThat(refused.field()).isEqualTo("line[4].reach");
@@ -144,7 +150,8 @@ class OtherCallsTest {
     for (Dimension dimension : Dimension.values()) {
       assertThat(all).contains("data-size=\"" + dimension.label() + "\"");
       Map<String, Object> one = answer("measuring", "size", dimension.label());
-      assertThat(String.valueOf(one.get("svg"))).contains("class=\"jaws\"", "class=\"size chosen\"");
+      assertThat(String.valueOf(one.get("svg")))
+          .contains("class=\"jaws\"", "class=\"size chosen\"");
       assertThat(String.valueOf(one.get("size"))).contains(dimension.howToMeasure());
     }
     assertThat(all).doesNotContain("jaws");
@@ -153,7 +160,8 @@ class OtherCallsTest {
   @Test
   void an_outline_is_true_to_size_and_tells_what_is_missing() throws Exception {
     Map<String, Object> tern = answer("outline", "set", Example.workshop(), "profile", "tern");
-    assertThat(String.valueOf(tern.get("picture"))).contains("width=\"" + plain(tern.get("width")) + "mm\"");
+    assertThat(String.valueOf(tern.get("picture")))
+        .contains("width=\"" + plain(tern.get("width")) + "mm\"");
     assertThat(tern.get("missing")).isEqualTo(List.of());
     Map<String, Object> part = answer("outline", "readings", Map.of("bore", "7.6 mm"));
     assertThat(part).doesNotContainKey("picture");
@@ -168,7 +176,8 @@ class OtherCallsTest {
   @Test
   void a_set_reads_back_from_what_is_written() throws Exception {
     Map<String, Object> set = answer("referenceSet", "set", Example.workshop(), "paper", "A4");
-    assertThat(answer("referenceSet", "set", set.get("csv"))).containsEntry("json", set.get("json"));
+    assertThat(answer("referenceSet", "set", set.get("csv")))
+        .containsEntry("json", set.get("json"));
     assertThat(answer("referenceSet", "set", set.get("json"))).containsEntry("csv", set.get("csv"));
     assertThat(String.valueOf(set.get("page"))).containsIgnoringCase("<!doctype html>");
     assertThat((List<?>) set.get("pairs")).hasSize(3);
