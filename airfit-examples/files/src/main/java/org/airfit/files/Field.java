@@ -95,6 +95,11 @@ final class Field {
     return value instanceof String;
   }
 
+  /** Whether a list stands here. */
+  boolean isList() {
+    return value instanceof List;
+  }
+
   /** A field that may be missing. */
   Optional<Field> find(String field) throws WrongFileException {
     return find(field, "");

@@ -321,6 +321,19 @@ final class InWords {
     return FreeAirFlow.from(flow, job.demand().reference());
   }
 
+  /** The scale that all charts of a job share. */
+  static PressureChart.Scale scale(JobSheet sheet) {
+    List<RunResult> all = new ArrayList<>();
+    sheet.now().ifPresent(all::add);
+    sheet.selection().flatMap(JobSheet::shown).map(Proposal::result).ifPresent(all::add);
+    return PressureChart.Scale.of(
+        all,
+        sheet.job().supply().pressure(),
+        sheet.job().atmosphere(),
+        Optional.of(sheet.requirement().least()),
+        sheet.units());
+  }
+
   /** What the rules say of a proposal with that outcome. */
   static List<Finding> findings(Proposal proposal, JobSheet sheet, RuleOutcome outcome) {
     return proposal.findings(sheet.units()).stream()

@@ -204,15 +204,7 @@ public final class PageReasons {
   }
 
   private void chart(JobSheet sheet, String title, RunResult result) {
-    List<RunResult> all = new ArrayList<>();
-    sheet.now().ifPresent(all::add);
-    sheet.selection().flatMap(JobSheet::shown).map(Proposal::result).ifPresent(all::add);
-    PressureChart.Scale scale = PressureChart.Scale.of(
-        all,
-        sheet.job().supply().pressure(),
-        sheet.job().atmosphere(),
-        sheet.requirement().least(),
-        sheet.units());
+    PressureChart.Scale scale = InWords.scale(sheet);
     out.append("<figure class=\"chart\">\n");
     out.append(PressureChart.of(
         title + ": pressure from the supply to the tool",
