@@ -96,7 +96,7 @@ class WiderHoseTest {
     assertThat(tried).hasSize(3).noneMatch(WiderHose::isEnough);
     assertThat(WiderHose.inWords(tried.subList(0, 1), UnitSystem.US))
         .isEqualTo(
-            "With a 3/8 in hose of the same length too little air still gets through: no pressure is left at the tool.");
+            "With a 3/8 in hose of the same length too little air gets through: no pressure is left at the tool.");
   }
 
   @Test
