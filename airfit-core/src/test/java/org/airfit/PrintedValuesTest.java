@@ -35,11 +35,13 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.airfit.quantity.TypedFlow;
 import org.airfit.quantity.UnmarkedFlow;
 import org.airfit.quantity.ValveCoefficient;
 import org.airfit.quantity.Velocity;
 import org.airfit.quantity.Volume;
 import org.airfit.quantity.VolumeFlowUnit;
+import org.airfit.run.ToolAir;
 import org.airfit.run.ToolMarking;
 import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
@@ -135,6 +137,14 @@ class PrintedValuesTest {
           ValveCoefficient.class, List.of(ValveCoefficient.ofCv(1.04), ValveCoefficient.ofKv(0.9))),
       entry(Velocity.class, List.of(Velocity.ofFeetPerSecond(30))),
       entry(Volume.class, List.of(Volume.ofUsGallons(60))),
+      entry(
+          ToolAir.class,
+          List.of(
+              ToolAir.parse("11 CFM"),
+              ToolAir.parse("4 scfm avg"),
+              ToolAir.parse("avg 400 l/min"))),
+      entry(
+          TypedFlow.class, List.of(TypedFlow.parse("11 to 14 cfm"), TypedFlow.parse("10 L/s ANR"))),
       entry(
           ToolMarking.class,
           List.of(

@@ -406,6 +406,12 @@ class RulesInWordsTest {
             + ", it needs 6.2 bar(g) at 10 L/s ANR. It is enough if the bore of hose is "
             + open.doubts().get(0).enoughIf(UnitSystem.SI).orElseThrow()
             + " (2 to 9.5 mm told): ask for it.");
+    Selection.Proposals answer =
+        (Selection.Proposals) Selection.of(Shelf.job().build(), Catalogue.of(usualWith(either)));
+    assertThat(answer.whyBest())
+        .as("it agrees with what the rule says")
+        .endsWith(", from no air at worst to " + atTool(shown(Shelf.job(), usual()))
+            + " at best at the tool.");
   }
 
   /** The federal rules allow 20 psig at a blocked nozzle; the advice of the works is 10. */

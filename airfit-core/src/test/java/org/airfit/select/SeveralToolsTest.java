@@ -514,6 +514,13 @@ class SeveralToolsTest {
         .containsExactly(
             "What closes the outlets of part manifold 3 that no line uses, 3/8 NPT female? A plug must go into"
                 + " each, or more lines onto them.");
+    Selection.Proposals three = (Selection.Proposals)
+        Selection.of(two, Catalogue.of(List.of(manifold(3, 20.0), hose("hose", 9.5))));
+    assertThat(three.best().leftOpen())
+        .containsExactly("the outlets of part manifold 3 that no line uses");
+    assertThat(three.whyBest())
+        .endsWith(" Still open: what closes the outlets of part manifold 3 that no line uses.");
+    assertThat(best(two, manifold(2, 20.0), hose("hose", 9.5)).leftOpen()).isEmpty();
     Slot.Splitter shared =
         Slot.splitter("manifold").sharedWith(Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(2.0)));
     Layout others =

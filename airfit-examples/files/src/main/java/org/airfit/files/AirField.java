@@ -33,8 +33,12 @@ final class AirField {
       throw field.wrong("stands beside a marking that tells the air; keep one of the two");
     }
     ToolAir air = field.typed(ToolAir::parse);
-    Range<FreeAirFlow> told =
-        at(air.flow(), air.isAverage() ? air.flow().toString() : air.toString(), field, around, remarks);
+    Range<FreeAirFlow> told = at(
+        air.flow(),
+        air.isAverage() ? air.flow().toString() : air.toString(),
+        field,
+        around,
+        remarks);
     return air.isAverage()
         ? whileRunning(told, duty, air.toString(), field.place(), remarks)
         : withoutDuty(told, duty);
@@ -76,8 +80,8 @@ final class AirField {
       TypedFlow flow, String typed, Field field, AirState around, List<String> remarks)
       throws WrongFileException {
     if (!flow.isCounted()) {
-      remarks.add("\"" + Printable.line(typed) + "\" in " + field.place()
-          + " " + flow.openInWords() + ". All of these are judged.");
+      remarks.add("\"" + Printable.line(typed) + "\" in " + field.place() + " " + flow.openInWords()
+          + ". All of these are judged.");
     }
     return field.build(() -> flow.range(around.pressure(), around.temperature()));
   }

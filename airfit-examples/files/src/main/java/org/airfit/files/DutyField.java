@@ -27,7 +27,8 @@ final class DutyField {
       if (!(share > 0.0 && share <= 1.0)) {
         throw field.wrong("must be above 0 and at most 1, was " + share
             + (share > 1.0 && share <= 100.0
-                ? "; per cent are typed as \"" + String.valueOf(share).replaceFirst("\\.0$", "") + " %\""
+                ? "; per cent are typed as \"" + String.valueOf(share).replaceFirst("\\.0$", "")
+                    + " %\""
                 : ""));
       }
     }
@@ -53,7 +54,8 @@ final class DutyField {
     }
     boolean isRange = share.group(3) != null;
     String last = isRange ? share.group(4) : share.group(2);
-    double first = value(share.group(1), isRange && share.group(2).isEmpty() ? last : share.group(2));
+    double first =
+        value(share.group(1), isRange && share.group(2).isEmpty() ? last : share.group(2));
     return new DutyField(field, first, isRange ? value(share.group(3), last) : first);
   }
 

@@ -249,8 +249,8 @@ final class Field {
       return parsed(text(), parser);
     } catch (WrongFileException e) {
       if (isRange(text(), parser)) {
-        throw wrong("was \"" + text().strip()
-            + "\"; one value is wanted here, no range: " + insteadOfRange);
+        throw wrong("was \"" + text().strip() + "\"; one value is wanted here, no range: "
+            + insteadOfRange);
       }
       throw e;
     }
@@ -285,8 +285,7 @@ final class Field {
   <Q extends Quantity<Q, ?>> Range<Q> range(Function<String, Q> parser) throws WrongFileException {
     String text = value instanceof String told ? told : "";
     if (DASHED.matcher(text).find()) {
-      throw wrong("was \"" + text + "\"; a range has the word to: \""
-          + withTo(text) + "\"");
+      throw wrong("was \"" + text + "\"; a range has the word to: \"" + withTo(text) + "\"");
     }
     refuseNumber();
     try {

@@ -320,10 +320,9 @@ final class JobLine {
     Optional<Part.Splitter> there =
         parts.find(item, PART, Part.Splitter.class, PartFields.SPLITTER, name);
     Optional<Field> taken = item.find("othersTake", "the air that others take from it");
-    Optional<Range<FreeAirFlow>> others =
-        taken.isPresent()
-            ? Optional.of(AirField.readings(taken.get(), around, remarks))
-            : Optional.empty();
+    Optional<Range<FreeAirFlow>> others = taken.isPresent()
+        ? Optional.of(AirField.readings(taken.get(), around, remarks))
+        : Optional.empty();
     Optional<Field> told = item.find("lines", LINES);
     if (told.isPresent()) {
       for (Field line : told.get().items()) {
@@ -341,12 +340,13 @@ final class JobLine {
   private void refuseOneLine(Field told, boolean othersTake) throws WrongFileException {
     int begun = lines.stream().mapToInt(ToolLine::count).sum();
     if (begun + (othersTake ? 1 : 0) < 2) {
-      throw told.wrong(lines.isEmpty()
-          ? "is empty; a splitter leads to two lines or more, or to one where \"othersTake\" says what others take"
-          : "holds one line only, to " + lines.get(0).goal()
-              + ": put what stands in that line in the place of the splitter and its tool into the \"tool\" of"
-              + " the job (or of the line that the splitter ends), or say with \"othersTake\" what others take, or with \"count\" that there"
-              + " are more alike");
+      throw told.wrong(
+          lines.isEmpty()
+              ? "is empty; a splitter leads to two lines or more, or to one where \"othersTake\" says what others take"
+              : "holds one line only, to " + lines.get(0).goal()
+                  + ": put what stands in that line in the place of the splitter and its tool into the \"tool\" of"
+                  + " the job (or of the line that the splitter ends), or say with \"othersTake\" what others take, or with \"count\" that there"
+                  + " are more alike");
     }
   }
 
@@ -465,8 +465,9 @@ final class JobLine {
     Optional<Part.Regulator> there =
         parts.find(item, PART, Part.Regulator.class, kind.toString(), name);
     Optional<Field> fails = item.find("ifFails", IF_FAILS);
-    Optional<GaugePressure> failed =
-        fails.isPresent() ? Optional.of(fails.get().one(GaugePressure::parse, Accepted.HIGHEST)) : Optional.empty();
+    Optional<GaugePressure> failed = fails.isPresent()
+        ? Optional.of(fails.get().one(GaugePressure::parse, Accepted.HIGHEST))
+        : Optional.empty();
     return item.build(() -> new Slot.Regulated(name, kind, set, failed, there));
   }
 

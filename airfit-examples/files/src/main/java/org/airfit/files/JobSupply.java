@@ -52,9 +52,8 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
         .map(least -> new Range<>(least, stands.most()))
         .orElse(stands);
     Optional<Field> relief = supplied.find("highest", Accepted.GAUGE);
-    Optional<GaugePressure> highest =
-        relief.isPresent()
-            ? Optional.of(relief.get().one(GaugePressure::parse, Accepted.HIGHEST))
+    Optional<GaugePressure> highest = relief.isPresent()
+        ? Optional.of(relief.get().one(GaugePressure::parse, Accepted.HIGHEST))
         : Optional.empty();
     if (highest.isPresent() && highest.get().compareTo(pressure.most()) < 0) {
       throw relief
@@ -177,7 +176,8 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
       return FlowFields.atmosphere(told.get());
     }
     if (altitude.isPresent()) {
-      Length height = altitude.get().one(Length::parse, "give the greatest height, where the air is thinnest");
+      Length height =
+          altitude.get().one(Length::parse, "give the greatest height, where the air is thinnest");
       return altitude.get().build(() -> PistonCompressor.atmosphereAt(height));
     }
     remarks.add("Sea level is assumed ("

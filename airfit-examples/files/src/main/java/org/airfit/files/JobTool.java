@@ -100,7 +100,8 @@ final class JobTool {
     T fuller = start;
     Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);
     Optional<GaugePressure> allowed = rating.isPresent()
-        ? Optional.of(rating.get().one(GaugePressure::parse, "give the lowest, which the tool surely stands"))
+        ? Optional.of(
+            rating.get().one(GaugePressure::parse, "give the lowest, which the tool surely stands"))
         : marked.flatMap(MarkingField::allowed);
     if (allowed.isPresent()) {
       T before = fuller;

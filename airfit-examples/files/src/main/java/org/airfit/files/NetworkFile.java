@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.joint.HoseSize;
 import org.airfit.line.Conduit;
 import org.airfit.line.PipeDuty;
 import org.airfit.network.Network;
@@ -28,6 +31,9 @@ import org.jspecify.annotations.Nullable;
 
 /** What a network file says, a table; docs/network-file.md has the columns. */
 public final class NetworkFile {
+
+  /** A bore is that of a hose by its size where they differ by less than this [mm]: a rounded inch. */
+  private static final double SAME_HOSE_MM = 0.06;
 
   private static final List<String> COLUMNS = List.of(
       "record",
@@ -336,7 +342,10 @@ public final class NetworkFile {
         row.find("conductance").isPresent() || row.find("capacity").isPresent();
     String end = coupled ? name + ", end of the pipe" : name;
     builder.line(name, from, end, conduit);
-    branches.add(NetworkJob.Branch.ofPipe(name, PipeDuty.BRANCH, conduit));
+    branches.add(
+        isHose(row, conduit)
+            ? NetworkJob.Branch.ofHose(name, conduit)
+            : NetworkJob.Branch.ofPipe(name, PipeDuty.BRANCH, conduit));
     if (coupled) {
       String coupling = "coupling of " + name;
       FlowCapacity capacity = FlowFields.ofRow(row);
@@ -356,6 +365,24 @@ public final class NetworkFile {
         following ? ToolDemand.following(tool, air, rated) : ToolDemand.fixed(tool, air);
     builder.tool(name, demand.withDuty(use), work(row));
     drops.add(new NetworkJob.Drop(name, tool, needs, use));
+  }
+
+  /**
+   * Whether a drop is a hose: its wall or size says so, or the tool hangs on a hose and the bore is that of one. The last
+   * is our choice.
+   */
+  private static boolean isHose(Field row, Conduit conduit) throws WrongFileException {
+    for (String told : List.of("wall", "size")) {
+      Optional<Field> words = row.find(told);
+      if (words.isPresent() && words.get().text().toLowerCase(Locale.ROOT).contains("hose")) {
+        return true;
+      }
+    }
+    return row.flag("onHose")
+        && Stream.of(UnitSystem.values())
+            .flatMap(system -> HoseSize.all(system).stream())
+            .anyMatch(size ->
+                Math.abs(size.bore().millimetres() - conduit.bore().millimetres()) < SAME_HOSE_MM);
   }
 
   private static double share(Field use) throws WrongFileException {

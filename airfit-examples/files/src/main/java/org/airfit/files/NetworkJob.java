@@ -83,8 +83,8 @@ public record NetworkJob(
    * A pipe or a part, with what stands in the file; of a drop, its pipe and its coupling.
    *
    * @param name its name, unique in the network
-   * @param duty what a pipe serves; empty for anything else
-   * @param pipe the pipe; empty for anything else
+   * @param duty what a pipe serves, by which its velocity is judged; empty of a hose and for anything else
+   * @param pipe the pipe or hose; empty for anything else
    * @param part the flow capacity of a part or a check valve; empty for anything else
    * @param regulator the regulator; empty for anything else
    */
@@ -98,6 +98,17 @@ public record NetworkJob(
     static Branch ofPipe(String name, PipeDuty duty, Conduit pipe) {
       return new Branch(
           name, Optional.of(duty), Optional.of(pipe), Optional.empty(), Optional.empty());
+    }
+
+    /** A hose: rules of velocity are for pipe. */
+    static Branch ofHose(String name, Conduit hose) {
+      return new Branch(
+          name, Optional.empty(), Optional.of(hose), Optional.empty(), Optional.empty());
+    }
+
+    /** {@return whether it is a hose} */
+    public boolean isHose() {
+      return pipe.isPresent() && duty.isEmpty();
     }
 
     static Branch ofPart(String name, FlowCapacity part) {

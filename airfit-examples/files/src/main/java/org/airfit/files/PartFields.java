@@ -92,7 +92,8 @@ final class PartFields {
     for (String ofCatalogue : List.of("id", "kind", "price", "cost")) {
       if (item.names().contains(ofCatalogue)) {
         throw item.field(ofCatalogue, "")
-            .wrong("belongs to a part of a catalogue; a part that is there needs none, leave it out");
+            .wrong(
+                "belongs to a part of a catalogue; a part that is there needs none, leave it out");
       }
     }
     Part part = part(item, kind, facts(item, called, called).asExisting());

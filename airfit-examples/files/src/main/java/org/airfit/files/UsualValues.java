@@ -85,12 +85,7 @@ final class UsualValues {
   static void askOfRating(
       Field field, GaugePressure allowed, GaugePressure needed, List<String> remarks)
       throws WrongFileException {
-    ask(
-        field,
-        ALLOWED,
-        Range.exactly(allowed),
-        meant -> meant.compareTo(needed) >= 0,
-        remarks);
+    ask(field, ALLOWED, Range.exactly(allowed), meant -> meant.compareTo(needed) >= 0, remarks);
   }
 
   /** Asks about the pressure of a supply. */

@@ -55,7 +55,10 @@ class RangesInFilesTest {
   private Path job(String typed, String instead) throws IOException {
     assertThat(JOB).contains(typed);
     Files.writeString(folder.resolve("job.json"), JOB.replace(typed, instead));
-    Files.copy(YARD.resolve("catalogue.json"), folder.resolve("catalogue.json"), StandardCopyOption.REPLACE_EXISTING);
+    Files.copy(
+        YARD.resolve("catalogue.json"),
+        folder.resolve("catalogue.json"),
+        StandardCopyOption.REPLACE_EXISTING);
     return folder.resolve("job.json");
   }
 
@@ -75,21 +78,23 @@ class RangesInFilesTest {
 
   @Test
   void a_regulator_may_be_set_to_so_much_or_so_much() throws Exception {
-    Slot.Regulated regulator = (Slot.Regulated)
-        read("\"set\": \"90 psig\"", "\"set\": \"80 to 90 psig\"").layout().slots().get(0);
-    assertThat(regulator.setRange())
-        .isEqualTo(Range.parse("80 to 90 psig", GaugePressure::parse));
+    Slot.Regulated regulator =
+        (Slot.Regulated) read("\"set\": \"90 psig\"", "\"set\": \"80 to 90 psig\"")
+            .layout()
+            .slots()
+            .get(0);
+    assertThat(regulator.setRange()).isEqualTo(Range.parse("80 to 90 psig", GaugePressure::parse));
     assertThat(regulator.set()).isEqualTo(GaugePressure.ofPsi(90.0));
   }
 
   /** The flow is judged at the lowest, the parts at what stands in front. */
   @Test
   void so_may_one_that_stands_first_of_all() throws Exception {
-    String first = "\"line\": [{\"kind\": \"regulator\", \"name\": \"first\", \"set\": \"95 to 105 psig\"},";
+    String first =
+        "\"line\": [{\"kind\": \"regulator\", \"name\": \"first\", \"set\": \"95 to 105 psig\"},";
     Requirement job = read("\"line\": [", first);
     assertThat(job.pressures().lowest()).isEqualTo(GaugePressure.ofPsi(95.0));
-    assertThat(job.pressures().usual().psi())
-        .isCloseTo(105.0, within(1.0e-9));
+    assertThat(job.pressures().usual().psi()).isCloseTo(105.0, within(1.0e-9));
     assertThat(job.highest()).isEqualTo(GaugePressure.ofPsi(130.0));
   }
 
@@ -103,8 +108,7 @@ class RangesInFilesTest {
   })
   void the_duty_may_be_a_share_or_per_cent_or_between_two(String duty, double least, double most)
       throws Exception {
-    Requirement job =
-        read("\"air\": \"11 scfm\"", "\"air\": \"avg 4 scfm\", \"duty\": " + duty);
+    Requirement job = read("\"air\": \"11 scfm\"", "\"air\": \"avg 4 scfm\", \"duty\": " + duty);
     assertThat(job.demandRange())
         .isEqualTo(new Range<>(FreeAirFlow.ofScfm60F(least), FreeAirFlow.ofScfm60F(most)));
   }
@@ -159,8 +163,7 @@ class RangesInFilesTest {
   void what_takes_no_range_says_what_to_give_instead(
       String typed, String instead, String place, String told) throws Exception {
     Path job = job(typed, instead);
-    WrongFileException wrong =
-        catchThrowableOfType(WrongFileException.class, () -> Disk.job(job));
+    WrongFileException wrong = catchThrowableOfType(WrongFileException.class, () -> Disk.job(job));
     assertThat(wrong.getMessage()).startsWith("job.json: " + place + ": ").contains(told);
   }
 
@@ -170,8 +173,9 @@ class RangesInFilesTest {
         "\"line\": [",
         "\"line\": [{\"kind\": \"regulator\", \"name\": \"first\", \"set\": \"95 to 105 psig\","
             + " \"droop\": \"6 psi\", \"atFlow\": \"80 scfm\"},");
-    WrongFileException wrong =
-        catchThrowableOfType(WrongFileException.class, () -> Disk.job(job));
-    assertThat(wrong.getMessage()).startsWith("job.json: line[1].set: ").contains("give the lowest");
+    WrongFileException wrong = catchThrowableOfType(WrongFileException.class, () -> Disk.job(job));
+    assertThat(wrong.getMessage())
+        .startsWith("job.json: line[1].set: ")
+        .contains("give the lowest");
   }
 }

@@ -256,8 +256,9 @@ final class InterviewTalk {
       say("That " + air.flow().openInWords() + ". All of these are judged.");
     }
     if (air.isAverage()) {
-      say("That is an average: while it runs the tool takes up to four times as much, if it runs a quarter of the time"
-          + " (common practice, no source).");
+      say(
+          "That is an average: while it runs the tool takes up to four times as much, if it runs a quarter of the time"
+              + " (common practice, no source).");
     }
   }
 

@@ -51,6 +51,11 @@ record NetworkAmounts(UnitSystem units) {
     return units.either(bore.format(LengthUnit.MILLIMETRE, 1), bore.format(LengthUnit.INCH, 3));
   }
 
+  /** The bore of a hose, by the name of its size where it has one. */
+  String hose(Length bore) {
+    return units.sayBore(bore);
+  }
+
   /** The number of an amount without its unit, for a column whose heading has the unit. */
   static String number(String amount) {
     return amount.replaceFirst(" .*", "");

@@ -37,8 +37,8 @@ import org.airfit.safety.Situation;
  * @param all all tools at once
  * @param simulation tools drawn at random by their use factors
  * @param closures what is left with each main closed
- * @param improvements what single changes give to the drop that lacks most, the most first; only those worth 0.01 bar,
- *     and none where no drop has too little
+ * @param improvements what single changes give to the drop that lacks most, the most first; only those that cure
+ *     it or bring a quarter of what it lacks, and at least 0.01 bar, which is our choice; none where no drop has too little
  */
 public record NetworkSheet(
     NetworkJob job,
@@ -53,6 +53,9 @@ public record NetworkSheet(
   private static final long SEED = 1;
   private static final double LARGER = 1.5;
   private static final double WORTH_PASCALS = 1000.0;
+
+  /** A change that does not cure what is short is told from this share of it on [-]: our choice. */
+  private static final double WORTH_SHARE = 0.25;
 
   /** Copies the lists; refuses what is null. */
   public NetworkSheet {
@@ -186,7 +189,9 @@ public record NetworkSheet(
                 job.network().replacing(branch.name(), pipe.withBore(wider.bore())),
                 lack,
                 branch.name() + ": " + wider.words() + " instead of "
-                    + amounts(job).bore(pipe.bore()))
+                    + (branch.isHose()
+                        ? amounts(job).hose(pipe.bore())
+                        : amounts(job).bore(pipe.bore())))
             .ifPresent(improvements::add);
       });
       branch.part().ifPresent(part -> {
@@ -229,11 +234,17 @@ public record NetworkSheet(
         .fold(
             solved -> {
               double after = weakest(job, solved).lack();
-              return lack - after >= WORTH_PASCALS
+              return isWorth(lack, after)
                   ? Optional.of(new Improvement(what, lack - after, after))
                   : Optional.empty();
             },
             none -> Optional.empty());
+  }
+
+  /** Whether a change cures what is short, or takes away a share of it that matters. */
+  static boolean isWorth(double lack, double after) {
+    double gain = lack - after;
+    return gain >= WORTH_PASCALS && (after <= 0.0 || gain >= WORTH_SHARE * lack);
   }
 
   private static NetworkAmounts amounts(NetworkJob job) {

@@ -13,7 +13,6 @@ import org.airfit.quantity.PressureDrop;
 final class NetworkWords {
 
   private static final PressureDrop HIGH = PressureDrop.ofPascals(1.0e5);
-  private static final PressureDrop LITTLE = PressureDrop.ofPascals(1.0e3);
 
   private NetworkWords() {}
 
@@ -175,8 +174,8 @@ final class NetworkWords {
   static String nothing(NetworkSheet sheet) {
     return sheet.drops().stream().allMatch(NetworkSheet.DropAnswer::isEnough)
         ? "nothing: no drop is short."
-        : "no single change gives the weakest drop as much as "
-            + sheet.amounts().threshold(LITTLE) + ": change several, or the supply.";
+        : "no single change cures what the weakest drop lacks, or brings a quarter of it: change several, or the"
+            + " supply.";
   }
 
   /** A change to a network and what solving it again gives, in a sentence. */

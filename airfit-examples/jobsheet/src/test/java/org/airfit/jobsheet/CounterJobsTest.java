@@ -219,7 +219,9 @@ class CounterJobsTest {
         .contains("2 × H38-25", "4 × H14-25")
         .contains(
             "What closes the outlets of each of the 2 Manifold 1/2 NPT with three outlets 3/8 NPT"
-                + " (bench manifold) that no line uses, 3/8 NPT female?");
+                + " (bench manifold) that no line uses, 3/8 NPT female?")
+        .as("the headline does not hide it")
+        .contains("Still open: what closes the outlets of each of the 2 Manifold 1/2 NPT");
     assertThat(PageReasons.of(sheet))
         .contains("<th scope=\"rowgroup\" colspan=\"3\">2 lines to bench manifold</th>")
         .contains("<th scope=\"rowgroup\" colspan=\"3\">Lines 3 and 4, air ratchet</th>");
@@ -389,6 +391,9 @@ class CounterJobsTest {
         .as("what can be measured is asked for first, never the roughness")
         .contains("It is enough if the bore of 3/8 in hose, old is at least")
         .doesNotContain("too little.");
+    String reasons = PageReasons.of(sheet);
+    assertThat(reasons).contains("What was taken for what the parts do not tell");
+    assertThat(reasons.split("<li>3/8 in hose, old: ", -1)).as("once").hasSize(2);
   }
 
   /** Its rating is asked for, tails with clamps go into it, and it is not bought. */

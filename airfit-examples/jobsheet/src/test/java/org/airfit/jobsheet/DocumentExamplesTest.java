@@ -75,7 +75,7 @@ class DocumentExamplesTest {
       FittingList::parse,
       Rating::parse,
       UnmarkedFlow::parse,
-      Length::parse,
+      text -> Range.parse(text, Length::parse),
       FreeAirFlow::parse,
       Temperature::parse,
       End::parse,
@@ -349,9 +349,9 @@ class DocumentExamplesTest {
     assertThat(values).isGreaterThan(20);
   }
 
-  /** A marking, a hose in words without its id, or a time. */
+  /** A marking, a hose in words without its id, a time, or a duty. */
   private static boolean isOfTheJob(String value) {
-    if (value.matches("[0-9].* hose, old.*|([0-9.]+ (s|min|h) ?)+")) {
+    if (value.matches("[0-9].* hose, old.*|([0-9.]+ (s|min|h) ?)+|[0-9]+( to [0-9]+)? %")) {
       return true;
     }
     try {

@@ -187,12 +187,14 @@ class InterviewProgramTest {
 
   /** The job file keeps what was said, and its sheet tells every reading. */
   @Test
-  void air_that_does_not_tell_where_it_is_counted_is_taken_with_all_its_readings() throws Exception {
+  void air_that_does_not_tell_where_it_is_counted_is_taken_with_all_its_readings()
+      throws Exception {
     Customer customer = sander().knows("How much air", "11 CFM");
     assertThat(interview(customer)).isZero();
     String said = printed().replaceAll("\\s+", " ");
     assertThat(said)
-        .contains("That does not tell where the air is counted; it may be standard cubic feet at 60 °F,")
+        .contains(
+            "That does not tell where the air is counted; it may be standard cubic feet at 60 °F,")
         .contains("\"11 CFM\" in tool.air does not tell where the air is counted");
     Map<String, Object> fields = Disk.fields(job(), new ArrayList<>());
     assertThat(fields).extractingByKey("tool").asString().contains("air=11 CFM");
@@ -210,7 +212,8 @@ class InterviewProgramTest {
     String start = """
         {"tool": {"name": "sander", "marking": "90 psi 11 CFM", "inlet": "1/4 NPT female"}}
         """;
-    assertThat(interviewFrom(start, "compressed air\n105 psig\n1/2 NPT female\n30 ft\n")).isZero();
+    assertThat(interviewFrom(start, "compressed air\n105 psig\n1/2 NPT female\n30 ft\n"))
+        .isZero();
     assertThat(printed()).doesNotContain("How much air").doesNotContain("pressure must the tool");
   }
 

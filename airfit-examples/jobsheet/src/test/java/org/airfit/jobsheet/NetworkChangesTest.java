@@ -169,4 +169,44 @@ class NetworkChangesTest {
         .contains("Leak: flange at joint loses 6.")
         .contains("scfm, day and night: mend it");
   }
+
+  private static NetworkJob onHose(String bore, String tool) throws WrongFileException {
+    String table = """
+        record,name,from,to,bore,length,roughness,wall,tool,air,needs,pressure,units,temperature,atmosphere,customer,onHose
+        network,Shed,,,,,,,,,,,US,68 °F,14.7 psia,K.,
+        supply,,,room,,,,,,,,110 psig,,,,,
+        pipe,main,room,a,1.05 in,60 ft,0.045 mm,,,,,,,,,,
+        drop,bench,a,,%s,50 ft,0.01 mm,,grinder,60 scfm,108 psig,,,,,,%s
+        """.formatted(bore, tool);
+    return NetworkFile.read(Document.of("shed.csv", Csv.read("shed.csv", table)));
+  }
+
+  /** Rules of velocity are for pipe: 60 scfm in 1/2 in are far above what a branch of pipe may have. */
+  @Test
+  void a_hose_has_no_rule_of_velocity_and_is_called_by_its_size() throws WrongFileException {
+    NetworkSheet hose = NetworkSheet.of(onHose("0.5 in", "yes"));
+    assertThat(hose.branches().get(1).velocity()).isEmpty();
+    assertThat(hose.job().branches().get(1).isHose()).isTrue();
+    assertThat(hose.improvements().get(0).what())
+        .isEqualTo("bench: a 3/4 in hose instead of 1/2 in");
+    NetworkSheet pipe = NetworkSheet.of(onHose("0.622 in", "yes"));
+    assertThat(pipe.branches().get(1).velocity()).isPresent();
+    assertThat(pipe.job().branches().get(1).isHose()).isFalse();
+    assertThat(NetworkSheet.of(onHose("0.5 in", "no")).branches().get(1).velocity())
+        .isPresent();
+    assertThat(NetworkText.of(hose)).doesNotContain("0.500 in");
+  }
+
+  /** The main that loses little cures nothing and is not told; the hose does. */
+  @Test
+  void only_a_change_that_cures_or_brings_a_quarter_of_what_is_short_is_told()
+      throws WrongFileException {
+    NetworkSheet sheet = NetworkSheet.of(onHose("0.5 in", "yes"));
+    assertThat(sheet.improvements()).noneMatch(each -> each.what().startsWith("main"));
+    assertThat(NetworkSheet.isWorth(40_000.0, 30_000.0)).isTrue();
+    assertThat(NetworkSheet.isWorth(40_000.0, 30_001.0)).isFalse();
+    assertThat(NetworkSheet.isWorth(1_000.0, 0.0)).isTrue();
+    assertThat(NetworkSheet.isWorth(999.0, 0.0)).isFalse();
+    assertThat(NetworkSheet.isWorth(50_000.0, -1.0)).isTrue();
+  }
 }
