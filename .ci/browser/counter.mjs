@@ -463,6 +463,17 @@ test('every job of the examples is answered as it is without the page', async ()
   assert.ok(count > 20);
 });
 
+test('the head of the shop stands on the sheet', async () => {
+  const { window, close } = await opened();
+  await window.click('#example');
+  await files(window, join(jobs, 'boatyard/letterhead.json'));
+  assert.match(await window.textContent('#letterhead-state'), /Ferry Lane Air Counter/);
+  const [side, ...more] = await printed(window, 'Letter');
+  assert.match(side, /4 Ferry Lane/);
+  assert.equal(more.length, 0);
+  await close();
+});
+
 test('nothing is kept unless it is wanted, and it can be cleared', async () => {
   const { window, close } = await opened();
   await window.click('#example');

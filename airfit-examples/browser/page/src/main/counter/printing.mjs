@@ -15,20 +15,25 @@ let idle = 0;
 let answer = null;
 let isBehind = () => false;
 
+/** Takes back what could be printed: something else was told. */
+export function withdraw() {
+  clearTimeout(idle);
+  answer = null;
+  document.body.classList.remove('ready');
+}
+
 /** Makes ready what can be printed of an answer; `due` tells whether a newer one is on its way. */
 export function prepare({ selected, plug }, files, hand, due) {
   isBehind = due;
-  clearTimeout(idle);
-  answer = null;
+  withdraw();
   $('take').hidden = !selected;
-  document.body.classList.remove('ready');
   for (const id of ['print', 'sheet-save', 'reasons-save']) {
     $(id).disabled = !selected;
   }
   const first = plug && hasPlug(store.job) ? plug.candidates[0]?.profile : undefined;
   if (selected || first) {
     const calls = [
-      selected && { call: 'sheet', args: ['job.json', files] },
+      selected && sheetCall(files),
       first && $('true-size').open && { call: 'outline', args: [{ set: hand.set, profile: first }] },
     ].filter(Boolean);
     answer = { calls, name: plug?.candidates?.[0]?.name, got: null };
@@ -36,6 +41,15 @@ export function prepare({ selected, plug }, files, hand, due) {
   } else {
     screen.outline(null, '');
   }
+}
+
+/** The sheet with the head of the shop, if one was opened. */
+function sheetCall(files) {
+  const head = store.now.letterhead;
+  return {
+    call: 'sheet',
+    args: head ? ['job.json', { ...files, 'letterhead.json': head.text }, 'letterhead.json'] : ['job.json', files],
+  };
 }
 
 /** The sheet, made now if it was not yet; null where there is none. */
