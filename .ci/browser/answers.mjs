@@ -5,6 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { faultsOfEmbedding } from './embedding.mjs';
 import { browser } from './faults.mjs';
 
 const folder = join(dirname(fileURLToPath(import.meta.url)), '../../airfit-examples/browser');
@@ -122,6 +123,16 @@ function tell(where, found) {
   found.slice(0, 20).forEach((fault) => console.error(`${where}: ${fault}`));
 }
 
+const root = join(folder, '../..');
+tell(
+  'docs/embedding.md',
+  await faultsOfEmbedding(
+    join(root, 'docs/embedding.md'),
+    join(folder, 'page/src/main/js/airfit.d.ts'),
+    page,
+    readFileSync(join(root, 'airfit-examples/sets/workshop.csv'), 'utf8'),
+  ),
+);
 for (const file of [page, probe]) {
   const code = readFileSync(file, 'utf8');
   tell(file, ['</script', '<!--', ']]>'].filter((sign) => code.toLowerCase().includes(sign)).map(

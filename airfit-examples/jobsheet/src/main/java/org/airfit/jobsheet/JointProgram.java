@@ -32,7 +32,10 @@ final class JointProgram {
     JointAnswer answer = JointAnswer.of(one, other);
     answer.remarks().forEach(remark -> out.wrapped("", remark));
     out.wrapped("", answer.mating().inWords());
-    answer.mating().seal().ifPresent(seal -> out.wrapped("", "Kept tight by " + seal.label() + "."));
+    answer
+        .mating()
+        .seal()
+        .ifPresent(seal -> out.wrapped("", "Kept tight by " + seal.label() + "."));
     if (!answer.chain().adapters().isEmpty()) {
       out.line("");
       out.line("The joints with it:");

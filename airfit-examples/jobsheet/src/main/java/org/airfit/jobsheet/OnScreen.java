@@ -262,7 +262,8 @@ public final class OnScreen {
    * @return the drawings
    */
   public static Chart chart(JobSheet sheet, String title, RunResult result) {
-    return chart(sheet, title, result, Optional.of(sheet.requirement().least()), InWords.scale(sheet));
+    return chart(
+        sheet, title, result, Optional.of(sheet.requirement().least()), InWords.scale(sheet));
   }
 
   /**

@@ -139,10 +139,7 @@ final class PressureChart {
   }
 
   private String draw(
-      String title,
-      RunResult result,
-      AbsolutePressure atmosphere,
-      Optional<GaugePressure> need) {
+      String title, RunResult result, AbsolutePressure atmosphere, Optional<GaugePressure> need) {
     List<ElementLoss> shares = shares(result);
     boolean starves = result.fold(delivered -> false, starved -> true);
     List<Row> rows = new ArrayList<>();

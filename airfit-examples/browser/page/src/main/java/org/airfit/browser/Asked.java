@@ -26,9 +26,7 @@ final class Asked {
   }
 
   private static String kind(@Nullable Object value) {
-    return value == null
-        ? "nothing"
-        : value instanceof List ? "a list" : "\"" + value + "\"";
+    return value == null ? "nothing" : value instanceof List ? "a list" : "\"" + value + "\"";
   }
 
   /** Whatever stands there; empty where it is left out. */

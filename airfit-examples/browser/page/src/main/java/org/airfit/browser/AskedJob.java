@@ -22,8 +22,8 @@ final class AskedJob {
   private static final String FILE = "?";
 
   /** A line that is there for the form alone: nothing is computed of it. */
-  private static final List<Object> LINE = List.of(
-      Map.of("kind", "outlet", "end", "1/2 NPT female"), Map.of("kind", "coupling"));
+  private static final List<Object> LINE =
+      List.of(Map.of("kind", "outlet", "end", "1/2 NPT female"), Map.of("kind", "coupling"));
 
   private static final String CATALOGUE = "catalogue.json";
 
@@ -109,8 +109,7 @@ final class AskedJob {
       } else {
         given = given.with(file, values);
         given = given.with(
-            CATALOGUE,
-            Map.of("catalogue", "set", "profileSet", file, "parts", List.of()));
+            CATALOGUE, Map.of("catalogue", "set", "profileSet", file, "parts", List.of()));
       }
     } catch (WrongFileException e) {
       throw RefusedException.file(e);

@@ -30,8 +30,7 @@ final class Given implements Document.Shelf {
     Map<String, Object> contents = new LinkedHashMap<>();
     for (Map.Entry<String, ?> each : texts.entrySet()) {
       if (!(each.getValue() instanceof String)) {
-        throw RefusedException.field(
-            "files." + each.getKey(), "is no text", "the text of a file");
+        throw RefusedException.field("files." + each.getKey(), "is no text", "the text of a file");
       }
       contents.put(nameOf(each.getKey()), each.getValue());
     }

@@ -108,8 +108,8 @@ final class IdentifyCall {
   @SuppressWarnings("unchecked")
   private static void tellCaliper(Map<String, Object> answer) {
     ((List<Object>) answer.get("takenForGranted"))
-        .add("The readings were taken as those of a " + USUAL.label()
-            + ", as no caliper was told.");
+        .add(
+            "The readings were taken as those of a " + USUAL.label() + ", as no caliper was told.");
   }
 
   /** What a job's plug is; of a job without one, that nothing was read. */

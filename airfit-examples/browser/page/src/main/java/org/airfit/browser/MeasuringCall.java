@@ -14,9 +14,8 @@ final class MeasuringCall {
   private MeasuringCall() {}
 
   static Map<String, Object> answer(Asked asked) throws RefusedException {
-    String known = Arrays.stream(Dimension.values())
-        .map(Dimension::label)
-        .collect(Collectors.joining(", "));
+    String known =
+        Arrays.stream(Dimension.values()).map(Dimension::label).collect(Collectors.joining(", "));
     Optional<String> size = asked.findText("size", known);
     asked.requireNothingElse();
     Dimension chosen = null;

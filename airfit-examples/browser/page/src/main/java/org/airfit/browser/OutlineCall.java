@@ -31,9 +31,7 @@ final class OutlineCall {
     if (id.isPresent() == !readings.isEmpty()) {
       throw RefusedException.field("profile", "or readings must be given, one of the two", PROFILE);
     }
-    return id.isPresent()
-        ? answer(ofSet(set, id.get()))
-        : answer(readings);
+    return id.isPresent() ? answer(ofSet(set, id.get())) : answer(readings);
   }
 
   private static PlugProfile ofSet(Optional<Object> given, String id) throws RefusedException {
@@ -50,8 +48,7 @@ final class OutlineCall {
             String.join(", ", set.profiles().stream().map(PlugProfile::id).toList())));
   }
 
-  private static Map<String, Object> answer(Map<String, Object> readings)
-      throws RefusedException {
+  private static Map<String, Object> answer(Map<String, Object> readings) throws RefusedException {
     AskedJob job = AskedJob.begun();
     job.place("atHand.", "");
     job.put(
@@ -62,8 +59,7 @@ final class OutlineCall {
         .displayName("Plug at hand")
         .from(Provenance.nominalUnverified(), Source.measured("readings of the plug at hand"))
         .confirmUnusual();
-    for (PlugReading reading :
-        job.read().atHand().map(AtHand::readings).orElse(List.of())) {
+    for (PlugReading reading : job.read().atHand().map(AtHand::readings).orElse(List.of())) {
       plug.dimension(
           reading.dimension(), PartSpread.normal(reading.length(), reading.standardUncertainty()));
     }

@@ -95,8 +95,7 @@ final class PlugSketch {
       upper.append(" L").append(x(step[1])).append(' ').append(AXIS - step[2]);
       lower.insert(
           0,
-          " L" + x(step[1]) + " " + (AXIS + step[2]) + " L" + x(step[0]) + " "
-              + (AXIS + step[2]));
+          " L" + x(step[1]) + " " + (AXIS + step[2]) + " L" + x(step[0]) + " " + (AXIS + step[2]));
       edges.append("M").append(x(step[0])).append(' ').append(AXIS - step[2]);
       edges.append('V').append(AXIS + step[2]);
     }
@@ -181,10 +180,7 @@ final class PlugSketch {
     int shelf = 6 + TIER * tier;
     open(dimension);
     hit(x(at) - HIT / 2, AXIS - half, HIT, 2 * half);
-    line(
-        "M" + x(at) + " " + (shelf + 4) + "V" + (AXIS + half),
-        weight(dimension),
-        "");
+    line("M" + x(at) + " " + (shelf + 4) + "V" + (AXIS + half), weight(dimension), "");
     arrow(x(at), AXIS - half, 0, -1);
     arrow(x(at), AXIS + half, 0, 1);
     words(dimension, x(words), shelf, "middle");
@@ -286,12 +282,18 @@ final class PlugSketch {
     for (int side : new int[] {-1, 1}) {
       int near = AXIS + side * half;
       jaw(
-          x(at) - wide, near,
-          x(at) + wide, near,
-          x(at) + wide, near + 34 * side,
-          x(at) + wide - 4, near + 40 * side,
-          x(at) - wide + 4, near + 40 * side,
-          x(at) - wide, near + 34 * side);
+          x(at) - wide,
+          near,
+          x(at) + wide,
+          near,
+          x(at) + wide,
+          near + 34 * side,
+          x(at) + wide - 4,
+          near + 40 * side,
+          x(at) - wide + 4,
+          near + 40 * side,
+          x(at) - wide,
+          near + 34 * side);
     }
   }
 
@@ -299,18 +301,41 @@ final class PlugSketch {
   private void inside() {
     for (int side : new int[] {-1, 1}) {
       int wall = AXIS + side * BORE_HALF;
-      jaw(x(30), wall, x(30), wall - 6 * side, x(-12), wall - 14 * side, x(-12), wall - 2 * side,
-          x(-6), wall);
+      jaw(
+          x(30),
+          wall,
+          x(30),
+          wall - 6 * side,
+          x(-12),
+          wall - 14 * side,
+          x(-12),
+          wall - 2 * side,
+          x(-6),
+          wall);
     }
   }
 
   /** Two blades that spread between the walls of the groove, from above. */
   private void blades() {
     int top = AXIS - COLLAR_HALF - 30;
-    jaw(x(GROOVE), AXIS - GROOVE_HALF - 4, x(GROOVE), top, x(GROOVE) + 12, top, x(GROOVE) + 6,
+    jaw(
+        x(GROOVE),
+        AXIS - GROOVE_HALF - 4,
+        x(GROOVE),
+        top,
+        x(GROOVE) + 12,
+        top,
+        x(GROOVE) + 6,
         AXIS - GROOVE_HALF - 4);
-    jaw(x(SHOULDER), AXIS - GROOVE_HALF - 4, x(SHOULDER), top, x(SHOULDER) - 12, top,
-        x(SHOULDER) - 6, AXIS - GROOVE_HALF - 4);
+    jaw(
+        x(SHOULDER),
+        AXIS - GROOVE_HALF - 4,
+        x(SHOULDER),
+        top,
+        x(SHOULDER) - 12,
+        top,
+        x(SHOULDER) - 6,
+        AXIS - GROOVE_HALF - 4);
   }
 
   /** One jaw on the face of the tip, the other on the face of a step: below, as the lengths stand there. */
@@ -321,7 +346,14 @@ final class PlugSketch {
     int inner = AXIS + (isBehind ? GROOVE_HALF + 6 : from + 4);
     int back = isBehind ? 10 : -10;
     jaw(x(to), inner, x(to), beam, x(to + back), beam, x(to + back / 2), inner);
-    jaw(x(-12), beam, x(Math.max(to, to + back)), beam, x(Math.max(to, to + back)), beam + 7,
-        x(-12), beam + 7);
+    jaw(
+        x(-12),
+        beam,
+        x(Math.max(to, to + back)),
+        beam,
+        x(Math.max(to, to + back)),
+        beam + 7,
+        x(-12),
+        beam + 7);
   }
 }

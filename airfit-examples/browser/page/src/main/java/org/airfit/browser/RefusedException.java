@@ -32,7 +32,8 @@ final class RefusedException extends Exception {
         WRONG_FIELD,
         "",
         field,
-        (field.isEmpty() ? "" : field + ": ") + complaint
+        (field.isEmpty() ? "" : field + ": ")
+            + complaint
             + (accepted.isEmpty() ? "" : "; accepted: " + accepted),
         accepted);
   }

@@ -20,8 +20,9 @@ final class RunCall {
   private static final String SUPPLY =
       "a gauge pressure such as \"90 psig\", or an object such as {\"pressure\": \"90 to 110 psig\"}";
 
-  private static final String ELEMENTS = "a list such as [{\"name\": \"hose\", \"bore\": \"3/8 in\","
-      + " \"length\": \"25 ft\", \"wall\": \"rubber hose\"}]";
+  private static final String ELEMENTS =
+      "a list such as [{\"name\": \"hose\", \"bore\": \"3/8 in\","
+          + " \"length\": \"25 ft\", \"wall\": \"rubber hose\"}]";
 
   private static final String FLOW = "free air such as \"34 scfm\" or \"16 L/s ANR\"";
 
@@ -123,8 +124,7 @@ final class RunCall {
     AbsolutePressure atmosphere = sheet.job().atmosphere();
     answer.put("atSupply", Shown.pressure(atSupply(result), atmosphere, units));
     result.fold(
-        delivered ->
-            answer.put("atTool", Shown.pressure(delivered.atTool(), atmosphere, units)),
+        delivered -> answer.put("atTool", Shown.pressure(delivered.atTool(), atmosphere, units)),
         starved -> starved);
     answer.put("losses", Shown.losses(sheet, result));
     answer.put(
@@ -133,14 +133,10 @@ final class RunCall {
             delivered -> delivered.bottleneck().name(), RunResult.Starved::element));
     answer.put(
         "carries",
-        isNeedTold
-            ? sheet.job().now().map(run -> OnScreen.carries(sheet, run)).orElse("")
-            : "");
+        isNeedTold ? sheet.job().now().map(run -> OnScreen.carries(sheet, run)).orElse("") : "");
     answer.put(
         "helps",
-        isNeedTold
-            ? OnScreen.widerHose(sheet, result).map(List::of).orElse(List.of())
-            : List.of());
+        isNeedTold ? OnScreen.widerHose(sheet, result).map(List::of).orElse(List.of()) : List.of());
     List<Object> remarks = new ArrayList<>();
     sheet.job().remarks().forEach(remark -> remarks.add(inOwnWords(remark)));
     answer.put("remarks", remarks);

@@ -42,16 +42,13 @@ final class SetCall {
   static MeasuredSet read(Object set, Optional<String> called) throws RefusedException {
     String file = "set.json";
     if (set instanceof String text) {
-      file = text.stripLeading().startsWith("{") || text.startsWith("\ufeff{")
-          ? file
-          : "set.csv";
+      file = text.stripLeading().startsWith("{") || text.startsWith("\ufeff{") ? file : "set.csv";
     } else if (!(set instanceof Map)) {
       throw RefusedException.field("set", "was " + set, SET);
     }
     String name = called.orElse(file);
     try {
-      return ReferenceSetFile.readMeasured(
-          Given.files(Map.of()).with(name, set).open(name));
+      return ReferenceSetFile.readMeasured(Given.files(Map.of()).with(name, set).open(name));
     } catch (WrongFileException e) {
       throw RefusedException.file(e);
     }
@@ -66,8 +63,7 @@ final class SetCall {
     throw RefusedException.field("paper", "was \"" + word + "\"", "A4, Letter");
   }
 
-  private static Map<String, Object> answer(
-      MeasuredSet measured, Optional<PlugSheet.Paper> paper) {
+  private static Map<String, Object> answer(MeasuredSet measured, Optional<PlugSheet.Paper> paper) {
     ReferenceSet set = measured.set();
     Map<String, Object> answer = new LinkedHashMap<>();
     answer.put("kind", "set");
@@ -93,8 +89,8 @@ final class SetCall {
     answer.put("text", SetText.of(measured));
     answer.put("csv", Csv.write(ReferenceSetFile.toRows(set)));
     answer.put("json", JsonText.write(ReferenceSetFile.toObject(set)));
-    paper.ifPresent(chosen ->
-        answer.put("page", Printable.lines(PlugSheet.of(set, chosen).html())));
+    paper.ifPresent(
+        chosen -> answer.put("page", Printable.lines(PlugSheet.of(set, chosen).html())));
     return answer;
   }
 

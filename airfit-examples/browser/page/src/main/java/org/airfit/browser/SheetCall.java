@@ -41,8 +41,7 @@ final class SheetCall {
     Optional<String> day = asked.findText("today", A_DAY);
     Set<String> only = only(asked.find("only"));
     asked.requireNothingElse();
-    Optional<LocalDate> today =
-        day.isPresent() ? Optional.of(day(day.get())) : Optional.empty();
+    Optional<LocalDate> today = day.isPresent() ? Optional.of(day(day.get())) : Optional.empty();
     try {
       Optional<Shop> shop = letterhead.isPresent()
           ? Optional.of(Shop.read(files.open(letterhead.get())))
@@ -70,8 +69,7 @@ final class SheetCall {
     Letterhead head =
         new Letterhead(shop, job.label().number(), job.label().date().or(() -> today));
     answer.put("text", only.contains("text") ? TextSheet.of(sheet) : "");
-    answer.put(
-        "page", only.contains("page") ? PageSheet.of(sheet, head, Optional.empty()) : "");
+    answer.put("page", only.contains("page") ? PageSheet.of(sheet, head, Optional.empty()) : "");
     answer.put("reasons", only.contains("reasons") ? PageReasons.of(sheet, head) : "");
     return answer;
   }

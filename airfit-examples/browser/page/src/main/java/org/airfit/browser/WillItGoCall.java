@@ -40,8 +40,7 @@ final class WillItGoCall {
     for (Mating each : joint.chain().matings()) {
       Map<String, Object> told = new LinkedHashMap<>();
       told.put("sentence", each.inWords());
-      each.seal()
-          .ifPresent(seal -> told.put("sealing", "Kept tight by " + seal.label() + "."));
+      each.seal().ifPresent(seal -> told.put("sealing", "Kept tight by " + seal.label() + "."));
       joints.add(told);
       sources.add(each.source().toString());
     }

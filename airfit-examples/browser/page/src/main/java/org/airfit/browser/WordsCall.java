@@ -25,9 +25,11 @@ final class WordsCall {
       sizes.add(size(dimension));
     }
     answer.put("sizes", sizes);
-    answer.put("calipers", List.of(Instrument.values()).stream().map(Instrument::label).toList());
     answer.put(
-        "places", List.of(Environment.values()).stream().map(Environment::toString).toList());
+        "calipers", List.of(Instrument.values()).stream().map(Instrument::label).toList());
+    answer.put(
+        "places",
+        List.of(Environment.values()).stream().map(Environment::toString).toList());
     return answer;
   }
 

@@ -22,14 +22,43 @@ import org.airfit.plug.ReferenceSet;
 final class Spread {
 
   private static final List<String> ENDS = List.of(
-      "1/8 NPT male", "1/4 NPT male", "1/4 NPT female", "3/8 NPT female", "1/2 NPT male",
-      "1/2 NPT female", "3/4 NPT female", "1/4 NPTF female", "1/2 NPTF male", "1/4 NPSM male",
-      "R 1/4 male", "R 1/2 male", "Rc 1/4 female", "Rp 1/2 female", "G 1/4 male", "G 1/4 female",
-      "G 1/2 female", "G 3/8 port", "G 1/4 male with washer", "M5 male", "10-32 male",
-      "1/4 in barb", "3/8 in barb", "10 mm barb", "1/4 in hose", "3/8 in hose", "10 mm hose",
-      "8 mm push-in", "8 mm tube", "9/16-18 O-ring port", "37° flare 7/16-20 male",
-      "45° flare 7/16-20 nut", "two-lug claw", "European claw", "garden hose male",
-      "R 1/4 female", "12 mm tube");
+      "1/8 NPT male",
+      "1/4 NPT male",
+      "1/4 NPT female",
+      "3/8 NPT female",
+      "1/2 NPT male",
+      "1/2 NPT female",
+      "3/4 NPT female",
+      "1/4 NPTF female",
+      "1/2 NPTF male",
+      "1/4 NPSM male",
+      "R 1/4 male",
+      "R 1/2 male",
+      "Rc 1/4 female",
+      "Rp 1/2 female",
+      "G 1/4 male",
+      "G 1/4 female",
+      "G 1/2 female",
+      "G 3/8 port",
+      "G 1/4 male with washer",
+      "M5 male",
+      "10-32 male",
+      "1/4 in barb",
+      "3/8 in barb",
+      "10 mm barb",
+      "1/4 in hose",
+      "3/8 in hose",
+      "10 mm hose",
+      "8 mm push-in",
+      "8 mm tube",
+      "9/16-18 O-ring port",
+      "37° flare 7/16-20 male",
+      "45° flare 7/16-20 nut",
+      "two-lug claw",
+      "European claw",
+      "garden hose male",
+      "R 1/4 female",
+      "12 mm tube");
 
   /** A call and what it is given. */
   record Asking(String call, Map<String, Object> asked) {}
@@ -69,14 +98,17 @@ final class Spread {
       Map<String, Object> plain = Example.plain(catalogue);
       if (plain.containsKey("profiles")) {
         Map<String, Object> profiles = of(
-            "catalogue", plain.get("catalogue"), "profiles", plain.get("profiles"), "parts",
+            "catalogue",
+            plain.get("catalogue"),
+            "profiles",
+            plain.get("profiles"),
+            "parts",
             List.of());
         sets.put(profiles, CatalogueFile.read(Document.of("c", profiles)).profiles());
       }
     }
     String workshop = Example.workshop();
-    sets.put(
-        workshop, SetCall.read(workshop, java.util.Optional.empty()).set());
+    sets.put(workshop, SetCall.read(workshop, java.util.Optional.empty()).set());
     Random random = new Random(7);
     for (Map.Entry<Object, ReferenceSet> each : sets.entrySet()) {
       for (PlugProfile profile : each.getValue().profiles()) {
@@ -109,9 +141,10 @@ final class Spread {
           switch (variant) {
             case 6 -> String.format(Locale.ROOT, "%.4f in", mm / 25.4);
             case 7 -> String.format(Locale.ROOT, "%.2f in", mm / 25.4 * 0.97);
-            case 8 -> List.of(
-                String.format(Locale.ROOT, "%.2f mm", mm),
-                String.format(Locale.ROOT, "%.2f mm", mm + 0.03));
+            case 8 ->
+              List.of(
+                  String.format(Locale.ROOT, "%.2f mm", mm),
+                  String.format(Locale.ROOT, "%.2f mm", mm + 0.03));
             case 9 -> String.format(Locale.ROOT, "%.3f mm", mm / 25.4);
             default -> String.format(Locale.ROOT, "%.2f mm", mm);
           });
@@ -178,18 +211,36 @@ final class Spread {
   private static Map<String, Object> element(int number, Random random) {
     String length = (2 + random.nextInt(40)) + " m";
     return switch (random.nextInt(4)) {
-      case 0 -> of(
-          "name", "hose " + number, "size", random.nextBoolean() ? "3/8 in hose" : "1/2 in hose",
-          "length", length);
-      case 1 -> of(
-          "name", "pipe " + number, "bore", (6 + random.nextInt(30)) + " mm", "length", length,
-          "wall", "galvanized");
-      case 2 -> of(
-          "name", "coupling " + number, "capacity",
-          of(
-              "conductance", (1 + random.nextInt(9)) + " dm3/(s bar)", "criticalPressureRatio", 0.2));
-      default -> of(
-          "name", "hose " + number, "bore", "1/4 in", "length", length, "roughness", "0.01 mm");
+      case 0 ->
+        of(
+            "name",
+            "hose " + number,
+            "size",
+            random.nextBoolean() ? "3/8 in hose" : "1/2 in hose",
+            "length",
+            length);
+      case 1 ->
+        of(
+            "name",
+            "pipe " + number,
+            "bore",
+            (6 + random.nextInt(30)) + " mm",
+            "length",
+            length,
+            "wall",
+            "galvanized");
+      case 2 ->
+        of(
+            "name",
+            "coupling " + number,
+            "capacity",
+            of(
+                "conductance",
+                (1 + random.nextInt(9)) + " dm3/(s bar)",
+                "criticalPressureRatio",
+                0.2));
+      default ->
+        of("name", "hose " + number, "bore", "1/4 in", "length", length, "roughness", "0.01 mm");
     };
   }
 
@@ -212,7 +263,10 @@ final class Spread {
       job.put("conditions", of("medium", medium));
       ask("select", "job", job, "files", boatyard);
       ask(
-          "sheet", "job", "j.json", "files",
+          "sheet",
+          "job",
+          "j.json",
+          "files",
           of("j.json", Json.write(job), "catalogue.json", Example.boatyard()));
     }
   }
@@ -226,10 +280,9 @@ final class Spread {
         catalogues.add(Files.readString(path));
       }
     }
-    for (int i = 0; i < 90; i++) {
+    for (int i = 0; i < 40; i++) {
       String catalogue = catalogues.get(random.nextInt(catalogues.size()));
-      ask(
-          "select", "job", job(random), "files", of("catalogue.json", catalogue), "most", 2);
+      ask("select", "job", job(random), "files", of("catalogue.json", catalogue), "most", 2);
     }
   }
 
@@ -241,16 +294,29 @@ final class Spread {
     List<Object> line = new ArrayList<>();
     if (random.nextBoolean()) {
       line.add(of(
-          "kind", "regulator", "name", "regulator of the bench", "set",
+          "kind",
+          "regulator",
+          "name",
+          "regulator of the bench",
+          "set",
           any(random, List.of("6.3 bar(g)", "90 psig", "5 bar(g)"))));
     }
     if (random.nextBoolean()) {
       line.add(of(
-          "kind", "pipe", "bore", any(random, List.of("0.82 in", "21 mm", "1/2 in")), "length",
-          any(random, List.of("30 ft", "12 m")), "wall", "galvanized"));
+          "kind",
+          "pipe",
+          "bore",
+          any(random, List.of("0.82 in", "21 mm", "1/2 in")),
+          "length",
+          any(random, List.of("30 ft", "12 m")),
+          "wall",
+          "galvanized"));
     }
-    line.add(of("kind", "outlet", "end", any(random, List.of("1/2 NPT female", "3/8 NPT female",
-        "G 1/2 female", "1/2 NPT male"))));
+    line.add(of(
+        "kind",
+        "outlet",
+        "end",
+        any(random, List.of("1/2 NPT female", "3/8 NPT female", "G 1/2 female", "1/2 NPT male"))));
     line.add(of("kind", "coupling", "name", "coupling at the outlet"));
     line.add(of("kind", "hose", "reach", any(random, List.of("10 m", "25 ft", "15 m", "longest"))));
     if (random.nextInt(3) > 0) {
@@ -268,12 +334,25 @@ final class Spread {
       tool.put(any(random, List.of("hammers", "cleans", "paints", "blasts")), true);
     }
     Map<String, Object> job = of(
-        "airfitJob", 2, "job", "At random", "customer", "Nobody (invented)", "catalogue",
-        "catalogue.json", "supply",
+        "airfitJob",
+        2,
+        "job",
+        "At random",
+        "customer",
+        "Nobody (invented)",
+        "catalogue",
+        "catalogue.json",
+        "supply",
         of("pressure", any(random, List.of("100 to 125 psig", "8.5 bar(g)", "7 bar(g)"))),
-        "line", line, "tool", tool);
+        "line",
+        line,
+        "tool",
+        tool);
     Map<String, Object> conditions = of(
-        "place", any(random, List.of("indoors", "outdoors", "salt air", "wash down with water", "sparking hazard")));
+        "place",
+        any(
+            random,
+            List.of("indoors", "outdoors", "salt air", "wash down with water", "sparking hazard")));
     if (random.nextBoolean()) {
       conditions.put("dragged", true);
     }
@@ -305,7 +384,8 @@ final class Spread {
     ask("referenceSet", "set", "set,name\n");
     ask("referenceSet", "set", Example.workshop(), "paper", "A3");
     ask(
-        "referenceSet", "set",
+        "referenceSet",
+        "set",
         ReferenceSetFile.toObject(
             SetCall.read(Example.workshop(), java.util.Optional.empty()).set()));
     for (Dimension dimension : Dimension.values()) {
@@ -326,7 +406,10 @@ final class Spread {
     ask("outline", "readings", readings);
     for (Path catalogue : Example.catalogues()) {
       ask(
-          "stock", "catalogue", "c.json", "files",
+          "stock",
+          "catalogue",
+          "c.json",
+          "files",
           of("c.json", Files.readString(catalogue), "workshop.csv", Example.workshop()));
     }
     ask("jobFile", "job", Example.plain(Example.jobs().get(0)));
