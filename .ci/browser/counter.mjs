@@ -471,6 +471,15 @@ test('the head of the shop stands on the sheet', async () => {
   const [side, ...more] = await printed(window, 'Letter');
   assert.match(side, /4 Ferry Lane/);
   assert.equal(more.length, 0);
+  for (const [button, end, words] of [
+    ['#sheet-save', '.html', '4 Ferry Lane'],
+    ['#reasons-save', '-reasons.html', 'The working'],
+  ]) {
+    const [download] = await Promise.all([window.waitForEvent('download'), window.click(button)]);
+    assert.equal(download.suggestedFilename(), `the-orbital-sander-on-slip-2-runs-weak${end}`);
+    const saved = readFileSync(await download.path(), 'utf8');
+    assert.match(saved, new RegExp(words));
+  }
   await close();
 });
 
