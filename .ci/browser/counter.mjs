@@ -375,6 +375,13 @@ test('the page is used by the keyboard alone: example, cards, undo, print', asyn
   await reach('#print', 40);
   await window.keyboard.press('Enter');
   await window.waitForFunction(() => window.pressed, null, WAIT);
+  await window.evaluate(() => {
+    window.pressed = false;
+  });
+  await window.focus('#number');
+  await window.keyboard.type('7');
+  await window.keyboard.press('Control+p');
+  await window.waitForFunction(() => window.pressed && document.body.classList.contains('ready'), null, WAIT);
   await close();
 });
 

@@ -126,6 +126,12 @@ document.addEventListener('keydown', (e) => {
     return;
   }
   const key = e.key.toLowerCase();
+  if (key === 'p' && !$('print').disabled) {
+    // Waits until the sheet is made, which the browser's own printing does not.
+    e.preventDefault();
+    $('print').click();
+    return;
+  }
   const isRedo = key === 'y' || (key === 'z' && e.shiftKey);
   if (isRedo || key === 'z') {
     e.preventDefault();
