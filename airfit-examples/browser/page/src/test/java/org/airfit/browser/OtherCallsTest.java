@@ -188,4 +188,23 @@ class OtherCallsTest {
     assertThat(answer("jobFile", "job", Spread.of("tool", Map.of(), "job", "x")).get("text"))
         .isEqualTo("{\n  \"airfitJob\" : 2,\n  \"job\" : \"x\",\n  \"tool\" : { }\n}\n");
   }
+
+  @Test
+  void a_set_is_read_by_how_it_begins_whatever_it_is_called() throws Exception {
+    String csv = Example.workshop();
+    Object json = answer("referenceSet", "set", csv).get("json");
+    assertThat(answer("referenceSet", "set", csv, "name", "drawer")).containsEntry("json", json);
+    assertThat(answer("referenceSet", "set", json, "name", "drawer.csv"))
+        .containsEntry("json", json);
+    assertThatExceptionOfType(RefusedException.class)
+        .isThrownBy(() -> answer("referenceSet", "set", "a,b", "name", "drawer"))
+        .withMessageStartingWith("drawer: row 1");
+  }
+
+  @Test
+  void a_job_that_is_named_must_be_among_the_files() {
+    assertThatExceptionOfType(RefusedException.class)
+        .isThrownBy(() -> answer("select", "job", "gate.json"))
+        .withMessageStartingWith("job: \"gate.json\" is not among the files");
+  }
 }
