@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { page } from './frame.mjs';
 import { Writer, target, told } from './lessons.mjs';
-import { escaped } from './markdown.mjs';
+import { escaped } from './live/text.mjs';
 
 const INVENTED = `<p>Tern Creek Boatyard, its plugs, its parts and its prices are invented: no real coupling has these
 sizes. The method is the same for real ones.</p>

@@ -2,7 +2,8 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { Formulas } from './formulas.mjs';
-import { Markdown, escaped, signs } from './markdown.mjs';
+import { escaped, signs } from './live/text.mjs';
+import { Markdown } from './markdown.mjs';
 import { code, exercises, key as answerKey, read, shown } from './notebook.mjs';
 
 /** All lessons in a folder of notebooks. */
@@ -76,13 +77,16 @@ export class Writer {
   formulas = new Formulas();
   #level;
   #prefix;
+  #live;
 
   /**
    * @param level what is added to the level of each heading
    * @param link where a link leads
+   * @param live whether the script of the page may find outputs and exercises
    */
-  constructor({ level = 0, link = target } = {}) {
+  constructor({ level = 0, link = target, live = false } = {}) {
     this.#level = level;
+    this.#live = live;
     this.markdown = new Markdown(this.formulas, link);
   }
 
@@ -104,7 +108,7 @@ export class Writer {
             prefix: this.#prefix,
           })}</div>\n`;
         }
-        const output = shown(cell, `${this.#prefix}${cell.id}`, this.markdown);
+        const output = shown(cell, `${this.#prefix}${cell.id}`, this.markdown, this.#live && this.#prefix[0] === 'l');
         return (folded ? code(cell.source) : '') + output;
       })
       .join('');
@@ -124,9 +128,9 @@ export class Writer {
     this.#prefix = `e${id}-`;
     const cells = lesson.exercises.get(id).filter((cell) => !/sheet\.check\(/.test(cell.source));
     const { unit } = lesson.key.get(id);
-    return `<div class="keep">\n${this.#cells(cells, false)}<p class="blank">Answer: <span class="rule"></span>${
-      measured(unit) ? ` ${escaped(unit)}` : ''
-    }</p>\n</div>\n`;
+    const place = this.#live ? ` data-exercise="${id}" data-unit="${escaped(measured(unit))}"` : '';
+    const line = `Answer: <span class="rule"></span>${measured(unit) ? ` ${escaped(unit)}` : ''}`;
+    return `<div class="keep">\n${this.#cells(cells, false)}<p class="blank"${place}>${line}</p>\n</div>\n`;
   }
 
   /** The answer with its tolerance, and how it is reached. */

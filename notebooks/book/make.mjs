@@ -8,7 +8,8 @@ import { join } from 'node:path';
 import { book } from './book.mjs';
 import { page } from './frame.mjs';
 import { Writer, lessons } from './lessons.mjs';
-import { escaped } from './markdown.mjs';
+import { script } from './script.mjs';
+import { escaped } from './live/text.mjs';
 
 const [notebooks, pages, form] = process.argv.slice(2);
 const all = lessons(notebooks);
@@ -25,7 +26,7 @@ const course = all.flatMap((lesson) => [
 ]);
 
 course.forEach(({ file, lesson, exercises }, at) => {
-  const writer = new Writer();
+  const writer = new Writer({ live: true });
   const main = exercises
     ? exercisePage(lesson, writer)
     : writer.lesson(lesson) +
@@ -38,6 +39,7 @@ course.forEach(({ file, lesson, exercises }, at) => {
       glyphs: writer.formulas.glyphs(),
       before: course[at - 1],
       after: course[at + 1],
+      lesson: lesson.number,
     }),
   );
 });
@@ -58,6 +60,7 @@ before you open a hint. The answer is behind the last hint.</p>
 ${writer.given(lesson, true)}${questions.join('')}`;
 }
 
+write('live.js', script());
 for (const [file, content] of book(notebooks, all, drawings)) {
   write(file, content);
 }

@@ -55,7 +55,7 @@ final class AdiabaticKernels {
   static double difference(double a, double k) {
     double y1 = y(a);
     double wanted = wanted(k);
-    double d = Math.min(y1, wanted * (1.0 + y1) / y1);
+    double d = Math.min(y1, wanted * (1.0 + 1.0 / y1)); // neither product leaves the range
     for (int i = 0; i < MAX_ITERATIONS; i++) {
       double left = 1.0 + y1 - d;
       double slope = 1.0 - 1.0 / left;

@@ -94,6 +94,7 @@ public final class Offers {
    * @param catalogue the parts and accessories to choose from
    * @param year the figures of the customer's plant
    * @return the offers
+   * @throws IllegalArgumentException if what the air costs in a year, at the flow of the job, is 10³⁰ or more
    */
   public static Offers of(Requirement job, Catalogue catalogue, PlantYear year) {
     return new Search(job, catalogue, Objects.requireNonNull(year, "year")).offers();

@@ -211,22 +211,35 @@ public final class ToolLine {
    * @param rating that pressure
    * @return fuller
    * @throws IllegalArgumentException if {@code rating} is not above 0
+   * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
    */
   public ToolLine withToolRating(GaugePressure rating) {
     return with(ToolTold.rated(told, rating));
   }
 
-  /** {@return this with a tool that hammers} */
+  /**
+   * {@return this with a tool that hammers}
+   *
+   * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
+   */
   public ToolLine withImpactTool() {
     return with(told.with(ToolTold.IMPACT_TOOL));
   }
 
-  /** {@return this with a tool that hangs on a whip hose of its own: the inlet is the end of that} */
+  /**
+   * {@return this with a tool that hangs on a whip hose of its own: the inlet is the end of that}
+   *
+   * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
+   */
   public ToolLine withOwnWhipHose() {
     return with(told.with(ToolTold.WHIP_HOSE));
   }
 
-  /** {@return this with a tool that cleans with air, with nothing in it that lets pressure off} */
+  /**
+   * {@return this with a tool that cleans with air, with nothing in it that lets pressure off}
+   *
+   * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
+   */
   public ToolLine withBlowGun() {
     return with(told.with(ToolTold.BLOW_GUN));
   }
@@ -237,22 +250,35 @@ public final class ToolLine {
    * @param atBlockedNozzle the pressure that its maker tells for the blocked nozzle, at least 0
    * @return fuller
    * @throws IllegalArgumentException if {@code atBlockedNozzle} is below 0
+   * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
    */
   public ToolLine withBlowGun(GaugePressure atBlockedNozzle) {
     return with(ToolTold.cleaning(told, atBlockedNozzle));
   }
 
-  /** {@return this with a tool that feeds its fasteners by itself} */
+  /**
+   * {@return this with a tool that feeds its fasteners by itself}
+   *
+   * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
+   */
   public ToolLine withAutomaticFeed() {
     return with(told.with(ToolTold.AUTOMATIC_FEED));
   }
 
-  /** {@return this with a tool whose air drives abrasive} */
+  /**
+   * {@return this with a tool whose air drives abrasive}
+   *
+   * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
+   */
   public ToolLine withBlasting() {
     return with(told.with(ToolTold.BLASTING));
   }
 
-  /** {@return this with a tool that sprays paint} */
+  /**
+   * {@return this with a tool that sprays paint}
+   *
+   * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
+   */
   public ToolLine withPainting() {
     return with(told.with(ToolTold.PAINTING));
   }

@@ -220,6 +220,27 @@ class StatisticsTest {
         .isCloseTo(sum, within(1.0e-6 * sum + 1.0e-12));
   }
 
+  /**
+   * The logarithm beside −x²/2 of the nearest corner x, from the confluent hypergeometric function U in mpmath 1.3 with
+   * 80 digits: 1 − x R(x) with Mills' ratio R(x) = U(1/2, 1/2, x²/2)/√2. What a double holds of −x²/2 is its last digit.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "-120, -101, 0.7, 100.3, -10.1355680275264892",
+    "99, 150, 3, 99, -10.1094842154551178",
+    "-1050, -1000, 40, 960, -14.6528083573244076",
+    "-5e4, -2e4, 1e4, 1e4, -19.3396193071570372",
+    "-3e5, -2e5, 0.5, 199999.5, -25.3310788243337706",
+    "-2e7, -1.5e7, 3e6, 1.2e7, -33.5197729487092424",
+    "-4e12, -3e12, 1e12, 2e12, -57.5672751261816598"
+  })
+  void far_out_second_differences_keep_their_digits(
+      double low, double high, double width, double corner, double beside) {
+    double wanted = beside - 0.5 * corner * corner;
+    assertThat(Statistics.logSecondDifference(low, high, width))
+        .isCloseTo(wanted, within(1.0e-11 + Math.ulp(wanted)));
+  }
+
   @Test
   void sums_of_exponentials_do_not_overflow() {
     assertThat(Statistics.logSumExp(new double[] {1000.0, 1000.0}))

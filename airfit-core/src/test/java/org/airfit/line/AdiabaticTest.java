@@ -147,4 +147,15 @@ class AdiabaticTest {
       assertThat(one).isGreaterThan(0.0).isCloseTo(other, within(1.0e-5 * other));
     }
   }
+
+  /** What is lost is some 10⁸⁷ dynamic pressures, each 10⁻²⁵⁵ of the pressure: the products leave the range of a double. */
+  @Test
+  void a_trickle_at_an_absurd_pressure_loses_next_to_nothing() {
+    AirState air = AirState.of(AbsolutePressure.ofBar(6.375e22), Temperature.ofCelsius(-17.66));
+    Conduit gate =
+        Conduit.of(Length.ofMetres(13738.7), Length.ofMetres(0.0009), Length.ofMetres(0.0));
+    MassFlow trickle = MassFlow.ofKilogramsPerSecond(1.3e-94);
+    LineLoss loss = MODEL.loss(gate, trickle, air);
+    assertThat(((LineLoss.Flowing) loss).outlet().pressure()).isEqualTo(air.pressure());
+  }
 }

@@ -520,8 +520,9 @@ class BillOfMaterialsTest {
     BillLine drain = only(bill(of(piped().dryer(false)), valve), BillLine.Kind.DRAIN);
     assertThat(drain.id()).contains("valve");
     assertThat(drain.source().orElseThrow().toString()).contains("a tee and a drain valve");
-    assertThat(only(bill(of(piped().dryer(false))), BillLine.Kind.DRAIN).name())
-        .isEqualTo("drain valve");
+    BillLine missing = only(bill(of(piped().dryer(false))), BillLine.Kind.DRAIN);
+    assertThat(missing.name()).isEqualTo("drain valve");
+    assertThat(missing.reason()).isEqualTo(drain.reason() + "; the catalogue has none");
     BillOfMaterials untold = bill(of(piped()), valve);
     assertThat(untold.lines(BillLine.Kind.DRAIN)).isEmpty();
     assertThat(untold.questions())
@@ -554,6 +555,9 @@ class BillOfMaterialsTest {
     assertThat(told(none).subList(5, 7))
         .containsExactly(
             "end cap: 2 x end cap for plugs of profile finch, ?", "hook: 1 x hose hook, ?");
+    assertThat(none.lines().subList(5, 7))
+        .allSatisfy(
+            line -> assertThat(line.reason()).endsWith("as asked for; the catalogue has none"));
   }
 
   @Test

@@ -146,7 +146,10 @@ final class InWords {
         + (pieces.isEmpty() ? " Nothing to buy" : " To buy: " + pieces)
         + bill.totalInWords().map(total -> "; together " + total).orElse(".")
         + regulated
-        + (open.isEmpty() ? "" : " Still to be asked before it meets every rule: " + open + ".");
+        + (open.isEmpty() ? "" : " Still to be asked before it meets every rule: " + open + ".")
+        + (best.leftOpen().isEmpty()
+            ? ""
+            : " Still open: what closes " + String.join(" and ", best.leftOpen()) + ".");
   }
 
   /** All that a proposal takes, in the units of the sheet. */

@@ -2,7 +2,6 @@ package org.airfit.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
 
@@ -21,7 +20,8 @@ public final class Bars {
   private final List<Bar> bars = new ArrayList<>();
   private String shows = "";
 
-  private record Bar(String name, double amount) {}
+  /** A bar without length tells in words why it has none. */
+  private record Bar(String name, double amount, String instead) {}
 
   private Bars(String title, String unit, int digits) {
     this.title = title;
@@ -54,7 +54,19 @@ public final class Bars {
       throw new IllegalArgumentException(
           "amount must be in [0, infinity), was " + amount + " " + unit);
     }
-    bars.add(new Bar(name, amount));
+    bars.add(new Bar(name, amount, ""));
+    return this;
+  }
+
+  /**
+   * Adds a line without a bar below the others, for what has no amount.
+   *
+   * @param name what it is
+   * @param instead what is told instead of an amount, such as "choked"
+   * @return this
+   */
+  public Bars none(String name, String instead) {
+    bars.add(new Bar(name, 0.0, Objects.requireNonNull(instead, "instead")));
     return this;
   }
 
@@ -128,7 +140,9 @@ public final class Bars {
   }
 
   private String amount(Bar bar) {
-    return String.format(Locale.ROOT, "%." + digits + "f", bar.amount());
+    return bar.instead().isEmpty()
+        ? Printed.text("%." + digits + "f", bar.amount())
+        : bar.instead();
   }
 
   private String inWords() {

@@ -3,7 +3,6 @@ package org.airfit.lesson;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 
 /**
@@ -109,6 +108,6 @@ public final class Chances {
     if (tenths == 0) {
       return "< 0.1 %";
     }
-    return tenths == TENTHS ? "> 99.9 %" : String.format(Locale.ROOT, "%.1f %%", tenths / 10.0);
+    return tenths == TENTHS ? "> 99.9 %" : Printed.text("%.1f %%", tenths / 10.0);
   }
 }

@@ -2,7 +2,6 @@ package org.airfit.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 
 /** The few marks of SVG that plots are made of. */
@@ -50,45 +49,32 @@ final class Drawing {
       return "0";
     }
     int after = Math.max(0, 2 - (int) Math.floor(Math.log10(Math.abs(value))));
-    String text = String.format(Locale.ROOT, "%." + Math.min(after, 9) + "f", value);
+    String text = Printed.text("%." + Math.min(after, 9) + "f", value);
     return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
   }
 
   static StringBuilder begin(double width, double height, String shows) {
-    return new StringBuilder(String.format(
-        Locale.ROOT,
+    return new StringBuilder(Printed.text(
         "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%.0f\" height=\"%.0f\" viewBox=\"0 0 %.0f %.0f\""
             + " role=\"img\" aria-label=\"%s\" font-family=\"DejaVu Sans, Arial, sans-serif\""
             + " font-size=\"13\">\n"
             + "<rect width=\"100%%\" height=\"100%%\" fill=\"#ffffff\"/>\n",
-        width,
-        height,
-        width,
-        height,
-        escaped(shows).replace("\"", "&quot;")));
+        width, height, width, height, escaped(shows).replace("\"", "&quot;")));
   }
 
   static void text(
       StringBuilder svg, double x, double y, String anchor, String weight, String text) {
-    svg.append(String.format(
-        Locale.ROOT,
+    svg.append(Printed.text(
         "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\" font-weight=\"%s\" fill=\"#111111\">%s</text>\n",
-        x,
-        y,
-        anchor,
-        weight,
-        escaped(text)));
+        x, y, anchor, weight, escaped(text)));
   }
 
   /** Text that stays readable where a line runs through it. */
   static void label(StringBuilder svg, double x, double y, String text) {
-    svg.append(String.format(
-        Locale.ROOT,
+    svg.append(Printed.text(
         "<text x=\"%.1f\" y=\"%.1f\" fill=\"#111111\" stroke=\"#ffffff\" stroke-width=\"4\""
             + " paint-order=\"stroke\">%s</text>\n",
-        x,
-        y,
-        escaped(text)));
+        x, y, escaped(text)));
   }
 
   static void line(
@@ -100,35 +86,21 @@ final class Drawing {
       String ink,
       double width,
       String dash) {
-    svg.append(String.format(
-        Locale.ROOT,
+    svg.append(Printed.text(
         "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"%s\" stroke-width=\"%.1f\"%s/>\n",
-        x1,
-        y1,
-        x2,
-        y2,
-        ink,
-        width,
-        dashed(dash)));
+        x1, y1, x2, y2, ink, width, dashed(dash)));
   }
 
   static void path(StringBuilder svg, String path, String ink, String dash) {
-    svg.append(String.format(
-        Locale.ROOT,
+    svg.append(Printed.text(
         "<path d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"2\"%s/>\n",
-        path,
-        ink,
-        dashed(dash)));
+        path, ink, dashed(dash)));
   }
 
   static void box(StringBuilder svg, double x, double y, double width, double height) {
-    svg.append(String.format(
-        Locale.ROOT,
+    svg.append(Printed.text(
         "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" fill=\"#9db7d3\" stroke=\"#1b4f8a\"/>\n",
-        x,
-        y,
-        width,
-        height));
+        x, y, width, height));
   }
 
   /** Circle, square, triangle, diamond in turn. */
@@ -139,13 +111,9 @@ final class Drawing {
       case 2 -> "M0 -5.5 L5.5 4.5 H-5.5 Z";
       default -> "M0 -6 L6 0 L0 6 L-6 0 Z";
     };
-    svg.append(String.format(
-        Locale.ROOT,
+    svg.append(Printed.text(
         "<path d=\"%s\" transform=\"translate(%.1f %.1f)\" fill=\"#ffffff\" stroke=\"%s\" stroke-width=\"2\"/>\n",
-        path,
-        x,
-        y,
-        ink));
+        path, x, y, ink));
   }
 
   private static String dashed(String dash) {

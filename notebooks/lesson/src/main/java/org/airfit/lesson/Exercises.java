@@ -10,6 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Checks the answers that a learner writes into the blanks of an exercise sheet.
@@ -24,6 +26,10 @@ public final class Exercises {
   private static final int COLUMNS = 7;
 
   private static final String NEXT_HINT = " // ";
+
+  /** A number and what stands behind it. */
+  private static final Pattern NUMBER = Pattern.compile(
+      "([+\\-\u2212]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)(?:[eE][+-]?[0-9]+)?)(.*)");
 
   private final Map<String, Task> tasks;
   private final Map<String, Integer> tries = new HashMap<>();
@@ -64,7 +70,7 @@ public final class Exercises {
    */
   public static Exercises of(int lesson) {
     Map<String, Task> tasks = new LinkedHashMap<>();
-    for (String line : key().lines().toList()) {
+    for (String line : key().split("\n", -1)) {
       String[] cells =
           Arrays.stream(line.split("\\|", -1)).map(String::strip).toArray(String[]::new);
       if (cells.length == COLUMNS && cells[0].startsWith(String.valueOf(lesson))) {
@@ -151,6 +157,79 @@ public final class Exercises {
   }
 
   /**
+   * What a page says to an answer that was typed into it.
+   *
+   * @param right whether it is right
+   * @param judged whether it was judged; false if it could not be read, which is no try
+   * @param text the message, without the name of the exercise
+   */
+  public record Reply(boolean right, boolean judged, String text) {}
+
+  /**
+   * Checks an answer as it was typed: a word, or a number with or without its unit.
+   *
+   * @param id the exercise
+   * @param typed the text; a comma may stand for the point
+   * @return whether it is right, and the message; an answer that cannot be read is told so in one line and is no try
+   * @throws IllegalArgumentException if there is no such exercise
+   */
+  public Reply checkTyped(String id, String typed) {
+    Task task = task(id);
+    String text = typed.strip();
+    if (text.isEmpty()) {
+      return new Reply(
+          false, false, task.isNumber() ? "Write your number first." : "Write your answer first.");
+    }
+    if (!task.isNumber()) {
+      return reply(id, check(id, text));
+    }
+    Matcher parts = NUMBER.matcher(text);
+    if (!parts.matches()) {
+      return new Reply(false, false, "Give a number" + in(task) + ", such as 1.5.");
+    }
+    String unit = parts.group(2).strip();
+    if (!unit.isEmpty() && !sameUnit(unit, task)) {
+      return new Reply(
+          false,
+          false,
+          isPure(task)
+              ? "The answer is a number without a unit; \"" + unit + "\" does not belong to it."
+              : "Give it" + in(task) + "; you wrote it in " + unit + ".");
+    }
+    return reply(
+        id, check(id, Double.parseDouble(parts.group(1).replace(',', '.').replace('\u2212', '-'))));
+  }
+
+  private static Reply reply(String id, String message) {
+    boolean right = message.startsWith(id + ": right");
+    String text = message.substring(id.length() + 2);
+    return new Reply(
+        right, true, text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1));
+  }
+
+  private static String in(Task task) {
+    return isPure(task) ? "" : " in " + task.unit();
+  }
+
+  /** A number of pieces or times has a word behind it that need not be written; some have nothing. */
+  private static boolean isPure(Task task) {
+    return task.unit().isEmpty() || task.unit().startsWith("(");
+  }
+
+  private static boolean sameUnit(String typed, Task task) {
+    return !isPure(task) && plainUnit(typed).equals(plainUnit(task.unit()));
+  }
+
+  /** The unit without what people write in several ways: spaces, dots, raised digits, large letters, a plural. */
+  private static String plainUnit(String unit) {
+    return unit.toLowerCase(Locale.ROOT)
+        .replace("²", "2")
+        .replace("³", "3")
+        .replaceAll("[\\s^·.]+", "")
+        .replaceAll("s$", "");
+  }
+
+  /**
    * Tells the answer to a learner who has tried at least once.
    *
    * @param id the exercise
@@ -189,7 +268,7 @@ public final class Exercises {
   }
 
   private static String plain(double value) {
-    String text = String.format(Locale.ROOT, "%.6f", value);
+    String text = Printed.text("%.6f", value);
     return text.replaceAll("\\.?0+$", "");
   }
 

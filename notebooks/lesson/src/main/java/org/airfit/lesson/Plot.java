@@ -2,7 +2,6 @@ package org.airfit.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
@@ -209,8 +208,8 @@ public final class Plot {
     Drawing.line(svg, left, bottom, right, bottom, "#333333", 1.2, "");
     Drawing.line(svg, left, top, left, bottom, "#333333", 1.2, "");
     Drawing.text(svg, (left + right) / 2, bottom + 38, "middle", "normal", this.across);
-    svg.append(String.format(
-        Locale.ROOT, "<g transform=\"translate(16 %.1f) rotate(-90)\">", (top + bottom) / 2));
+    svg.append(
+        Printed.text("<g transform=\"translate(16 %.1f) rotate(-90)\">", (top + bottom) / 2));
     Drawing.text(svg, 0, 0, "middle", "normal", up);
     svg.append("</g>\n");
     for (Mark mark : marks) {
@@ -274,7 +273,7 @@ public final class Plot {
   /** A place with three digits, and with one decimal more than the axis where this tells more. */
   private static String inWords(Place place, int decimals) {
     String three = digits(place.y());
-    String exact = String.format(Locale.ROOT, "%." + decimals + "f", place.y());
+    String exact = Printed.text("%." + decimals + "f", place.y());
     return (exact.length() > three.length() && Math.abs(place.y()) >= 1.0 ? exact : three) + " at "
         + digits(place.x());
   }
@@ -291,7 +290,7 @@ public final class Plot {
       double x = wide.applyAsDouble(place.x());
       double y = high.applyAsDouble(place.y());
       if (one.joined()) {
-        path.append(String.format(Locale.ROOT, "%s%.1f %.1f", path.isEmpty() ? "M" : " L", x, y));
+        path.append(Printed.text("%s%.1f %.1f", path.isEmpty() ? "M" : " L", x, y));
       } else {
         Drawing.mark(svg, x, y, i, ink);
       }
@@ -340,7 +339,7 @@ public final class Plot {
     }
 
     String label(double tick) {
-      return String.format(Locale.ROOT, "%." + decimals() + "f", tick + 0.0);
+      return Printed.text("%." + decimals() + "f", tick + 0.0);
     }
 
     int decimals() {

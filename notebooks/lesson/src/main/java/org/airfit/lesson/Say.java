@@ -2,15 +2,10 @@ package org.airfit.lesson;
 
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Lines of text in a notebook, the same in every country. */
 public final class Say {
-
-  /** One letter with one letter as its index, such as D_t. */
-  private static final Pattern SYMBOL =
-      Pattern.compile("(?<![\\p{L}\\p{N}_])(\\p{L})_(\\p{L})(?![\\p{L}\\p{N}_])");
 
   /** Text of more lines may go on over the side of a page. */
   private static final int SHORT = 25;
@@ -41,8 +36,37 @@ public final class Say {
         .replace("<", "&lt;")
         .replace(">", "&gt;");
     String kind = text.split("\n").length > SHORT ? "said" : "said short";
-    return "<pre class=\"" + kind + "\" style=\"white-space: pre-wrap\">"
-        + SYMBOL.matcher(text).replaceAll("$1<sub>$2</sub>") + "</pre>";
+    return "<pre class=\"" + kind + "\" style=\"white-space: pre-wrap\">" + lowered(text)
+        + "</pre>";
+  }
+
+  /** Sets an index low: one letter behind one letter, such as D_t. */
+  private static String lowered(String text) {
+    StringBuilder set = new StringBuilder();
+    int at = 0;
+    while (at < text.length()) {
+      if (isSymbol(text, at)) {
+        set.append(text.charAt(at)).append("<sub>").append(text.charAt(at + 2)).append("</sub>");
+        at += 3;
+      } else {
+        set.append(text.charAt(at));
+        at++;
+      }
+    }
+    return set.toString();
+  }
+
+  private static boolean isSymbol(String text, int at) {
+    return at + 2 < text.length()
+        && Character.isLetter(text.charAt(at))
+        && text.charAt(at + 1) == '_'
+        && Character.isLetter(text.charAt(at + 2))
+        && (at == 0 || !isOfWord(text.charAt(at - 1)))
+        && (at + 3 == text.length() || !isOfWord(text.charAt(at + 3)));
+  }
+
+  private static boolean isOfWord(char letter) {
+    return Character.isLetterOrDigit(letter) || letter == '_';
   }
 
   /**
@@ -55,6 +79,6 @@ public final class Say {
     if (chance < 0.001) {
       return "< 0.1 %";
     }
-    return chance > 0.999 ? "> 99.9 %" : String.format(Locale.ROOT, "%.1f %%", 100.0 * chance);
+    return chance > 0.999 ? "> 99.9 %" : Printed.text("%.1f %%", 100.0 * chance);
   }
 }

@@ -85,4 +85,34 @@ class ExercisesTest {
         .isThrownBy(() -> Exercises.of(12))
         .withMessageContaining("[1, 9]");
   }
+
+  @Test
+  void a_typed_answer_may_have_its_unit_and_a_comma() {
+    Exercises loss = Exercises.of(4);
+    for (String right : List.of("5.51", "5.5 psi", "5,51 PSI", " 5.51psi ")) {
+      assertThat(loss.checkTyped("4b", right).right()).as(right).isTrue();
+    }
+    for (String right : List.of("0.534 lb/ft³", "0.534 lb/ft^3", "0.534 lb / ft3")) {
+      assertThat(loss.checkTyped("4a", right).right()).as(right).isTrue();
+    }
+    assertThat(sheet.checkTyped("1a", "0.61 standard deviation").right()).isTrue();
+    assertThat(Exercises.of(8).checkTyped("8a", "12 %").right()).isTrue();
+    assertThat(sheet.checkTyped("1c", "Tip diameter").text()).startsWith("Right.");
+  }
+
+  @Test
+  void a_typed_answer_that_cannot_be_read_is_told_so_in_one_line_and_is_no_try() {
+    Exercises loss = Exercises.of(4);
+    assertThat(loss.checkTyped("4b", "38 kPa"))
+        .isEqualTo(new Exercises.Reply(false, false, "Give it in psi; you wrote it in kPa."));
+    assertThat(loss.checkTyped("4b", "five").text())
+        .isEqualTo("Give a number in psi, such as 1.5.");
+    assertThat(loss.checkTyped("4e", "0.0247 m").text()).contains("a number without a unit");
+    assertThat(loss.checkTyped("4b", " ").text()).isEqualTo("Write your number first.");
+    assertThat(sheet.checkTyped("1c", "").text()).isEqualTo("Write your answer first.");
+    assertThat(loss.checkTyped("4b", "9 psi").text())
+        .startsWith("Not yet. Hint: By which")
+        .doesNotContain("too large");
+    assertThat(loss.checkTyped("4b", "9 psi").text()).startsWith("Not yet. Yours is too large.");
+  }
 }

@@ -57,4 +57,12 @@ class PlotTest {
             .svg())
         .contains("Where it goes [psi]", "hose", ">4.3<", ">0.0<");
   }
+
+  @Test
+  void what_has_no_amount_is_told_in_words() {
+    String bars =
+        Bars.of("Loss", "psi", 1).bar("wide", 2.0).none("thin", "choked").svg();
+    assertThat(bars)
+        .contains("aria-label=\"Loss [psi]: wide 2.0; thin choked.\"", ">choked</text>");
+  }
 }

@@ -1,0 +1,35 @@
+package org.airfit.browser.lessons;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The figures of all lessons. */
+final class Lessons {
+
+  private Lessons() {}
+
+  /** The figures of one lesson. */
+  static List<Figure> figures(int lesson) {
+    return switch (lesson) {
+      case 1 -> Lesson1.figures();
+      case 2 -> Lesson2.figures();
+      case 3 -> Lesson3.figures();
+      case 4 -> Lesson4.figures();
+      case 5 -> Lesson5.figures();
+      case 6 -> Lesson6.figures();
+      case 7 -> Lesson7.figures();
+      case 8 -> Lesson8.figures();
+      case 9 -> Lesson9.figures();
+      default -> List.of();
+    };
+  }
+
+  /** The figure of this name. */
+  static Figure figure(String id) {
+    return Stream.of(id)
+        .flatMap(name -> figures(name.charAt(0) - '0').stream())
+        .filter(figure -> figure.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no figure " + id));
+  }
+}

@@ -1,0 +1,54 @@
+package org.airfit.browser.lessons;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.regex.Pattern;
+import org.airfit.lesson.Printed;
+
+/** Numbers as a lesson writes and reads them. */
+final class Numbers {
+
+  private static final Pattern BARE = Pattern.compile("[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)");
+
+  private Numbers() {}
+
+  /** Whether a text is a number without a unit. */
+  static boolean isBare(String text) {
+    return BARE.matcher(text).matches();
+  }
+
+  /** Reads a number that may have one unit. */
+  static double read(String text, String unit) {
+    String number = text.strip();
+    if (!unit.isEmpty() && number.endsWith(unit)) {
+      number = number.substring(0, number.length() - unit.length()).strip();
+    }
+    if (!isBare(number)) {
+      throw new IllegalArgumentException("\"" + text.strip() + "\" is no number"
+          + (unit.isEmpty() ? "; give one such as 5 or 0.25" : " in " + unit));
+    }
+    return Double.parseDouble(number);
+  }
+
+  /** At most four digits that count, without zeros at the end. */
+  static String plain(double value) {
+    BigDecimal four = BigDecimal.valueOf(value).round(new MathContext(4));
+    return four.signum() == 0 ? "0" : four.stripTrailingZeros().toPlainString();
+  }
+
+  /** The value as it is, without zeros at the end. */
+  static String exact(double value) {
+    BigDecimal all = BigDecimal.valueOf(value);
+    return all.signum() == 0 ? "0" : all.stripTrailingZeros().toPlainString();
+  }
+
+  /** A value cut to so many digits, as somebody writes it down on paper. */
+  static double written(double value, int digits) {
+    return BigDecimal.valueOf(value).round(new MathContext(digits)).doubleValue();
+  }
+
+  /** The text with its numbers, the same in every country. */
+  static String form(String format, Object... values) {
+    return Printed.text(format, values);
+  }
+}
