@@ -413,8 +413,7 @@ public sealed interface Slot {
      *     fails
      */
     public Regulated withSetRange(Range<GaugePressure> range) {
-      return new Regulated(
-          name, kind, Objects.requireNonNull(range, "range"), ifFails, regulator);
+      return new Regulated(name, kind, Objects.requireNonNull(range, "range"), ifFails, regulator);
     }
 
     /**

@@ -178,7 +178,8 @@ class OtherCallsTest {
     Map<String, Object> set = answer("referenceSet", "set", Example.workshop(), "paper", "A4");
     assertThat(answer("referenceSet", "set", Example.at(set, "csv")))
         .containsEntry("json", set.get("json"));
-    assertThat(answer("referenceSet", "set", Example.at(set, "json"))).containsEntry("csv", set.get("csv"));
+    assertThat(answer("referenceSet", "set", Example.at(set, "json")))
+        .containsEntry("csv", set.get("csv"));
     assertThat(String.valueOf(set.get("page"))).containsIgnoringCase("<!doctype html>");
     assertThat((List<?>) set.get("pairs")).hasSize(3);
   }

@@ -72,7 +72,8 @@ class RunCallTest {
               "100 ft",
               "roughness",
               "0.0018 in")));
-      double lost = (bar(Example.at(answer, "atSupply")) - bar(Example.at(answer, "atTool"))) / BAR_PER_PSI;
+      double lost =
+          (bar(Example.at(answer, "atSupply")) - bar(Example.at(answer, "atTool"))) / BAR_PER_PSI;
       assertThat(lost).as("%s", row).isCloseTo(printed, within(0.04 * printed));
       assertThat(answer.get("kind")).isEqualTo("delivered");
       rows++;

@@ -397,8 +397,9 @@ final class Spread {
       ask("outline", "set", Example.workshop(), "profile", profile);
     }
     Map<String, Object> readings = new LinkedHashMap<>();
-    Iterator<String> sizes =
-        List.of("11.9", "15.1", "16.2", "26.4", "3.6", "10.7", "11.3", "13.6", "7.6").iterator();
+    Iterator<String> sizes = List.of(
+            "11.9", "15.1", "16.2", "26.4", "3.6", "10.7", "11.3", "13.6", "7.6")
+        .iterator();
     for (Dimension dimension : Dimension.values()) {
       readings.put(dimension.label(), sizes.next() + " mm");
     }
