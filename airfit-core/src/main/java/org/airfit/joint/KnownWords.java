@@ -8,40 +8,9 @@ final class KnownWords {
 
   /** What is typed most comes first: of two words that are as near the first is named. */
   private static final List<String> WORDS = List.of(
-      "NPT",
-      "male",
-      "female",
-      "BSPT",
-      "BSPP",
-      "NPTF",
-      "NPSM",
-      "NPSC",
-      "NPSF",
-      "NPSI",
-      "FIP",
-      "MIP",
-      "FNPT",
-      "MNPT",
-      "FPT",
-      "MPT",
-      "swivel",
-      "hose",
-      "barb",
-      "tube",
-      "push-in",
-      "flare",
-      "port",
-      "stud",
-      "claw",
-      "O-ring",
-      "washer",
-      "garden",
-      "coupling",
-      "thread",
-      "nut",
-      "lug",
-      "European",
-      "universal");
+      "NPT", "male", "female", "BSPT", "BSPP", "NPTF", "NPSM", "NPSC", "NPSF", "NPSI", "FIP", "MIP", "FNPT",
+      "MNPT", "FPT", "MPT", "swivel", "hose", "barb", "tube", "push-in", "flare", "port", "stud", "claw",
+      "O-ring", "washer", "garden", "coupling", "thread", "nut", "lug", "European", "universal");
 
   private KnownWords() {}
 

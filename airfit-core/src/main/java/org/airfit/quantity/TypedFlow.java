@@ -20,8 +20,8 @@ public final class TypedFlow {
       "a flow of air with its unit, such as \"11 scfm\", \"11 CFM\" or \"400 l/min\", or a range such as \"11 to 14 cfm\"";
 
   /** Two numbers with a dash between them. */
-  private static final Pattern DASHED = Pattern.compile(
-      "^\\s*([0-9.]+[^-\u2013\u2014]*?)\\s*[-\u2013\u2014]\\s*([0-9.]+(?![0-9./]).*)$");
+  private static final Pattern DASHED =
+      Pattern.compile("^\\s*([0-9.]+[^-\u2013\u2014]*?)\\s*[-\u2013\u2014]\\s*([0-9.]+(?![0-9./]).*)$");
 
   /** One end: counted somewhere, or open to all readings. */
   private sealed interface End {
@@ -113,8 +113,8 @@ public final class TypedFlow {
       throw new QuantityFormatException(
           text,
           dashed.start(2),
-          "a range has the word to: type \"" + dashed.group(1) + TO
-              + dashed.group(2).strip() + "\"",
+          "a range has the word to: type \"" + dashed.group(1) + TO + dashed.group(2).strip()
+              + "\"",
           ACCEPTED);
     }
   }
@@ -123,10 +123,7 @@ public final class TypedFlow {
   private void requireOrder(String whole) {
     AbsolutePressure atmosphere = AbsolutePressure.STANDARD_ATMOSPHERE;
     Temperature temperature = Temperature.ofCelsius(20.0);
-    if (least
-            .at(atmosphere, temperature)
-            .least()
-            .compareTo(most.at(atmosphere, temperature).most())
+    if (least.at(atmosphere, temperature).least().compareTo(most.at(atmosphere, temperature).most())
         > 0) {
       throw new QuantityFormatException(whole, 0, "the smaller flow comes first", ACCEPTED);
     }

@@ -26,7 +26,8 @@ public final class ToolAir {
 
   private static final Pattern IN_FRONT = Pattern.compile("(?i)^" + AVERAGE + "(?![a-z])\\s*(.*)$");
 
-  private static final Pattern BEHIND = Pattern.compile("(?i)^(.*?[^a-z])\\(?" + AVERAGE + "\\)?$");
+  private static final Pattern BEHIND =
+      Pattern.compile("(?i)^(.*?[^a-z])\\(?" + AVERAGE + "\\)?$");
 
   private final String text;
   private final TypedFlow flow;

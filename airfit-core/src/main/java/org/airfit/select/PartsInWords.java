@@ -90,12 +90,11 @@ final class PartsInWords {
           + goesInto((Part.Socket) a.placed().get(index - 1).part(), plug);
     }
     if (each.part() instanceof Part.Hose hose) {
-      return line + length(hose) + " of " + each.position().noun() + " with " + bore(hose)
-          + " of bore";
+      return line + length(hose) + " of " + each.position().noun() + " with "
+          + bore(hose) + " of bore";
     }
     if (each.position().slot() instanceof Slot.Regulated regulated) {
-      return line + nouns.get(index) + " in the line, set to "
-          + units.sayRange(regulated.setRange());
+      return line + nouns.get(index) + " in the line, set to " + units.sayRange(regulated.setRange());
     }
     return line
         + (each.part() instanceof Part.Splitter

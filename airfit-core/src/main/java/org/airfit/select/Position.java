@@ -189,8 +189,7 @@ record Position(
   @Nullable
   FlowElement element(Part part, AbsolutePressure atmosphere, Known known) {
     return part instanceof Part.Regulator regulator
-        ? regulated(regulator, known.of(regulator.capacityRange()), known, atmosphere)
-            .orElse(null)
+        ? regulated(regulator, known.of(regulator.capacityRange()), known, atmosphere).orElse(null)
         : SearchAir.element(part, known);
   }
 

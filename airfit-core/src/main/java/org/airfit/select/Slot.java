@@ -413,7 +413,8 @@ public sealed interface Slot {
      *     fails
      */
     public Regulated withSetRange(Range<GaugePressure> range) {
-      return new Regulated(name, kind, Objects.requireNonNull(range, "range"), ifFails, regulator);
+      return new Regulated(
+          name, kind, Objects.requireNonNull(range, "range"), ifFails, regulator);
     }
 
     /**

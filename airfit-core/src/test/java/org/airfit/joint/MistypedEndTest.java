@@ -13,20 +13,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 class MistypedEndTest {
 
   @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      quoteCharacter = '`',
-      value = {
-        "1/4 NTP | 'NTP' is not understood; nearest: NPT",
-        "1/4 NTP male | 'NTP' is not understood; nearest: NPT",
-        "1/4 ntp male | 'ntp' is not understood; nearest: NPT",
-        "G1/4 femal | 'femal' is not understood; nearest: female",
-        "G 1/4 femlae | 'femlae' is not understood; nearest: female",
-        "1/4 NPT mael | 'mael' is not understood; nearest: male",
-        "3/8 BSBP male | 'BSBP' is not understood; nearest: BSPP",
-        "3/8 in bard | 'bard' is not understood; nearest: barb",
-        "1/2 NPT female swivle | 'swivle' is not understood; nearest: swivel"
-      })
+  @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
+    "1/4 NTP | 'NTP' is not understood; nearest: NPT",
+    "1/4 NTP male | 'NTP' is not understood; nearest: NPT",
+    "1/4 ntp male | 'ntp' is not understood; nearest: NPT",
+    "G1/4 femal | 'femal' is not understood; nearest: female",
+    "G 1/4 femlae | 'femlae' is not understood; nearest: female",
+    "1/4 NPT mael | 'mael' is not understood; nearest: male",
+    "3/8 BSBP male | 'BSBP' is not understood; nearest: BSPP",
+    "3/8 in bard | 'bard' is not understood; nearest: barb",
+    "1/2 NPT female swivle | 'swivle' is not understood; nearest: swivel"
+  })
   void the_nearest_word_is_named(String typed, String told) {
     assertThatExceptionOfType(QuantityFormatException.class)
         .isThrownBy(() -> End.parse(typed))
@@ -42,14 +39,7 @@ class MistypedEndTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "3/4 garden hose",
-        "garden hose",
-        "3/4 GHT",
-        "3/4-11.5 NH",
-        "3/4 in garden hose thread"
-      })
+  @ValueSource(strings = {"3/4 garden hose", "garden hose", "3/4 GHT", "3/4-11.5 NH", "3/4 in garden hose thread"})
   void a_garden_hose_is_refused_as_one_for_water_whichever_half_it_is(String typed) {
     assertThatExceptionOfType(QuantityFormatException.class)
         .isThrownBy(() -> End.parse(typed))

@@ -41,8 +41,11 @@ class TypedFlowTest {
   @CsvSource({"11 to 14 cfm", "11 cfm to 14 cfm"})
   void a_range_of_it_goes_from_the_least_reading_to_the_most(String text) {
     Range<FreeAirFlow> range = TypedFlow.parse(text).range(SITE, WARM);
-    double least =
-        UnmarkedFlow.parse("11 cfm").atSite(SITE, WARM).least().massFlow().kilogramsPerSecond();
+    double least = UnmarkedFlow.parse("11 cfm")
+        .atSite(SITE, WARM)
+        .least()
+        .massFlow()
+        .kilogramsPerSecond();
     assertThat(range.least().massFlow().kilogramsPerSecond()).isCloseTo(least, within(1.0e-15));
     assertThat(range.most().cubicFeetPerMinute()).isCloseTo(14.0, within(1.0e-12));
     assertThat(TypedFlow.parse("11 to 14 cfm")).isEqualTo(TypedFlow.parse("11 cfm to 14 cfm"));

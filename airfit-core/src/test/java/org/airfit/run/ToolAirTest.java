@@ -73,7 +73,8 @@ class ToolAirTest {
         new Range<>(FreeAirFlow.ofScfm60F(least), FreeAirFlow.ofScfm60F(least + more)),
         leastDuty,
         mostDuty);
-    double flow = (least + atFlow * more) / (leastDuty + atDuty * (mostDuty - leastDuty));
+    double flow =
+        (least + atFlow * more) / (leastDuty + atDuty * (mostDuty - leastDuty));
     double unit = FreeAirFlow.ofScfm60F(1.0).massFlow().kilogramsPerSecond();
     assertThat(flow * unit)
         .isBetween(
@@ -82,12 +83,11 @@ class ToolAirTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"0, 0.5, least", "1.1, 1, least", "0.5, 0.4, most", "0.5, 1.01, most", "NaN, 1, least"
-  })
+  @CsvSource({"0, 0.5, least", "1.1, 1, least", "0.5, 0.4, most", "0.5, 1.01, most", "NaN, 1, least"})
   void a_duty_out_of_range_is_refused(double least, double most, String which) {
     assertThatIllegalArgumentException()
-        .isThrownBy(
-            () -> ToolAir.whileRunning(Range.exactly(FreeAirFlow.ofScfm60F(6.0)), least, most))
+        .isThrownBy(() -> ToolAir.whileRunning(
+            Range.exactly(FreeAirFlow.ofScfm60F(6.0)), least, most))
         .withMessageContaining(which + " duty must be in");
   }
 }

@@ -77,8 +77,7 @@ class RangesProperties {
             Position.regulated(
                 regulator,
                 within(regulator.capacityRange()),
-                GaugePressure.ofPascals(
-                    between(set.least().pascals(), set.most().pascals())),
+                GaugePressure.ofPascals(between(set.least().pascals(), set.most().pascals())),
                 run.atmosphere()));
       }
       element += part instanceof Part.Plug ? 0 : 1;
