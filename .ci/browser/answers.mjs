@@ -5,12 +5,13 @@
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { faultsOfEmbedding } from './embedding.mjs';
 import { browser } from './faults.mjs';
 
 const folder = join(dirname(fileURLToPath(import.meta.url)), '../../airfit-examples/browser');
 const page = join(folder, 'page/target/js/airfit.mjs');
 const probe = join(folder, 'probe/target/js/probe.mjs');
-const { sheets } = JSON.parse(readFileSync(join(folder, 'page/target/answers.json'), 'utf8'));
+const { answers } = JSON.parse(readFileSync(join(folder, 'page/target/answers.json'), 'utf8'));
 const values = readFileSync(join(folder, 'probe/target/values.txt'), 'utf8');
 
 /** So far may a number be from the JVM's, relative to the larger; the functions of analysis are the browser's own. */
@@ -22,29 +23,60 @@ const NEAR = 1e-12;
  */
 const LISTED = { 'run 1918': 2 * 190 * 1e-14 };
 
-/** Runs in Node and in a page: the texts that differ, and the first place where they do. */
-async function differing(source, asked) {
+/**
+ * Numbers of answers that may be further apart than that, and how far absolutely. How much doubt a reading takes away is
+ * the difference of two doubts of about a bit each: where it is small, few of its digits are left.
+ */
+const ABSOLUTE = { bits: 1e-13 };
+
+/** Runs in Node and in a page: the answers that differ, and how many texts and numbers they hold. */
+async function differing(source, asked, near, absolute) {
   const airfit = await import(source);
   const found = [];
-  for (const { name, files, answer } of asked) {
-    let mine = {};
+  const count = { texts: 0, numbers: 0 };
+  let worst = 0;
+  const tell = (where, mine, theirs) => {
+    if (typeof mine !== 'string' || typeof theirs !== 'string') {
+      found.push(`${where}: ${JSON.stringify(mine)} is ${JSON.stringify(theirs)} on the JVM`);
+      return;
+    }
+    let at = 0;
+    while (mine[at] === theirs[at]) at++;
+    const around = (text) => JSON.stringify(text.slice(Math.max(0, at - 60), at + 60));
+    found.push(`${where}: ${around(mine)} is ${around(theirs)} on the JVM`);
+  };
+  const compare = (where, mine, theirs) => {
+    if (theirs && typeof theirs === 'object' && mine && typeof mine === 'object') {
+      const names = new Set([...Object.keys(mine), ...Object.keys(theirs)]);
+      names.forEach((name) => compare(`${where}.${name}`, mine[name], theirs[name]));
+    } else if (typeof theirs === 'number' && typeof mine === 'number') {
+      count.numbers++;
+      if (mine === theirs) return;
+      if (Math.abs(mine - theirs) <= (absolute[/\w+$/.exec(where)[0]] ?? 0)) return;
+      const apart = Math.abs(mine - theirs) / Math.max(Math.abs(mine), Math.abs(theirs));
+      worst = Math.max(worst, apart);
+      if (!(apart <= near)) tell(where, mine, theirs);
+    } else {
+      count.texts++;
+      if (mine !== theirs) tell(where, mine, theirs);
+    }
+  };
+  const called = {
+    sheet: ({ job, files, ...options }) => airfit.sheet(job, files, options),
+    measuring: ({ size }) => airfit.measuring(size),
+    jobFile: ({ job }) => ({ text: airfit.jobFile(job) }),
+  };
+  asked.forEach(({ call, asked: given, answer, refused }, number) => {
+    let mine;
     try {
-      mine = airfit.sheet(name, files);
+      mine = (called[call] ?? airfit[call])(given);
     } catch (error) {
-      found.push(`${name}: ${error.name}: ${error.message}`);
-      continue;
+      const { name, message, file, field, accepted } = error;
+      mine = { refused: { name, message, file, field, accepted } };
     }
-    for (const part of Object.keys(answer)) {
-      const theirs = answer[part];
-      if (mine[part] !== theirs) {
-        let at = 0;
-        while (mine[part]?.[at] === theirs[at]) at++;
-        const around = (text) => JSON.stringify(text?.slice(Math.max(0, at - 40), at + 40));
-        found.push(`${name}, ${part}: ${around(mine[part])} is ${around(theirs)} on the JVM`);
-      }
-    }
-  }
-  return found;
+    compare(`${call} ${number}`, mine, refused ? { refused } : answer);
+  });
+  return { found, count, worst };
 }
 
 /** Runs in Node and in a page: how many values there are, and which differ. */
@@ -91,10 +123,29 @@ function tell(where, found) {
   found.slice(0, 20).forEach((fault) => console.error(`${where}: ${fault}`));
 }
 
-const texts = sheets.reduce((sum, sheet) => sum + Object.keys(sheet.answer).length, 0);
-for (const [where, found] of Object.entries(await both(differing, page, sheets))) {
+const root = join(folder, '../..');
+tell(
+  'docs/embedding.md',
+  await faultsOfEmbedding(
+    join(root, 'docs/embedding.md'),
+    join(folder, 'page/src/main/js/airfit.d.ts'),
+    page,
+    readFileSync(join(root, 'airfit-examples/sets/workshop.csv'), 'utf8'),
+  ),
+);
+for (const file of [page, probe]) {
+  const code = readFileSync(file, 'utf8');
+  tell(file, ['</script', '<!--', ']]>'].filter((sign) => code.toLowerCase().includes(sign)).map(
+    (sign) => `holds ${sign}, which ends a script inside a page too soon`,
+  ));
+}
+const ofCalls = await both(differing, page, answers, NEAR, ABSOLUTE);
+for (const [where, { found, count, worst }] of Object.entries(ofCalls)) {
   tell(where, found);
-  console.log(`${where}: ${texts} texts of ${sheets.length} jobs, ${found.length} differ`);
+  console.log(
+    `${where}: ${answers.length} calls with ${count.texts} texts and ${count.numbers} numbers, ${found.length} differ;` +
+      ` numbers within ${worst.toExponential(1)}`,
+  );
 }
 const count = values.trimEnd().split('\n').length;
 for (const [where, { found, worst }] of Object.entries(

@@ -57,7 +57,7 @@ final class FormReader {
 
   private QuantityFormatException strange() {
     return scan.refused(
-        scan.strangeAt(), "'" + wordAt(scan.text(), scan.strangeAt()) + "' is not understood");
+        scan.strangeAt(), KnownWords.notUnderstood(wordAt(scan.text(), scan.strangeAt())));
   }
 
   private static String wordAt(String text, int start) {
@@ -145,6 +145,7 @@ final class FormReader {
     boolean isLargeFire = diameter == 1.5 && !garden && (count == 0.0 || count == 9.0);
     String name =
         isGarden ? "3/4-11.5 NH" : isSmallFire ? "1-8 NH" : isLargeFire ? "1-1/2-9 NH" : "";
+    requireGender(isGarden);
     Gender gender = gender();
     int start = size == null ? 0 : size.start();
     ForeignThread thread = ForeignThread.find(name, gender)
@@ -157,6 +158,15 @@ final class FormReader {
         SealForm.WATER,
         !scan.has("FIXED") && (scan.has("SWIVEL") || SealForm.WATER.isNut(gender)),
         Optional.empty());
+  }
+
+  /** A hose for water is refused for what it is, whichever half was meant. */
+  private void requireGender(boolean isGarden) {
+    if (!scan.has("MALE") && !scan.has("FEMALE")) {
+      throw missing((isGarden ? "a garden hose" : "a fire hose")
+          + " is for water: never put compressed air on it or its couplings, as the air stored in it throws about what"
+          + " bursts or parts. To see what goes on it all the same, say male or female");
+    }
   }
 
   /** Letters of a pipe thread beside port, washer or ring: G has these forms, a taper thread seals by itself. */

@@ -179,7 +179,7 @@ final class PipeReader {
       }
       return;
     }
-    throw refused(start, "'" + text.substring(start, scanner.at()) + "' is not understood");
+    throw refused(start, KnownWords.notUnderstood(text.substring(start, scanner.at())));
   }
 
   private static @Nullable Gender genderOf(char letter) {

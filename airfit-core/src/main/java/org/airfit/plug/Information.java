@@ -132,7 +132,8 @@ final class Information {
     Information information = new Information(
         logChance, expected, ofProfiles, broad, broadDoubt - plogp(broad), confidence);
     information.integrate();
-    return new Outlook(information.entropy, information.settled);
+    // the quadrature is good to a few parts in a million, and a chance is no more than 1
+    return new Outlook(information.entropy, Math.min(1.0, information.settled));
   }
 
   /** Doubt of a set of chances [bit]. */

@@ -69,7 +69,7 @@ public record Range<Q extends Quantity<Q, ?>>(Q least, Q most) {
   }
 
   /** The first of two values, with the unit of the second where it has none. */
-  private static <Q> Q first(String first, String second, Function<String, Q> parse) {
+  static <Q> Q first(String first, String second, Function<String, Q> parse) {
     WrittenNumber number = WrittenNumber.at(first, Lexicon.skipSpaces(first, 0));
     WrittenNumber other = WrittenNumber.at(second, Lexicon.skipSpaces(second, 0));
     if (number == null

@@ -133,7 +133,7 @@ public final class WiderHose {
             + (first ? " the tool has " : " ")
             + units.say(delivered.atToolGauge(), values.least)
             + (isEnough() ? ": enough" : ": too little"),
-        starved -> with + " the tool still starves");
+        starved -> with + " too little air still gets through: no pressure is left at the tool");
   }
 
   @Override

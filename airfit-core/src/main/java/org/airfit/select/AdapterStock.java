@@ -17,12 +17,16 @@ final class AdapterStock {
 
   private record Pair(int one, int other) {}
 
+  /** What a joint counts as that no standard adapters join: more pieces than any other joints of a job lack. */
+  private static final int NEVER_JOINED = 10_000;
+
   private final EndNumbers ends;
   private final List<Candidate> adapters;
   private final Map<Integer, List<Candidate>> onto = new HashMap<>();
   private final Map<Integer, Set<Integer>> reached = new HashMap<>();
   private final Map<Pair, Boolean> sound = new HashMap<>();
   private final Map<Pair, Integer> questions = new HashMap<>();
+  private final Map<Pair, Integer> missing = new HashMap<>();
 
   /**
    * Takes adapters, of those between the same ends only the ones of which no other is as good.
@@ -53,6 +57,16 @@ final class AdapterStock {
   boolean isSound(int one, int other) {
     return sound.computeIfAbsent(
         new Pair(one, other), pair -> Mating.isSound(ends.end(one), ends.end(other)));
+  }
+
+  /** How many standard adapters would join two ends that do not go together. */
+  int piecesMissing(int one, int other) {
+    return missing.computeIfAbsent(
+        new Pair(one, other), pair -> piecesMissing(Mating.of(ends.end(one), ends.end(other))));
+  }
+
+  private static int piecesMissing(Mating apart) {
+    return apart.between().isEmpty() ? NEVER_JOINED : apart.between().size();
   }
 
   /** What must be asked of two ends that go together, as bits. */

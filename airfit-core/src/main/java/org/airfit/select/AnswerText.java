@@ -16,11 +16,12 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
+import org.airfit.run.ToolAir;
 import org.airfit.safety.Medium;
 
 /**
  * What a customer answers, as a text, and what it tells a job. Of a range the worst end counts: the lower rating, the
- * higher pressure. A reach stays a range.
+ * higher pressure. A reach and the air of the tool stay ranges: every possible flow is judged.
  */
 final class AnswerText {
 
@@ -64,7 +65,7 @@ final class AnswerText {
 
   /** Starts a job with what the tool takes. */
   static Requirement.Builder tool(String air, String pressure) {
-    return Requirement.forTool(flows(air).most(), pressures(pressure).most());
+    return Requirement.forTool(flows(air), Range.exactly(pressures(pressure).most()));
   }
 
   /** Refuses what cannot be read as an answer to a topic, before anything is built of it. */
@@ -148,7 +149,7 @@ final class AnswerText {
   }
 
   private static Range<FreeAirFlow> flows(String text) {
-    return Range.parse(text, FreeAirFlow::parse);
+    return ToolAir.parse(text).whileRunning(AbsolutePressure.STANDARD_ATMOSPHERE, INDOORS);
   }
 
   private static Range<GaugePressure> pressures(String text) {

@@ -490,7 +490,9 @@ record Assembly(
   }
 
   private static boolean isExact(Requirement requirement, List<Placed> placed) {
-    return requirement.isExact() && placed.stream().allMatch(each -> Known.isExact(each.part()));
+    return requirement.isExact()
+        && placed.stream()
+            .allMatch(each -> each.position().isExact() && Known.isExact(each.part()));
   }
 
   /** Whether it depends on what is not known whether the tool has its air: enough at best, but not at worst. */

@@ -23,7 +23,7 @@ final class BestInWords {
   /** {@return the sentences} */
   @Override
   public String toString() {
-    return whileRegulated() + (best.open().isEmpty() ? allMet() : someOpen());
+    return whileRegulated() + (best.open().isEmpty() ? allMet() : someOpen()) + leftOpen();
   }
 
   /** A rule that a regulator keeps is met, but not without a word. */
@@ -31,6 +31,13 @@ final class BestInWords {
     return best.metWhileRegulated().stream()
         .map(finding -> finding.rule().title() + ": " + finding.outcomeInWords() + ". ")
         .collect(Collectors.joining());
+  }
+
+  /** What no rule judges and must be closed all the same. */
+  private String leftOpen() {
+    return best.leftOpen().isEmpty()
+        ? ""
+        : " Still open: what closes " + String.join(" and ", best.leftOpen()) + ".";
   }
 
   private String allMet() {
@@ -87,9 +94,21 @@ final class BestInWords {
             ? "nothing to buy, "
             : pieces + (pieces == 1 ? " piece" : " pieces") + " to buy, ")
         + best.priceInWords().map(price -> price + ", ").orElse("")
-        + best.result().fold(d -> units.say(d.atToolGauge()), s -> "no air")
+        + arriving()
         + (best.requirement().isOfSeveralTools()
             ? " at the tool that has least to spare."
             : " at the tool.");
+  }
+
+  /** What arrives; where nothing does at worst but something at best, both. */
+  private String arriving() {
+    return best.result()
+        .fold(
+            delivered -> units.say(delivered.atToolGauge()),
+            starved -> best.resultAtBest()
+                .fold(
+                    delivered -> "from no air at worst to " + units.say(delivered.atToolGauge())
+                        + " at best",
+                    none -> "no air"));
   }
 }

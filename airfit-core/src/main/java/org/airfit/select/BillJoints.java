@@ -61,34 +61,10 @@ final class BillJoints {
 
   /** An outlet of a splitter that no line uses must be closed. */
   private void askForUnusedOutlets() {
-    for (Placed each : a.placed()) {
-      if (each.part() instanceof Part.Splitter splitter
-          && each.position().others().isEmpty()) {
-        int used = a.stretch(each.position()).outlets();
-        List<End> outlets = splitter.outlets();
-        int from = each.position().outlet();
-        Set<String> open = new LinkedHashSet<>();
-        for (int i = 0; i < outlets.size(); i++) {
-          if (i < from || i >= from + used) {
-            open.add(outlets.get(i).label());
-          }
-        }
-        if (!open.isEmpty()) {
-          questions.add("What closes the outlets of " + called(each) + " that no line uses, "
-              + String.join(", ", open) + "? A plug must go into each, or more lines onto them.");
-        }
-      }
-    }
-  }
-
-  /** A splitter with how many there are of it; of several splitters with its place. */
-  private String called(Placed splitter) {
-    boolean isOnly =
-        a.placed().stream().filter(each -> each.part() instanceof Part.Splitter).count() == 1L;
-    int count = splitter.position().count();
-    return (count == 1 ? "" : "each of the " + count + " ")
-        + splitter.part().name()
-        + (isOnly ? "" : " (" + splitter.position().name() + ")");
+    UnusedOutlets.of(a)
+        .forEach(unused -> questions.add("What closes " + unused.inWords() + ", "
+            + String.join(", ", unused.ends())
+            + "? A plug must go into each, or more lines onto them."));
   }
 
   /** The pieces that go between where no adapters of the catalogue do alone, each by its standard shape. */

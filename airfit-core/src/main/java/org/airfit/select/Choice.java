@@ -63,11 +63,11 @@ final class Choice {
   };
 
   /**
-   * The order of proposals: least missed, then the fewest joints that nothing joins, then the fewest questions, then
-   * the cheapest, then most pressure, then by name; of the same parts, the first adapters by name.
+   * The order of proposals: least missed, then the fewest adapters missing, then the fewest questions, then the
+   * cheapest, then most pressure, then by name; of the same parts, the first adapters by name.
    */
   static final Comparator<Choice> ORDER = Comparator.comparingLong(Choice::missed)
-      .thenComparingInt(choice -> choice.unjoined)
+      .thenComparingInt(choice -> choice.missing)
       .thenComparingInt(choice -> Integer.bitCount(choice.asked))
       .thenComparingLong(choice -> choice.cost)
       .thenComparing(choice -> choice.pascals, Comparator.reverseOrder())
@@ -120,7 +120,10 @@ final class Choice {
   final Parts parts;
   final int broken;
   final int asked;
-  final int unjoined;
+
+  /** How many standard adapters are missing at the joints that nothing joins. */
+  final int missing;
+
   final long shortBy;
 
   /** By how much the air misses what is asked at the tools that were reached, in billionths. */
@@ -149,7 +152,7 @@ final class Choice {
       Parts parts,
       int broken,
       int asked,
-      int unjoined,
+      int missing,
       long shortBy,
       long missedAir,
       long cost,
@@ -163,7 +166,7 @@ final class Choice {
     this.last = last;
     this.parts = parts;
     this.broken = open;
-    this.unjoined = unjoined;
+    this.missing = missing;
     this.shortBy = shortBy;
     this.missedAir = missedAir;
     this.asked = asked & ~settledBy(open, shortBy, missedAir);
@@ -202,7 +205,7 @@ final class Choice {
         next.position().isAdapter() ? parts : parts.with(next),
         broken | next.broken(),
         asked | next.asked(),
-        unjoined,
+        missing,
         shortBy + next.shortBy(),
         missedAir,
         cost + next.cost(),
@@ -230,22 +233,22 @@ final class Choice {
 
   /** With a joint that leaves questions open. */
   Choice asking(int question) {
-    return question == 0 ? this : joined(/* moreBroken= */ 0, question, /* moreUnjoined= */ 0);
+    return question == 0 ? this : joined(/* moreBroken= */ 0, question, /* moreMissing= */ 0);
   }
 
-  /** With a joint that nothing joins. */
-  Choice unjoined() {
-    return joined(Rule.ENDS_MATE.bit(), /* question= */ 0, /* moreUnjoined= */ 1);
+  /** With a joint that nothing joins, and how many standard adapters would. */
+  Choice unjoined(int pieces) {
+    return joined(Rule.ENDS_MATE.bit(), /* question= */ 0, pieces);
   }
 
-  private Choice joined(int moreBroken, int question, int moreUnjoined) {
+  private Choice joined(int moreBroken, int question, int moreMissing) {
     return new Choice(
         before,
         last,
         parts,
         broken | moreBroken,
         asked | question,
-        unjoined + moreUnjoined,
+        missing + moreMissing,
         shortBy,
         missedAir,
         cost,
@@ -300,7 +303,7 @@ final class Choice {
         parts,
         broken,
         asked,
-        unjoined,
+        missing,
         shortBy,
         missedThere,
         cost,
@@ -318,7 +321,7 @@ final class Choice {
 
   /** What puts it in order, with what it will miss and cost beside. */
   Key key(long moreMissed, long moreCost) {
-    return new Key(missed() + moreMissed, unjoined, Integer.bitCount(asked), cost + moreCost);
+    return new Key(missed() + moreMissed, missing, Integer.bitCount(asked), cost + moreCost);
   }
 
   /** The questions that no longer matter, as bits: their rules are broken anyway, or miss what can be measured. */
@@ -332,7 +335,7 @@ final class Choice {
   boolean isAsGoodAs(Choice other) {
     return (broken & ~other.broken) == 0
         && (asked & ~(other.asked | settledBy(other.broken, other.shortBy, other.missedAir))) == 0
-        && unjoined <= other.unjoined
+        && missing <= other.missing
         && shortBy <= other.shortBy
         && missedAir <= other.missedAir
         && spare >= other.spare

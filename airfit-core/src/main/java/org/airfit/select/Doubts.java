@@ -24,6 +24,7 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Quantity;
+import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Unit;
 import org.airfit.quantity.VolumeFlowUnit;
@@ -295,16 +296,31 @@ final class Doubts {
     } else if (placed.part() instanceof Part.Device device) {
       capacity(name, device.capacityRange(), capacity -> worst.replacing(name, capacity));
     } else if (placed.part() instanceof Part.Regulator regulator) {
+      Range<GaugePressure> set = placed.position().setting().orElseThrow();
+      regulated(name, regulator, set);
       capacity(
           name,
           regulator.capacityRange(),
           capacity -> worst.replacing(
-              name,
-              placed
-                  .position()
-                  .regulated(regulator, capacity, worst.atmosphere())
-                  .orElseThrow()));
+              name, Position.regulated(regulator, capacity, set.least(), worst.atmosphere())));
     }
+  }
+
+  /** What a regulator is set to, where that is not known exactly. */
+  private void regulated(String name, Part.Regulator regulator, Range<GaugePressure> set) {
+    Run worst = assembly.run();
+    FlowCapacity least = regulator.capacityRange().least();
+    add(
+        "setting of " + name,
+        set.least().pascals(),
+        set.most().pascals(),
+        value -> worst
+            .replacing(
+                name,
+                Position.regulated(
+                    regulator, least, GaugePressure.ofPascals(value), worst.atmosphere()))
+            .arriving(job.demand()),
+        value -> Shown.of(GaugePressure.ofPascals(value), PressureUnit.BAR, PressureUnit.PSI));
   }
 
   private void capacity(String name, CapacityRange range, Function<FlowCapacity, Run> with) {

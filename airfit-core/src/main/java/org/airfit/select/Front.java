@@ -78,7 +78,7 @@ final class Front {
 
   private static boolean staysBefore(Choice one, Choice other, boolean staysDifferent) {
     return one.cost < other.cost
-        || one.unjoined < other.unjoined
+        || one.missing < other.missing
         || one.shortBy < other.shortBy
         || one.missedAir < other.missedAir
         || (staysDifferent && one.pascals >= other.pascals + SURE_PASCALS)

@@ -24,7 +24,7 @@ final class Horizon {
   Horizon(Key nearest, long costStep) {
     this.nearest = nearest;
     this.last =
-        new Key(nearest.missed(), nearest.unjoined(), nearest.asked(), nearest.cost() + costStep);
+        new Key(nearest.missed(), nearest.missing(), nearest.asked(), nearest.cost() + costStep);
   }
 
   /** Whether a choice that becomes this at best lies beyond; the nearest of these is remembered. */
@@ -56,14 +56,14 @@ final class Horizon {
       long step = FARTHER * (last.missed() - nearest.missed());
       last = new Key(
           Math.max(next.missed(), nearest.missed() + step),
-          next.unjoined(),
+          next.missing(),
           next.asked(),
           next.cost());
     } else if (next.isAsWellSuitedAs(last)) {
       long step = FARTHER * (last.cost() - nearest.cost());
       last = new Key(
           last.missed(),
-          last.unjoined(),
+          last.missing(),
           last.asked(),
           Math.max(next.cost(), nearest.cost() + Math.min(step, Ahead.NEVER)));
     } else {

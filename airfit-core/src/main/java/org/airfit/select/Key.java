@@ -7,14 +7,14 @@ import java.util.Comparator;
  * that can become of it.
  *
  * @param missed how far it misses what is asked, in billionths
- * @param unjoined how many joints nothing joins
+ * @param missing how many standard adapters are missing where nothing joins two ends
  * @param asked how many rules the parts leave open
  * @param cost what it costs by the objective
  */
-record Key(long missed, int unjoined, int asked, long cost) implements Comparable<Key> {
+record Key(long missed, int missing, int asked, long cost) implements Comparable<Key> {
 
   private static final Comparator<Key> ORDER = Comparator.comparingLong(Key::missed)
-      .thenComparingInt(Key::unjoined)
+      .thenComparingInt(Key::missing)
       .thenComparingInt(Key::asked)
       .thenComparingLong(Key::cost);
 
@@ -25,6 +25,6 @@ record Key(long missed, int unjoined, int asked, long cost) implements Comparabl
 
   /** Whether they differ in the cost at most. */
   boolean isAsWellSuitedAs(Key other) {
-    return missed == other.missed && unjoined == other.unjoined && asked == other.asked;
+    return missed == other.missed && missing == other.missing && asked == other.asked;
   }
 }

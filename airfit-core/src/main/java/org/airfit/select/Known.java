@@ -5,17 +5,18 @@ import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.line.ConduitRange;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Range;
 
 /**
  * Which end is taken of all that is not known exactly. Whatever it is, at least as much pressure is left at the tool as
  * with all at its worst, and at most as much as with all at its best: an element leaves no less of more pressure, of
- * less flow, or if it is wider. That is why two ends are enough, and nothing between them need be tried.
+ * less flow, if it is wider or if it is set higher. That is why two ends are enough, and nothing between them need be tried.
  */
 enum Known {
-  /** Every part lets least through, the tool takes most. */
+  /** Every part lets least through, every regulator is set lowest, the tool takes most. */
   AT_WORST,
-  /** Every part lets most through, the tool takes least. */
+  /** Every part lets most through, every regulator is set highest, the tool takes least. */
   AT_BEST;
 
   FlowCapacity of(CapacityRange range) {
@@ -28,6 +29,11 @@ enum Known {
 
   FreeAirFlow of(Range<FreeAirFlow> demand) {
     return this == AT_WORST ? demand.most() : demand.least();
+  }
+
+  /** What a regulator is set to: set higher, it leaves no less behind it. */
+  GaugePressure ofSetting(Range<GaugePressure> set) {
+    return this == AT_WORST ? set.least() : set.most();
   }
 
   /** Whether a part is known exactly, so that both ends are the same. */

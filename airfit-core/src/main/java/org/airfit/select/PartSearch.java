@@ -437,7 +437,8 @@ final class PartSearch {
           } else if (adapters.isWithinReach(from, goal)) {
             far.add(goal);
           } else if (!isWhole) {
-            choices.forEach(choice -> joined.add(goal, choice.unjoined()));
+            int missing = leg.count() * adapters.piecesMissing(from, goal);
+            choices.forEach(choice -> joined.add(goal, choice.unjoined(missing)));
           }
         }
         Map<Integer, List<Choice>> layer = far.isEmpty() ? Map.of() : Map.of(from, choices);

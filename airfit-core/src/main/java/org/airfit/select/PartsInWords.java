@@ -90,16 +90,23 @@ final class PartsInWords {
           + goesInto((Part.Socket) a.placed().get(index - 1).part(), plug);
     }
     if (each.part() instanceof Part.Hose hose) {
-      return line + units.say(hose.shortest()) + " of " + each.position().noun() + " with "
+      return line + length(hose) + " of " + each.position().noun() + " with "
           + bore(hose) + " of bore";
     }
     if (each.position().slot() instanceof Slot.Regulated regulated) {
-      return line + nouns.get(index) + " in the line, set to " + units.say(regulated.set());
+      return line + nouns.get(index) + " in the line, set to " + units.sayRange(regulated.setRange());
     }
     return line
         + (each.part() instanceof Part.Splitter
             ? "leads to the lines"
             : nouns.get(index) + " in the line");
+  }
+
+  /** The length of a hose, or between which lengths it is. */
+  private String length(Part.Hose hose) {
+    String least = units.say(hose.shortest());
+    String most = units.say(hose.conduit().length());
+    return least.equals(most) ? least : least + " to " + most;
   }
 
   /** The bore of a hose, or between which sizes it is. */

@@ -189,17 +189,34 @@ record Position(
   @Nullable
   FlowElement element(Part part, AbsolutePressure atmosphere, Known known) {
     return part instanceof Part.Regulator regulator
-        ? regulated(regulator, known.of(regulator.capacityRange()), atmosphere).orElse(null)
+        ? regulated(regulator, known.of(regulator.capacityRange()), known, atmosphere).orElse(null)
         : SearchAir.element(part, known);
   }
 
   /** What a regulator of this capacity does to the air here; empty where the slot is not one of a regulator. */
   Optional<FlowElement> regulated(
-      Part.Regulator regulator, FlowCapacity capacity, AbsolutePressure atmosphere) {
-    return slot instanceof Slot.Regulated at
-        ? Optional.of(RegulatorElement.of(capacity, at.set().absolute(atmosphere))
-            .withDroop(regulator.droop(), regulator.atFlow()))
-        : Optional.empty();
+      Part.Regulator regulator, FlowCapacity capacity, Known known, AbsolutePressure atmosphere) {
+    return setting().map(set -> regulated(regulator, capacity, known.ofSetting(set), atmosphere));
+  }
+
+  /** What a regulator of this capacity does to the air when it is set to so much. */
+  static FlowElement regulated(
+      Part.Regulator regulator,
+      FlowCapacity capacity,
+      GaugePressure set,
+      AbsolutePressure atmosphere) {
+    return RegulatorElement.of(capacity, set.absolute(atmosphere))
+        .withDroop(regulator.droop(), regulator.atFlow());
+  }
+
+  /** What a regulator here is set to; empty where the slot is not one of a regulator. */
+  Optional<Range<GaugePressure>> setting() {
+    return slot instanceof Slot.Regulated at ? Optional.of(at.setRange()) : Optional.empty();
+  }
+
+  /** Whether it is known exactly what a regulator here is set to; so it is where none stands. */
+  boolean isExact() {
+    return setting().map(Range::isExact).orElse(true);
   }
 
   /** The profile that a coupling must have here. */

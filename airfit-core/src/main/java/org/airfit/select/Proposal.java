@@ -193,6 +193,14 @@ public final class Proposal implements Worked {
     return of(RuleOutcome.UNMET);
   }
 
+  /**
+   * {@return what must still be closed before it goes under pressure, such as "the outlets of manifold that no line
+   * uses"; empty where nothing is left open}
+   */
+  public List<String> leftOpen() {
+    return UnusedOutlets.of(assembly).stream().map(UnusedOutlets::inWords).toList();
+  }
+
   /** {@return the findings that wait for an answer: what is still to be asked of the customer} */
   public List<Finding> open() {
     return of(RuleOutcome.OPEN);

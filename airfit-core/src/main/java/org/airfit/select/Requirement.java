@@ -326,7 +326,7 @@ public final class Requirement {
         .orElseThrow();
   }
 
-  /** Whether what it tells of the air is known exactly: the tool's, and the pipes. */
+  /** Whether what it tells of the air is known exactly: the tool's, and the pipes. Slots tell of themselves. */
   boolean isExact() {
     return toEachTool().stream()
             .allMatch(way -> way.airAtOutlet().isExact()

@@ -113,8 +113,9 @@ public sealed interface Selection extends Worked {
      * adapters; empty where a kind of part is missing altogether}
      *
      * <p>A rule that is broken counts as one; a hose that is too short and a tool that has too little pressure count as
-     * the part that lacks of what is asked. Those that miss as much come in this order: the fewest joints that nothing
-     * joins, the fewest rules left open by the parts, the {@link Objective}, most pressure in whole pascals, names.
+     * the part that lacks of what is asked. Those that miss as much come in this order: the fewest standard adapters
+     * missing where nothing joins two ends (a joint that no standard adapters join counts as more than all others), the
+     * fewest rules left open by the parts, the {@link Objective}, most pressure in whole pascals, names.
      */
     public List<Proposal> nearest() {
       return nearest;

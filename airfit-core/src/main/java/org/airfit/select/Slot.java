@@ -276,7 +276,8 @@ public sealed interface Slot {
    *
    * @param name what it is called, such as "regulator"
    * @param kind what it is in one piece with
-   * @param set what it is set to, above 0
+   * @param setRange between which pressures what it is set to lies, above 0: flow is judged at the lowest, what must
+   *     be borne at the highest
    * @param ifFails what can stand behind it when it fails, as its maker tells; empty if that is not known: what is in
    *     front of it then counts
    * @param regulator the regulator that is there; empty if one is to be chosen
@@ -284,7 +285,7 @@ public sealed interface Slot {
   record Regulated(
       String name,
       RegulatorKind kind,
-      GaugePressure set,
+      Range<GaugePressure> setRange,
       Optional<GaugePressure> ifFails,
       Optional<Part.Regulator> regulator)
       implements Slot {
@@ -294,25 +295,26 @@ public sealed interface Slot {
      *
      * @param name what it is called, such as "regulator"
      * @param kind what it is in one piece with
-     * @param set what it is set to, above 0
-     * @param ifFails what can stand behind it when it fails, at least {@code set}; empty if that is not known
+     * @param setRange between which pressures what it is set to lies, above 0
+     * @param ifFails what can stand behind it when it fails, at least all of {@code setRange}; empty if that is not
+     *     known
      * @param regulator the regulator that is there; empty if one is to be chosen
-     * @throws IllegalArgumentException if {@code name} is blank, {@code set} is not above 0, {@code ifFails} is below
-     *     it or {@code regulator} is of another kind
+     * @throws IllegalArgumentException if {@code name} is blank, {@code setRange} is not above 0, {@code ifFails} is
+     *     below its end or {@code regulator} is of another kind
      */
     public Regulated {
       requireName(name);
       Objects.requireNonNull(kind, "kind");
-      Objects.requireNonNull(set, "set");
+      Objects.requireNonNull(setRange, "setRange");
       Objects.requireNonNull(ifFails, "ifFails");
       Objects.requireNonNull(regulator, "regulator");
-      if (!(set.pascals() > 0.0)) {
+      if (!(setRange.least().pascals() > 0.0)) {
         throw new IllegalArgumentException("set point of " + name + " must be above 0 bar(g), was "
-            + set.inFull(PressureUnit.BAR));
+            + setRange.least().inFull(PressureUnit.BAR));
       }
-      if (ifFails.isPresent() && ifFails.get().compareTo(set) < 0) {
+      if (ifFails.isPresent() && ifFails.get().compareTo(setRange.most()) < 0) {
         throw new IllegalArgumentException("pressure behind " + name
-            + " when it fails must be at least the " + set.inFull(PressureUnit.BAR)
+            + " when it fails must be at least the " + setRange.most().inFull(PressureUnit.BAR)
             + " it is set to, was " + ifFails.get().inFull(PressureUnit.BAR)
             + "; leave it out where its maker does not tell it");
       }
@@ -321,6 +323,26 @@ public sealed interface Slot {
             "regulator of " + name + " must be of the kind " + kind + ", was "
                 + regulator.get().name() + " of the kind " + regulator.get().kind());
       }
+    }
+
+    /**
+     * Obtains one of which is known exactly what it is set to.
+     *
+     * @param name what it is called, such as "regulator"
+     * @param kind what it is in one piece with
+     * @param set what it is set to, above 0
+     * @param ifFails what can stand behind it when it fails, at least {@code set}; empty if that is not known
+     * @param regulator the regulator that is there; empty if one is to be chosen
+     * @throws IllegalArgumentException if {@code name} is blank, {@code set} is not above 0, {@code ifFails} is below
+     *     it or {@code regulator} is of another kind
+     */
+    public Regulated(
+        String name,
+        RegulatorKind kind,
+        GaugePressure set,
+        Optional<GaugePressure> ifFails,
+        Optional<Part.Regulator> regulator) {
+      this(name, kind, Range.exactly(Objects.requireNonNull(set, "set")), ifFails, regulator);
     }
 
     /**
@@ -341,22 +363,29 @@ public sealed interface Slot {
       this(name, RegulatorKind.REGULATOR, set, ifFails, regulator);
     }
 
+    /** {@return what it is set to, the most of it where that is not known exactly} */
+    public GaugePressure set() {
+      return setRange.most();
+    }
+
     /** {@return the slot in words, such as "regulator: set to 6 bar(g)"} */
     @Override
     public String toString() {
       return name + ": " + (kind == RegulatorKind.REGULATOR ? "" : kind + " ") + "set to "
-          + set.format(PressureUnit.BAR)
+          + (setRange.isExact() ? "" : setRange.least().format(PressureUnit.BAR) + " to ")
+          + set().format(PressureUnit.BAR)
           + regulator.map(there -> ", it is " + there.name()).orElse("");
     }
 
     /**
      * Between which pressures it can stand behind this, from those in front of it, all of them known. If it fails, what
-     * stands in front of it counts, or what its maker tells if that is less.
+     * stands in front of it counts, or what its maker tells if that is less. While it holds, the most that it can be set to
+     * counts.
      */
     SupplyRange behind(SupplyRange inFront) {
       GaugePressure most = inFront.whileRegulated().orElse(inFront.highest());
       SupplyRange held =
-          SupplyRange.of(set.compareTo(most) < 0 ? set : most).withHighest(inFront.highest());
+          SupplyRange.of(set().compareTo(most) < 0 ? set() : most).withHighest(inFront.highest());
       return ifFails
           .filter(failed -> failed.compareTo(inFront.highest()) < 0)
           .map(held::regulated)
@@ -372,7 +401,20 @@ public sealed interface Slot {
      */
     public Regulated with(Part.Regulator there) {
       return new Regulated(
-          name, kind, set, ifFails, Optional.of(Objects.requireNonNull(there, "there")));
+          name, kind, setRange, ifFails, Optional.of(Objects.requireNonNull(there, "there")));
+    }
+
+    /**
+     * Obtains this where it is not known exactly what it is set to.
+     *
+     * @param range between which pressures that lies, above 0
+     * @return this set so
+     * @throws IllegalArgumentException if {@code range} is not above 0, or can be above what stands behind it when it
+     *     fails
+     */
+    public Regulated withSetRange(Range<GaugePressure> range) {
+      return new Regulated(
+          name, kind, Objects.requireNonNull(range, "range"), ifFails, regulator);
     }
 
     /**
@@ -384,7 +426,7 @@ public sealed interface Slot {
      */
     public Regulated failingAt(GaugePressure behind) {
       return new Regulated(
-          name, kind, set, Optional.of(Objects.requireNonNull(behind, "behind")), regulator);
+          name, kind, setRange, Optional.of(Objects.requireNonNull(behind, "behind")), regulator);
     }
   }
 

@@ -222,7 +222,9 @@ final class Stock {
           takes,
           tie(position, part, mating),
           worst,
-          Known.isExact(part) ? worst : position.element(part, atmosphere, Known.AT_BEST)));
+          position.isExact() && Known.isExact(part)
+              ? worst
+              : position.element(part, atmosphere, Known.AT_BEST)));
       isExact &= Known.isExact(part);
     }
     return candidates;

@@ -22,7 +22,7 @@ public enum Topic {
       "How much air does the tool take?",
       "the hose and the couplings must carry that much",
       Rule.AIR_AT_TOOL.source(),
-      "22 scfm, or 10 L/s ANR"),
+      "22 scfm, 400 l/min, or avg 4 CFM"),
 
   /** The pressure the tool needs. */
   PRESSURE_NEEDED(

@@ -115,7 +115,8 @@ final class Turns {
         });
     for (Slot slot : job.layout().allSlots()) {
       if (slot instanceof Slot.Regulated regulated) {
-        turns.add(regulated.set().pascals());
+        turns.add(regulated.setRange().least().pascals());
+        turns.add(regulated.setRange().most().pascals());
         regulated.ifFails().map(GaugePressure::pascals).ifPresent(turns::add);
       }
     }

@@ -19,6 +19,7 @@ import org.airfit.quantity.MassFlowUnit;
 import org.airfit.quantity.PowerUnit;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.Range;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
@@ -216,6 +217,18 @@ public enum UnitSystem {
       return Digits.told(value) + either(" bar(g)", " psig");
     }
     return worth(value, decimals + 1, decimals) + either(" bar(g)", " psig");
+  }
+
+  /**
+   * Writes a gauge pressure that is not known exactly.
+   *
+   * @param range between which pressures it lies
+   * @return such as "80 to 90 psig"; one pressure where both ends are written alike
+   */
+  public String sayRange(Range<GaugePressure> range) {
+    String least = say(Objects.requireNonNull(range, "range").least());
+    String most = say(range.most());
+    return least.equals(most) ? most : least.substring(0, least.indexOf(' ')) + " to " + most;
   }
 
   /**

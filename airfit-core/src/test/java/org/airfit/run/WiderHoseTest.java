@@ -95,7 +95,7 @@ class WiderHoseTest {
         RUN, "old hose", FreeAirFlow.parse("2000 scfm").massFlow(), LEAST, UnitSystem.US);
     assertThat(tried).hasSize(3).noneMatch(WiderHose::isEnough);
     assertThat(WiderHose.inWords(tried.subList(0, 1), UnitSystem.US))
-        .isEqualTo("With a 3/8 in hose of the same length the tool still starves.");
+        .isEqualTo("With a 3/8 in hose of the same length too little air still gets through: no pressure is left at the tool.");
   }
 
   @Test

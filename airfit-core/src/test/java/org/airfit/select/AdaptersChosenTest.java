@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.airfit.joint.End;
+import org.airfit.joint.Mating;
 import org.airfit.line.Conduit;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
@@ -78,6 +79,29 @@ class AdaptersChosenTest {
         parts(nipple("bored out", 9.0, "4 EUR"), nipple("bored less", 8.0, "3 EUR")),
         Objective.LOWEST_PRICE);
     assertThat(((Selection.Proposals) answer).proposals()).hasSize(1);
+  }
+
+  /** Both sockets break one rule; by name and price the one that lacks more comes first. */
+  @Test
+  void of_two_that_nothing_joins_the_nearer_is_the_one_that_lacks_fewer_adapters() {
+    End outlet = Shelf.job().build().outlet();
+    End near = End.parse("3/8 NPT male");
+    End far = End.parse("1 1/2 NPT male");
+    assertThat(Mating.of(outlet, near).between()).hasSize(1);
+    assertThat(Mating.of(outlet, far).between()).hasSizeGreaterThan(1);
+    List<Part> parts = parts();
+    parts.removeIf(Part.Socket.class::isInstance);
+    parts.add(Shelf.socket(priced("a far one", "1 EUR"), "finch", far.toString(), 9.0));
+    parts.add(Shelf.socket(priced("the near one", "20 EUR"), "finch", near.toString(), 9.0));
+    for (Objective objective : Objective.values()) {
+      Selection.NothingFits miss = (Selection.NothingFits) Selection.of(
+          Shelf.job().toolInlet(End.parse("3/8 NPT male")).objective(objective).build(),
+          Catalogue.of(parts));
+      assertThat(miss.nearest().get(0).parts())
+          .extracting(Part::id)
+          .contains("the near one")
+          .doesNotContain("a far one");
+    }
   }
 
   @Test

@@ -271,4 +271,20 @@ class DoubtsOfEveryKindTest {
         2.5,
         needed -> run(needed, needed, socket(WIDE), hose(USUAL, USUAL), regulator(2.0, 4.0)));
   }
+
+  private static Slot set(double leastBar, double mostBar) {
+    return ((Slot.Regulated) regulator(6.0, 6.0))
+        .withSetRange(new Range<>(GaugePressure.ofBar(leastBar), GaugePressure.ofBar(mostBar)));
+  }
+
+  @Test
+  void what_a_regulator_is_set_to() {
+    check(
+        "setting of part regulator",
+        "6 to 6.6 bar(g)",
+        "87 to 95.7 psig",
+        bar -> run(1.0, 1.0, socket(WIDE), hose(USUAL, USUAL), set(bar, bar)),
+        6.3,
+        needed -> run(needed, needed, socket(WIDE), hose(USUAL, USUAL), set(6.0, 6.6)));
+  }
 }

@@ -481,10 +481,21 @@ final class EveryCombination {
   /** What counts before the pressure. */
   private Comparator<Proposal> byWhatCounts() {
     return Comparator.comparingLong(this::missed)
-        .thenComparingLong(
-            p -> p.joints().stream().filter(joint -> !joint.isSound()).count())
+        .thenComparingLong(EveryCombination::missingPieces)
         .thenComparingInt(this::asked)
         .thenComparing(Proposal::parts, byCost(job));
+  }
+
+  /** The standard adapters that would join what nothing in the catalogue joins; what none join counts most of all. */
+  private static long missingPieces(Proposal p) {
+    long missing = 0L;
+    for (Assembly.Between each : p.assembly().between()) {
+      if (!each.joint().isSound()) {
+        int pieces = each.joint().matings().get(0).between().size();
+        missing += each.count() * (pieces == 0 ? 10_000L : pieces);
+      }
+    }
+    return missing;
   }
 
   /** Of the same parts with different adapters. */

@@ -218,8 +218,8 @@ class FrontTest {
     int rated = Rule.PARTS_RATED.bit();
     int vented = Rule.VENTED.bit();
     assertThat(kept(1, true, a, b)).containsExactly("a");
-    assertThat(kept(1, true, a.unjoined(), b)).as("a joint").containsExactly("b", "a");
-    assertThat(kept(1, true, a.unjoined(), b.unjoined())).containsExactly("a");
+    assertThat(kept(1, true, a.unjoined(1), b)).as("a joint").containsExactly("b", "a");
+    assertThat(kept(1, true, a.unjoined(1), b.unjoined(1))).containsExactly("a");
     assertThat(kept(1, true, a.asking(rated), b)).as("a question").containsExactly("b", "a");
     assertThat(kept(1, true, a.asking(rated), b.asking(rated))).containsExactly("a");
     assertThat(kept(1, true, a, b.asking(rated))).containsExactly("a");
@@ -278,7 +278,7 @@ class FrontTest {
         .atTool(0.0, 3L);
     assertThat(choice.key(5L, 7L))
         .isEqualTo(new Key(Choice.WHOLE_MISS + 3L + 5L, 0, 1, hose.cost() + 7L));
-    assertThat(choice.unjoined().key(0L, 0L))
+    assertThat(choice.unjoined(1).key(0L, 0L))
         .isEqualTo(new Key(2L * Choice.WHOLE_MISS + 3L, 1, 1, hose.cost()));
   }
 

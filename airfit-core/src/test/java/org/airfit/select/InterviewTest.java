@@ -2,6 +2,7 @@ package org.airfit.select;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,9 +19,12 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
+import org.airfit.quantity.TypedFlow;
 import org.airfit.quantity.Volume;
 import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class InterviewTest {
 
@@ -189,6 +193,41 @@ class InterviewTest {
         .orElseThrow();
     assertThat(most.demand()).isEqualTo(FreeAirFlow.ofAnrLitresPerSecond(12.0));
     assertThat(most.least()).isEqualTo(GaugePressure.ofBar(6.0));
+  }
+
+  /** As a customer says it at the counter: each has all its usual readings, and an average up to four times that. */
+  @ParameterizedTest
+  @CsvSource({
+    "11 CFM, 11 cfm, 11 cfm",
+    "11 scfm, 11 scfm, 11 scfm",
+    "400 l/min, 400 l/min, 400 l/min",
+    "11 to 14 cfm, 11 cfm, 14 cfm",
+    "avg 4 CFM, 4 cfm, 16 cfm"
+  })
+  void air_is_taken_as_it_is_said(String said, String least, String most) {
+    Range<FreeAirFlow> judged = toldButReach()
+        .with(Topic.REACH, "10 m")
+        .with(Topic.AIR_NEEDED, said)
+        .requirement()
+        .orElseThrow()
+        .demandRange();
+    Temperature indoors = Temperature.ofCelsius(20.0);
+    AbsolutePressure around = AbsolutePressure.STANDARD_ATMOSPHERE;
+    assertThat(judged.least().massFlow())
+        .isEqualTo(TypedFlow.parse(least).range(around, indoors).least().massFlow());
+    assertThat(judged.most().massFlow().kilogramsPerSecond())
+        .isCloseTo(
+            TypedFlow.parse(most).range(around, indoors).most().massFlow().kilogramsPerSecond(),
+            within(1.0e-12));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"11, the unit is missing", "11-14 cfm, type \"11 to 14 cfm\"", "a lot, no number"})
+  void air_that_cannot_be_read_is_refused_with_what_to_type(String said, String told) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> toldButReach().with(Topic.AIR_NEEDED, said))
+        .withMessageContaining(told)
+        .withMessageContaining("such as");
   }
 
   @Test

@@ -118,6 +118,14 @@ final class Jumble {
     return new CapacityRange(capacity, wider, Source.derived("made up"));
   }
 
+  /** A regulator of which it is not always known what it is set to. */
+  private Slot.Regulated maybe(Slot.Regulated regulated) {
+    return random.nextInt(isRanged ? 2 : 20) > 0
+        ? regulated
+        : regulated.withSetRange(new Range<>(
+            GaugePressure.ofBar(regulated.set().bar() - one(0.2, 0.5, 1.0)), regulated.set()));
+  }
+
   /** A conduit that is not always known. */
   private ConduitRange maybe(Conduit conduit) {
     if (random.nextInt(isRanged ? 3 : 20) > 0) {
@@ -231,7 +239,7 @@ final class Jumble {
     Slot.Hose whip = Slot.whipHose("whip hose", Length.ofMetres(one(1.0, 10.0)));
     Slot.InLine device = Slot.inLine("device", device());
     GaugePressure set = GaugePressure.ofBar(one(5.0, 6.0, 6.5));
-    Slot.Regulated regulated = Slot.regulator("regulator", set);
+    Slot.Regulated regulated = maybe(Slot.regulator("regulator", set));
     Slot.InLine filter = Slot.inLine("filter", DeviceKind.FILTER);
     Slot.Regulated failing = regulated.failingAt(GaugePressure.ofBar(one(6.5, 7.5, 12.0)));
     List<Slot> slots = switch (random.nextInt(15)) {
@@ -387,7 +395,8 @@ final class Jumble {
     splitter = rarely() ? splitter.with(largeSplitter()) : splitter;
     List<Slot> shared = switch (random.nextInt(4)) {
       case 0 -> List.of(Slot.hose("hose", Length.ofMetres(5.0)), splitter);
-      case 1 -> List.of(Slot.regulator("regulator", GaugePressure.ofBar(one(6.0, 6.5))), splitter);
+      case 1 ->
+        List.of(maybe(Slot.regulator("regulator", GaugePressure.ofBar(one(6.0, 6.5)))), splitter);
       default -> List.of(splitter);
     };
     List<ToolLine> lines = new ArrayList<>(List.of(line(1)));
@@ -424,7 +433,7 @@ final class Jumble {
     Slot.Splitter splitter = random.nextBoolean() ? open : open.with(largeSplitter());
     splitter = random.nextInt(4) == 0 ? splitter.sharedWith(smallDemand()) : splitter;
     Slot.Regulated regulator =
-        Slot.regulator("regulator " + number, GaugePressure.ofBar(one(5.0, 6.0)));
+        maybe(Slot.regulator("regulator " + number, GaugePressure.ofBar(one(5.0, 6.0))));
     List<Slot> slots = switch (random.nextInt(4)) {
       case 0 -> List.of(Slot.inLine("device " + number, device()), splitter);
       case 1 -> List.of(regulator.with(regulator()), splitter);

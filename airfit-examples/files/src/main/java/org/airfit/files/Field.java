@@ -95,6 +95,11 @@ final class Field {
     return value instanceof String;
   }
 
+  /** Whether a list stands here. */
+  boolean isList() {
+    return value instanceof List;
+  }
+
   /** A field that may be missing. */
   Optional<Field> find(String field) throws WrongFileException {
     return find(field, "");
@@ -234,16 +239,27 @@ final class Field {
 
   /** A value with its unit, read by one of airfit's parsers; what the parser refuses is told with this place. */
   <T> T as(Function<String, T> parser) throws WrongFileException {
+    return one(parser, "give the worst that it can be");
+  }
+
+  /** The same, and what to give in place of a range. */
+  <T> T one(Function<String, T> parser, String insteadOfRange) throws WrongFileException {
     refuseNumber();
     try {
       return parsed(text(), parser);
     } catch (WrongFileException e) {
       if (isRange(text(), parser)) {
         throw wrong("was \"" + text().strip()
-            + "\"; one value is wanted here, no range: give the worst that it can be");
+            + "\"; one value is wanted here, no range: " + insteadOfRange);
       }
       throw e;
     }
+  }
+
+  /** What one of airfit's parsers reads that takes a range too; what it refuses is told with this place. */
+  <T> T typed(Function<String, T> parser) throws WrongFileException {
+    refuseNumber();
+    return parsed(text(), parser);
   }
 
   private void refuseNumber() throws WrongFileException {
@@ -254,8 +270,9 @@ final class Field {
     }
   }
 
-  /** Whether what stands behind a "to" could be read alone: a range, where one value is wanted. */
-  private static <T> boolean isRange(String text, Function<String, T> parser) {
+  /** Whether what stands behind a "to" or a dash could be read alone: a range, where one value is wanted. */
+  private static <T> boolean isRange(String typed, Function<String, T> parser) {
+    String text = DASHED.matcher(typed).find() ? withTo(typed) : typed;
     int to = text.indexOf(" to ");
     try {
       return to > 0 && parser.apply(text.substring(to + 4)) != null;
@@ -269,7 +286,7 @@ final class Field {
     String text = value instanceof String told ? told : "";
     if (DASHED.matcher(text).find()) {
       throw wrong("was \"" + text + "\"; a range has the word to: \""
-          + text.replaceFirst("\\s*[-\u2013\u2014]\\s*", " to ") + "\"");
+          + withTo(text) + "\"");
     }
     refuseNumber();
     try {
@@ -280,6 +297,10 @@ final class Field {
       }
       throw e;
     }
+  }
+
+  private static String withTo(String dashed) {
+    return dashed.replaceFirst("\\s*[-\u2013\u2014]\\s*", " to ");
   }
 
   /** Whether both values of a range can be read, and only their order is wrong. */

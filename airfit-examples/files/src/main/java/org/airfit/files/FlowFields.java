@@ -21,6 +21,7 @@ import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.QuantityFormatException;
+import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.source.Source;
@@ -58,7 +59,12 @@ final class FlowFields {
    * the worst case is judged.
    */
   static Conduit conduit(Field item) throws WrongFileException {
+    lengthField(item).one(Length::parse, "give the longest that it can be");
     return conduitRange(item).least();
+  }
+
+  private static Field lengthField(Field item) throws WrongFileException {
+    return item.field("length", "a length such as \"10 m\" or \"25 ft\"");
   }
 
   /** A pipe, tube or hose as well as its fields tell it. */
@@ -76,9 +82,14 @@ final class FlowFields {
     Optional<ConduitName> sized = size.isPresent() ? sized(size.get(), wall) : Optional.empty();
     Optional<ConduitName> name = named(item, sized.isPresent() ? sized : called, hose);
     Limits bore = bore(item, name);
-    Length length =
-        item.field("length", "a length such as \"10 m\" or \"25 ft\"").as(Length::parse);
-    ConduitRange plain = item.build(() -> range(item, bore, length, madeOf, name));
+    Range<Length> length = lengthField(item).range(Length::parse);
+    ConduitRange longest = item.build(() -> range(item, bore, length.most(), madeOf, name));
+    ConduitRange plain = length.isExact()
+        ? longest
+        : item.build(() -> new ConduitRange(
+            longest.least(),
+            range(item, bore, length.least(), madeOf, name).most(),
+            longest.assumption()));
     Optional<Field> fittings = item.find("fittings");
     return fittings.isPresent() ? withFittings(fittings.get(), plain) : plain;
   }

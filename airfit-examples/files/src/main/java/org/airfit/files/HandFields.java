@@ -49,8 +49,14 @@ final class HandFields {
     for (String label : field.get().names()) {
       Dimension dimension = ProfileFields.dimension(field.get(), label);
       Field reading = field.get().field(label, Accepted.LENGTH);
-      Length length = reading.as(Length::parse);
-      readings.add(reading.build(() -> PlugReading.of(dimension, instrument, length)));
+      List<Length> repeats =
+          reading.isList() ? reading.all(Length::parse) : List.of(reading.as(Length::parse));
+      if (repeats.isEmpty()) {
+        throw reading.wrong("holds no reading; accepted: " + Accepted.LENGTH
+            + ", or a list of repeats of one reading");
+      }
+      readings.add(reading.build(
+          () -> PlugReading.of(dimension, instrument, repeats.toArray(new Length[0]))));
     }
     return readings;
   }

@@ -116,7 +116,12 @@ public record Job(
    */
   public Optional<Identification> plug() {
     return atHand.filter(hand -> hand.socket().isEmpty()).map(hand -> {
-      Identifier identifier = Identifier.of(catalogue.profiles()).withWearAllowance(hand.worn());
+      Identifier told = Identifier.of(catalogue.profiles()).withWearAllowance(hand.worn());
+      Identifier identifier = hand.readings().stream()
+          .flatMap(reading -> reading.caliper().stream())
+          .findFirst()
+          .map(told::withInstrument)
+          .orElse(told);
       return (hand.nearCopies() ? identifier : identifier.withoutNearCopies())
           .identify(hand.readings());
     });

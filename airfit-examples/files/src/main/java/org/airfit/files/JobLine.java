@@ -151,7 +151,7 @@ final class JobLine {
   }
 
   /** A regulator with what it is called and what it is set to. */
-  private record Setting(String name, GaugePressure set) {}
+  private record Setting(String name, Range<GaugePressure> set) {}
 
   /** A regulator holds no more than one in front of it leaves: one that is set higher never regulates. */
   private void remarkOnSettings() throws WrongFileException {
@@ -167,13 +167,14 @@ final class JobLine {
       if (!(slot instanceof Slot.Regulated regulated)) {
         continue;
       }
-      if (inFront.isPresent() && regulated.set().compareTo(inFront.get().set()) > 0) {
+      if (inFront.isPresent()
+          && regulated.setRange().least().compareTo(inFront.get().set().most()) > 0) {
         remarks.add("\"" + regulated.name() + "\" in " + placeOf.get(regulated.name())
             + " is set higher than \"" + inFront.get().name()
             + "\" in front of it: it never has so much to hold, and does nothing. Look whether the two are"
             + " exchanged.");
       } else {
-        inFront = Optional.of(new Setting(regulated.name(), regulated.set()));
+        inFront = Optional.of(new Setting(regulated.name(), regulated.setRange()));
       }
     }
     for (ToolLine line : behind) {
@@ -320,17 +321,33 @@ final class JobLine {
         parts.find(item, PART, Part.Splitter.class, PartFields.SPLITTER, name);
     Optional<Field> taken = item.find("othersTake", "the air that others take from it");
     Optional<Range<FreeAirFlow>> others =
-        taken.isPresent() ? Optional.of(taken.get().range(FreeAirFlow::parse)) : Optional.empty();
+        taken.isPresent()
+            ? Optional.of(AirField.readings(taken.get(), around, remarks))
+            : Optional.empty();
     Optional<Field> told = item.find("lines", LINES);
     if (told.isPresent()) {
       for (Field line : told.get().items()) {
         lines.add(line(line));
       }
+      refuseOneLine(told.get(), others.isPresent());
     } else if (others.isEmpty()) {
       throw item.wrong("leads nowhere but to the tool; say its \"lines\", " + LINES
           + ", or with \"othersTake\" what others take from it");
     }
     return item.build(() -> new Slot.Splitter(name, others, 0, there));
+  }
+
+  /** A splitter with one line splits nothing: the line belongs where the splitter stands. */
+  private void refuseOneLine(Field told, boolean othersTake) throws WrongFileException {
+    int begun = lines.stream().mapToInt(ToolLine::count).sum();
+    if (begun + (othersTake ? 1 : 0) < 2) {
+      throw told.wrong(lines.isEmpty()
+          ? "is empty; a splitter leads to two lines or more, or to one where \"othersTake\" says what others take"
+          : "holds one line only, to " + lines.get(0).goal()
+              + ": put what stands in that line in the place of the splitter and its tool into the \"tool\" of"
+              + " the job (or of the line that the splitter ends), or say with \"othersTake\" what others take, or with \"count\" that there"
+              + " are more alike");
+    }
   }
 
   /** A line to a tool, or to a splitter with lines of its own. */
@@ -444,21 +461,21 @@ final class JobLine {
   }
 
   private Slot regulated(Field item, RegulatorKind kind, String name) throws WrongFileException {
-    GaugePressure set = set(item);
+    Range<GaugePressure> set = set(item);
     Optional<Part.Regulator> there =
         parts.find(item, PART, Part.Regulator.class, kind.toString(), name);
     Optional<Field> fails = item.find("ifFails", IF_FAILS);
     Optional<GaugePressure> failed =
-        fails.isPresent() ? Optional.of(fails.get().as(GaugePressure::parse)) : Optional.empty();
+        fails.isPresent() ? Optional.of(fails.get().one(GaugePressure::parse, Accepted.HIGHEST)) : Optional.empty();
     return item.build(() -> new Slot.Regulated(name, kind, set, failed, there));
   }
 
-  /** What a regulator is set to. */
-  static GaugePressure set(Field item) throws WrongFileException {
+  /** What a regulator is set to, or between which pressures that lies. */
+  static Range<GaugePressure> set(Field item) throws WrongFileException {
     Field told = item.field("set", "what it is set to, " + Accepted.GAUGE);
-    GaugePressure set = told.as(GaugePressure::parse);
-    if (!(set.pascals() > 0.0)) {
-      throw told.wrong("must be above 0, was " + set.inFull(PressureUnit.BAR));
+    Range<GaugePressure> set = told.range(GaugePressure::parse);
+    if (!(set.least().pascals() > 0.0)) {
+      throw told.wrong("must be above 0, was " + set.least().inFull(PressureUnit.BAR));
     }
     return set;
   }

@@ -80,7 +80,7 @@ public record JobReceiver(
         TimeField.of(field.field("every", "the time from draw to draw, such as \"10 min\""));
     Optional<Field> flow = field.find("compressor", "a flow such as \"15 scfm\"");
     Optional<Range<FreeAirFlow>> compressor = flow.isPresent()
-        ? Optional.of(AirField.readings(flow.get(), flow.get().text(), around, remarks))
+        ? Optional.of(AirField.readings(flow.get(), around, remarks))
         : Optional.empty();
     field.requireNothingElse();
     JobReceiver receiver = new JobReceiver(volume, from, to, draws, every, compressor);

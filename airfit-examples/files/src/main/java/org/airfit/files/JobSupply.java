@@ -53,7 +53,9 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
         .orElse(stands);
     Optional<Field> relief = supplied.find("highest", Accepted.GAUGE);
     Optional<GaugePressure> highest =
-        relief.isPresent() ? Optional.of(relief.get().as(GaugePressure::parse)) : Optional.empty();
+        relief.isPresent()
+            ? Optional.of(relief.get().one(GaugePressure::parse, Accepted.HIGHEST))
+        : Optional.empty();
     if (highest.isPresent() && highest.get().compareTo(pressure.most()) < 0) {
       throw relief
           .get()
@@ -93,7 +95,7 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
   /** A regulator holds no more than stands in front of it; both are told as they were typed. */
   private static void refuseAbove(Field item, GaugePressure most, String supply)
       throws WrongFileException {
-    if (JobLine.set(item).compareTo(most) > 0) {
+    if (JobLine.set(item).most().compareTo(most) > 0) {
       Field set = item.field("set", Accepted.GAUGE);
       throw set.wrong("was " + set.text().strip()
           + ", above the supply of " + supply.strip()
@@ -101,7 +103,10 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     }
   }
 
-  /** The supply is what a regulator holds; flow is judged with its droop, or at the cut-in where that is lower. */
+  /**
+   * The supply is what a regulator holds; flow is judged with its droop, or at the lowest that it may be set to, or at the
+   * cut-in where that is lower.
+   */
   private static JobSupply behind(
       JobLine.Entry first,
       Range<GaugePressure> pressure,
@@ -111,11 +116,17 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
       Requirement.Builder requirement)
       throws WrongFileException {
     Field item = first.item();
-    GaugePressure set = JobLine.set(item);
+    Range<GaugePressure> setRange = JobLine.set(item);
+    GaugePressure set = setRange.most();
     AirState held = item.build(() -> inFront.at(set.absolute(atmosphere)));
     Optional<PartFields.Droop> droop = PartFields.Droop.in(item);
     Optional<Field> fails = item.find("ifFails", JobLine.IF_FAILS);
     Supply supply = Supply.fixed(held);
+    if (droop.isPresent() && !setRange.isExact()) {
+      throw item.field("set", Accepted.GAUGE)
+          .wrong("is a range beside a droop, which is told for one setting: give the lowest that it"
+              + " may be set to, or leave out droop and atFlow");
+    }
     if (droop.isPresent()) {
       AbsolutePressure held1 = AbsolutePressure.ofPascals(
           held.pressure().pascals() - droop.get().by().pascals());
@@ -125,12 +136,14 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     requirement.supply(supply, atmosphere);
     requirement.highest(highest.orElse(pressure.most()));
     if (fails.isPresent()) {
-      requirement.regulated(fails.get().as(GaugePressure::parse));
+      requirement.regulated(fails.get().one(GaugePressure::parse, Accepted.HIGHEST));
     } else {
       requirement.regulated();
     }
-    if (pressure.least().compareTo(set) < 0) {
-      requirement.lowest(pressure.least());
+    GaugePressure lowest =
+        pressure.least().compareTo(setRange.least()) < 0 ? pressure.least() : setRange.least();
+    if (lowest.compareTo(set) < 0) {
+      requirement.lowest(lowest);
     }
     item.requireNothingElse();
     return new JobSupply(held, atmosphere);
@@ -140,7 +153,11 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
       throws WrongFileException {
     Optional<Field> told = supplied.find("temperature", "a temperature such as \"20 °C\"");
     if (told.isPresent()) {
-      return told.get().as(Temperature::parse);
+      return told.get()
+          .one(
+              Temperature::parse,
+              "give the highest, at which most pressure is lost; what the parts must stand goes into"
+                  + " conditions.coldest and conditions.hottest");
     }
     remarks.add("Air of " + units.either("20 °C (68 °F)", "68 °F (20 °C)")
         + " is assumed, as supply.temperature is not told.");
@@ -160,7 +177,7 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
       return FlowFields.atmosphere(told.get());
     }
     if (altitude.isPresent()) {
-      Length height = altitude.get().as(Length::parse);
+      Length height = altitude.get().one(Length::parse, "give the greatest height, where the air is thinnest");
       return altitude.get().build(() -> PistonCompressor.atmosphereAt(height));
     }
     remarks.add("Sea level is assumed ("

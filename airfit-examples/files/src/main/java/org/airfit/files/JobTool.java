@@ -100,12 +100,12 @@ final class JobTool {
     T fuller = start;
     Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);
     Optional<GaugePressure> allowed = rating.isPresent()
-        ? Optional.of(rating.get().as(GaugePressure::parse))
+        ? Optional.of(rating.get().one(GaugePressure::parse, "give the lowest, which the tool surely stands"))
         : marked.flatMap(MarkingField::allowed);
     if (allowed.isPresent()) {
       T before = fuller;
       Field field = rating.or(() -> marked.map(MarkingField::field)).orElse(tool);
-      UsualValues.askOfRating(field, allowed.get(), remarks);
+      UsualValues.askOfRating(field, allowed.get(), needed.least(), remarks);
       if (allowed.get().compareTo(needed.least()) < 0) {
         remarks.add("The tool needs more than its maker allows, as " + field.place()
             + " says: is one of the two wrong?");
@@ -119,7 +119,7 @@ final class JobTool {
     Optional<Field> blocked = tool.find("atBlockedNozzle", Accepted.GAUGE);
     if (blocked.isPresent()) {
       T before = fuller;
-      GaugePressure deadEnd = blocked.get().as(GaugePressure::parse);
+      GaugePressure deadEnd = blocked.get().one(GaugePressure::parse, Accepted.HIGHEST);
       fuller = blocked.get().build(() -> words.cleansAt().apply(before, deadEnd));
     } else if (cleans) {
       fuller = words.cleans().apply(fuller);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.airfit.plant.RegulatorElement;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Range;
 import org.airfit.run.Run;
 import org.airfit.select.Part;
 
@@ -47,8 +48,12 @@ final class NowFields {
 
   private static AbsolutePressure set(Field item, AbsolutePressure atmosphere)
       throws WrongFileException {
-    GaugePressure set = JobLine.set(item);
-    return set.absolute(atmosphere);
+    Range<GaugePressure> set = JobLine.set(item);
+    if (!set.isExact()) {
+      throw item.field("set", Accepted.GAUGE)
+          .wrong("is a range; what is connected now is judged at one setting: give the lowest");
+    }
+    return set.least().absolute(atmosphere);
   }
 
   private static Run through(Run run, Field item, Part part) throws WrongFileException {

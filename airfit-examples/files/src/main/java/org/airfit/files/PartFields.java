@@ -89,6 +89,12 @@ final class PartFields {
   Part there(Field item, String kind, String slot) throws WrongFileException {
     Optional<Field> name = item.find("name");
     String called = name.isPresent() ? name.get().text() : slot;
+    for (String ofCatalogue : List.of("id", "kind", "price", "cost")) {
+      if (item.names().contains(ofCatalogue)) {
+        throw item.field(ofCatalogue, "")
+            .wrong("belongs to a part of a catalogue; a part that is there needs none, leave it out");
+      }
+    }
     Part part = part(item, kind, facts(item, called, called).asExisting());
     item.requireNothingElse();
     return part;

@@ -2,6 +2,7 @@ package org.airfit.files;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Range;
@@ -80,10 +81,16 @@ final class UsualValues {
     }
   }
 
-  /** Asks about the highest pressure that the maker of a tool allows. */
-  static void askOfRating(Field field, GaugePressure allowed, List<String> remarks)
+  /** Asks about the highest pressure that the maker of a tool allows; one below what it needs cannot be meant. */
+  static void askOfRating(
+      Field field, GaugePressure allowed, GaugePressure needed, List<String> remarks)
       throws WrongFileException {
-    ask(field, ALLOWED, Range.exactly(allowed), remarks);
+    ask(
+        field,
+        ALLOWED,
+        Range.exactly(allowed),
+        meant -> meant.compareTo(needed) >= 0,
+        remarks);
   }
 
   /** Asks about the pressure of a supply. */
@@ -94,13 +101,24 @@ final class UsualValues {
 
   private static void ask(Field field, Usual usual, Range<GaugePressure> told, List<String> remarks)
       throws WrongFileException {
+    ask(field, usual, told, meant -> true, remarks);
+  }
+
+  /** Asks of a value, and names one that may be meant where that can be. */
+  private static void ask(
+      Field field,
+      Usual usual,
+      Range<GaugePressure> told,
+      Predicate<GaugePressure> canBe,
+      List<String> remarks)
+      throws WrongFileException {
     boolean isLow = told.most().bar() < usual.least();
     if (!isLow && told.least().bar() <= usual.most()) {
       return;
     }
     GaugePressure meant = GaugePressure.ofBar(
         isLow ? 10.0 * told.least().bar() : 0.1 * told.least().bar());
-    boolean isSlip = usual.holds(meant.bar());
+    boolean isSlip = usual.holds(meant.bar()) && canBe.test(meant);
     UnitSystem units = typedIn(field);
     remarks.add(question(
         field,

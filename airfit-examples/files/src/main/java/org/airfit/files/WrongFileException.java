@@ -5,6 +5,12 @@ public final class WrongFileException extends Exception {
 
   private static final long serialVersionUID = 1L;
 
+  private static final String ACCEPTED = "; accepted: ";
+
+  private final String file;
+  private final String place;
+  private final String complaint;
+
   /**
    * Makes the one line.
    *
@@ -15,5 +21,29 @@ public final class WrongFileException extends Exception {
   public WrongFileException(String file, String place, String complaint) {
     super(Printable.line((place.isEmpty() ? file : file + ": " + place) + ": "
         + complaint.replaceAll("\\s+", " ").strip()));
+    this.file = Printable.line(file);
+    this.place = Printable.line(place);
+    this.complaint = Printable.line(complaint.replaceAll("\\s+", " ").strip());
+  }
+
+  /** {@return the name of the file} */
+  public String file() {
+    return file;
+  }
+
+  /** {@return the field, or row and column, in it; empty for the file as a whole} */
+  public String place() {
+    return place;
+  }
+
+  /** {@return what was found there and what is accepted instead} */
+  public String complaint() {
+    return complaint;
+  }
+
+  /** {@return what is accepted there; empty where the complaint does not list it} */
+  public String accepted() {
+    int at = complaint.lastIndexOf(ACCEPTED);
+    return at < 0 ? "" : complaint.substring(at + ACCEPTED.length());
   }
 }

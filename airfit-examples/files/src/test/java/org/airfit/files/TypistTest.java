@@ -151,7 +151,7 @@ class TypistTest {
             "\"temperature\": \"15 °C\"",
             "\"temperature\": \"5 to 35 °C\"",
             "supply.temperature: was \"5 to 35 °C\"; one value is wanted here, no range",
-            "the worst that it can be"),
+            "give the highest, at which most pressure is lost"),
         // no pressure of the supply
         Arguments.of(
             "\"pressure\": \"8.5 bar(g)\"",

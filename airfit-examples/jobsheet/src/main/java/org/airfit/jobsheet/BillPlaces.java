@@ -54,7 +54,7 @@ final class BillPlaces {
       if (slot instanceof Slot.Regulated regulated
           && isOf(line, proposal.regulator(regulated.name()))) {
         settings.add((slot.name().equals("regulator") ? "" : slot.name() + ", ") + "set to "
-            + units.say(regulated.set()));
+            + units.sayRange(regulated.setRange()));
       }
     }
     return settings;

@@ -146,7 +146,10 @@ final class InWords {
         + (pieces.isEmpty() ? " Nothing to buy" : " To buy: " + pieces)
         + bill.totalInWords().map(total -> "; together " + total).orElse(".")
         + regulated
-        + (open.isEmpty() ? "" : " Still to be asked before it meets every rule: " + open + ".");
+        + (open.isEmpty() ? "" : " Still to be asked before it meets every rule: " + open + ".")
+        + (best.leftOpen().isEmpty()
+            ? ""
+            : " Still open: what closes " + String.join(" and ", best.leftOpen()) + ".");
   }
 
   /** All that a proposal takes, in the units of the sheet. */
@@ -316,6 +319,19 @@ final class InWords {
   /** A flow counted as the tool's was typed. */
   private static FreeAirFlow freeAir(MassFlow flow, Requirement job) {
     return FreeAirFlow.from(flow, job.demand().reference());
+  }
+
+  /** The scale that all charts of a job share. */
+  static PressureChart.Scale scale(JobSheet sheet) {
+    List<RunResult> all = new ArrayList<>();
+    sheet.now().ifPresent(all::add);
+    sheet.selection().flatMap(JobSheet::shown).map(Proposal::result).ifPresent(all::add);
+    return PressureChart.Scale.of(
+        all,
+        sheet.job().supply().pressure(),
+        sheet.job().atmosphere(),
+        Optional.of(sheet.requirement().least()),
+        sheet.units());
   }
 
   /** What the rules say of a proposal with that outcome. */

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.airfit.files.Disk;
 import org.airfit.files.Document;
 import org.airfit.files.Job;
@@ -17,7 +18,12 @@ import org.airfit.files.TypedUnits;
 import org.airfit.files.WrongFileException;
 import org.airfit.plug.Identification;
 import org.airfit.plug.PlugProfile;
+import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.QuantityFormatException;
+import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
+import org.airfit.run.ToolMarking;
 import org.airfit.select.Interview;
 import org.airfit.select.Subject;
 import org.airfit.select.ToolLine;
@@ -260,8 +266,8 @@ final class InterviewFile {
   private Optional<String> told(Topic topic) {
     return switch (topic) {
       case MEDIUM -> text("conditions", "medium");
-      case AIR_NEEDED -> text("tool", "air");
-      case PRESSURE_NEEDED -> text("tool", "pressure");
+      case AIR_NEEDED -> text("tool", "air").or(() -> marked(InterviewFile::air));
+      case PRESSURE_NEEDED -> text("tool", "pressure").or(() -> marked(InterviewFile::pressure));
       case TOOL_INLET -> text("tool", "inlet");
       case SUPPLY -> text("supply", "pressure");
       case OUTLET -> outlet().map(item -> String.valueOf(item.get("end")));
@@ -273,6 +279,25 @@ final class InterviewFile {
       case VENTED -> text("conditions", "vented").map(InterviewFile::yesOrNo);
       default -> Optional.empty();
     };
+  }
+
+  /** What is printed on the tool tells, where that can be read. */
+  private Optional<String> marked(Function<ToolMarking, Optional<String>> what) {
+    try {
+      return text("tool", "marking").map(ToolMarking::parse).flatMap(what);
+    } catch (QuantityFormatException unread) {
+      return Optional.empty(); // told when the file is read
+    }
+  }
+
+  private static Optional<String> air(ToolMarking marking) {
+    return marking
+        .air(AbsolutePressure.STANDARD_ATMOSPHERE, Temperature.ofCelsius(20.0))
+        .map(Range::toString);
+  }
+
+  private static Optional<String> pressure(ToolMarking marking) {
+    return marking.needed().or(marking::allowed).map(GaugePressure::toString);
   }
 
   private static String yesOrNo(String flag) {
@@ -360,7 +385,7 @@ final class InterviewFile {
   /** Tells a tool what was answered of it. */
   private static void tell(Map<String, Object> tool, Topic topic, String answer) {
     switch (topic) {
-      case AIR_NEEDED -> tool.put("air", higher(answer));
+      case AIR_NEEDED -> tool.put("air", answer);
       case PRESSURE_NEEDED -> tool.put("pressure", higher(answer));
       case TOOL_INLET -> tool.put("inlet", answer);
       case USE -> USES.forEach((use, field) -> tool.put(field, use.equalsIgnoreCase(answer)));

@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import org.airfit.files.ShopCatalogue;
 import org.airfit.files.WrongFileException;
 import org.airfit.plug.PlugProfile;
+import org.airfit.run.ToolAir;
 import org.airfit.select.Interview;
 import org.airfit.select.PossibleAnswer;
 import org.airfit.select.Question;
@@ -191,6 +192,9 @@ final class InterviewTalk {
       Interview.begin(shop.parts()).with(topic, answer);
       Known after = known.with(known.file().with(question.subject(), answer));
       interview(after);
+      if (topic == Topic.AIR_NEEDED) {
+        sayHowRead(ToolAir.parse(answer));
+      }
       return Optional.of(after);
     } catch (IllegalArgumentException | WrongFileException refused) {
       say(String.valueOf(refused.getMessage()));
@@ -243,6 +247,17 @@ final class InterviewTalk {
     } catch (WrongFileException refused) {
       say(String.valueOf(refused.getMessage()));
       return Optional.of(known.withUnknown(Subject.ofJob(Topic.PROFILE)));
+    }
+  }
+
+  /** Tells every reading of air that does not tell where it is counted, and that an average is one. */
+  private void sayHowRead(ToolAir air) {
+    if (!air.flow().isCounted()) {
+      say("That " + air.flow().openInWords() + ". All of these are judged.");
+    }
+    if (air.isAverage()) {
+      say("That is an average: while it runs the tool takes up to four times as much, if it runs a quarter of the time"
+          + " (common practice, no source).");
     }
   }
 

@@ -1,21 +1,9 @@
 package org.airfit.jobsheet;
 
 import java.io.PrintStream;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.airfit.files.Printable;
-import org.airfit.joint.Chain;
-import org.airfit.joint.ChainVerdict;
-import org.airfit.joint.End;
 import org.airfit.joint.Mating;
-import org.airfit.joint.Seal;
-import org.airfit.joint.StandardAdapter;
 import org.airfit.quantity.QuantityFormatException;
-import org.airfit.safety.Caution;
 
 /** Tells whether two ends go together, and what goes between them where they do not. */
 final class JointProgram {
@@ -39,57 +27,33 @@ final class JointProgram {
     }
   }
 
-  /** What is bought for the joints of a chain beside its parts; one roll or tube of sealant does for all joints. */
-  private static String items(Chain<StandardAdapter> chain) {
-    Map<String, Integer> items = new LinkedHashMap<>();
-    for (Mating joint : chain.matings()) {
-      boolean isSealant =
-          joint.seal().filter(seal -> seal == Seal.THREAD_SEALANT).isPresent();
-      joint
-          .sealItem()
-          .ifPresent(item -> items.merge(item, 1, isSealant ? Math::max : Integer::sum));
-      joint.retainer().ifPresent(item -> items.merge(item, 1, Integer::sum));
-    }
-    return items.isEmpty()
-        ? "nothing"
-        : items.entrySet().stream()
-            .map(item -> (item.getValue() == 1 ? "" : item.getValue() + " × ") + item.getKey())
-            .collect(Collectors.joining("; "));
-  }
-
   private static void tell(String one, String other, PrintStream print) {
     Lines out = new Lines();
-    Mating mating = Mating.of(End.parse(one), End.parse(other));
-    for (String typed : List.of(one, other)) {
-      End.remarkOn(typed).ifPresent(remark -> out.wrapped("", typed.strip() + ": " + remark + "."));
-    }
-    out.wrapped("", mating.inWords());
-    mating.seal().ifPresent(seal -> out.wrapped("", "Kept tight by " + seal.label() + "."));
-    Chain<StandardAdapter> chain = Chain.between(mating.one(), mating.other());
-    Set<Caution> cautions = new LinkedHashSet<>(mating.cautions());
-    if (!chain.adapters().isEmpty()) {
+    JointAnswer answer = JointAnswer.of(one, other);
+    answer.remarks().forEach(remark -> out.wrapped("", remark));
+    out.wrapped("", answer.mating().inWords());
+    answer
+        .mating()
+        .seal()
+        .ifPresent(seal -> out.wrapped("", "Kept tight by " + seal.label() + "."));
+    if (!answer.chain().adapters().isEmpty()) {
       out.line("");
       out.line("The joints with it:");
-      for (Mating joint : chain.matings()) {
+      for (Mating joint : answer.chain().matings()) {
         out.wrapped("  - ", joint.inWords());
         joint.seal().ifPresent(seal -> out.wrapped("    ", "Kept tight by " + seal.label() + "."));
-        cautions.addAll(joint.cautions());
       }
-      cautions.addAll(chain.cautions());
-      out.wrapped(
-          "  ",
-          "The adapter must be rated for the pressure and suit the place: ask its maker. Its bore narrows"
-              + " the way.");
+      answer.toAsk().forEach(ask -> out.wrapped("  ", ask));
     }
-    if (chain.verdict() != ChainVerdict.NOT_JOINED) {
+    if (answer.isJoined()) {
       out.line("");
-      out.wrapped("", "To buy beside the parts: " + items(chain) + ".");
-      chain.assembly().ifPresent(order -> out.wrapped("", "To put it together: " + order));
+      out.wrapped("", "To buy beside the parts: " + answer.toBuy() + ".");
+      answer.chain().assembly().ifPresent(order -> out.wrapped("", "To put it together: " + order));
     }
-    if (!cautions.isEmpty()) {
+    if (!answer.cautions().isEmpty()) {
       out.line("");
       out.line("Before anyone connects this");
-      cautions.forEach(caution -> out.wrapped("  - ", caution.toString()));
+      answer.cautions().forEach(caution -> out.wrapped("  - ", caution.toString()));
     }
     print.print(out);
   }

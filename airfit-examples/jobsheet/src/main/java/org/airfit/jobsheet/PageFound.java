@@ -12,6 +12,7 @@ import org.airfit.select.Finding;
 import org.airfit.select.JobFindings;
 import org.airfit.select.Proposal;
 import org.airfit.select.RuleOutcome;
+import org.airfit.working.UnitSystem;
 
 /** What was found, what is open and what to beware of, as the sheet to hand over says it: short, and each once. */
 final class PageFound {
@@ -21,7 +22,7 @@ final class PageFound {
   /** What was found. */
   static List<Answer> found(JobSheet sheet) {
     List<Answer> lines = new ArrayList<>();
-    sheet.plug().ifPresent(plug -> lines.add(new Answer("Plug", plugIs(plug, sheet))));
+    sheet.plug().ifPresent(plug -> lines.add(new Answer("Plug", plugIs(plug, sheet.units()))));
     sheet
         .socket()
         .ifPresent(socket -> lines.add(new Answer("Plug", "Not at hand: only a socket.")));
@@ -75,8 +76,9 @@ final class PageFound {
             selection.fold(fitting -> Optional.of(fitting.best()), nothing -> Optional.empty()));
   }
 
-  private static String plugIs(Identification plug, JobSheet sheet) {
-    String first = sentences(plug, sheet)[0];
+  /** What a plug is, without its set. */
+  static String plugIs(Identification plug, UnitSystem units) {
+    String first = sentences(plug, units)[0];
     return switch (plug.verdict()) {
       case IDENTIFIED -> first;
       case CANDIDATE ->
@@ -88,8 +90,8 @@ final class PageFound {
   }
 
   /** What the answer says without its set: the first sentence, and what follows it. */
-  private static String[] sentences(Identification plug, JobSheet sheet) {
-    String words = plug.inWords(sheet.units());
+  private static String[] sentences(Identification plug, UnitSystem units) {
+    String words = plug.inWords(units);
     String set = "the set \"" + plug.referenceSet().name() + "\"";
     int at = words.indexOf(set);
     int colon = at < 0 || plug.verdict() == PlugVerdict.INSUFFICIENT_DATA
@@ -102,12 +104,17 @@ final class PageFound {
         : new String[] {body.substring(0, end + 1), body.substring(end + 2)};
   }
 
+  /** What is still open of a plug, in sentences; empty where nothing is. */
+  static String plugAsks(Identification plug, UnitSystem units) {
+    return sentences(plug, units)[1];
+  }
+
   /** What must be asked, measured or tried before all is settled, each once. */
   static List<String> open(JobSheet sheet) {
     Set<String> open = new LinkedHashSet<>();
     sheet
         .plug()
-        .map(plug -> sentences(plug, sheet)[1])
+        .map(plug -> plugAsks(plug, sheet.units()))
         .filter(rest -> !rest.isBlank())
         .ifPresent(open::add);
     sheet.socket().ifPresent(socket -> socket.waysOut().forEach(way -> open.add(way.toString())));

@@ -3,6 +3,7 @@ package org.airfit.jobsheet;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -97,6 +98,7 @@ public final class PageReasons {
     now(sheet);
     parts(sheet);
     cautions(sheet);
+    taken(sheet);
     asRead(sheet);
     working(sheet);
     out.append("</main>\n</body>\n</html>\n");
@@ -202,15 +204,7 @@ public final class PageReasons {
   }
 
   private void chart(JobSheet sheet, String title, RunResult result) {
-    List<RunResult> all = new ArrayList<>();
-    sheet.now().ifPresent(all::add);
-    sheet.selection().flatMap(JobSheet::shown).map(Proposal::result).ifPresent(all::add);
-    PressureChart.Scale scale = PressureChart.Scale.of(
-        all,
-        sheet.job().supply().pressure(),
-        sheet.job().atmosphere(),
-        sheet.requirement().least(),
-        sheet.units());
+    PressureChart.Scale scale = InWords.scale(sheet);
     out.append("<figure class=\"chart\">\n");
     out.append(PressureChart.of(
         title + ": pressure from the supply to the tool",
@@ -361,6 +355,18 @@ public final class PageReasons {
       out.append(Html.shown(caution.text())).append(" <span class=\"soft\">");
       out.append(Html.shown(caution.source().toString())).append("</span></p>\n");
     }
+  }
+
+  /** What was taken for what the ratings and names of parts do not tell, each part once. */
+  private void taken(JobSheet sheet) {
+    Map<String, String> taken = TakenForParts.of(sheet);
+    if (taken.isEmpty()) {
+      return;
+    }
+    element("h2", "What was taken for what the parts do not tell");
+    out.append("<ul>\n");
+    taken.forEach((part, what) -> element("li", part + ": " + what + "."));
+    out.append("</ul>\n");
   }
 
   /** How the files were read. */

@@ -5,6 +5,14 @@ final class PageStyle {
 
   private PageStyle() {}
 
+  /** What the charts of pressure have; the colours are those of the page. */
+  static final String CHART = """
+      svg .ink { fill: var(--ink); } svg .soft { fill: var(--soft); } svg .warn { fill: var(--warn); }
+      svg .run { fill: var(--run); } svg .bar { stroke: var(--run); } svg .hair { stroke: var(--hair); }
+      svg .need { stroke: var(--warn); }
+      figure.chart text { paint-order: stroke; stroke: var(--paper); stroke-width: 3px; stroke-linejoin: round; }
+      """;
+
   /** What every page has. */
   private static final String ALL = """
       :root { --ink: #111417; --soft: #454d53; --line: #111417; --hair: #b9c0c4; --paper: #fff; --tint: #f1f3f4;
@@ -50,10 +58,7 @@ final class PageStyle {
       figure.scale { overflow-x: auto; }
       figure.scale svg { display: block; background: #fff; }
       figure.chart svg { display: block; width: 100%; height: auto; }
-      svg .ink { fill: var(--ink); } svg .soft { fill: var(--soft); } svg .warn { fill: var(--warn); }
-      svg .run { fill: var(--run); } svg .bar { stroke: var(--run); } svg .hair { stroke: var(--hair); }
-      svg .need { stroke: var(--warn); }
-      figure.chart text { paint-order: stroke; stroke: var(--paper); stroke-width: 3px; stroke-linejoin: round; }
+      """ + CHART + """
       .narrow { display: none; }
       pre { font: 13px/1.45 "DejaVu Sans Mono", Menlo, Consolas, monospace; margin: 0 0 12px; white-space: pre-wrap;
         overflow-wrap: anywhere; }

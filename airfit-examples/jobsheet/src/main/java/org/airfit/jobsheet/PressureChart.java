@@ -2,6 +2,7 @@ package org.airfit.jobsheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.run.ElementLoss;
@@ -48,9 +49,11 @@ final class PressureChart {
         List<RunResult> results,
         AbsolutePressure supply,
         AbsolutePressure atmosphere,
-        GaugePressure need,
+        Optional<GaugePressure> need,
         UnitSystem units) {
-      double low = need.in(units.pressureUnit());
+      double full = above(supply, atmosphere, units);
+      double least = need.map(pressure -> pressure.in(units.pressureUnit())).orElse(full);
+      double low = Math.min(full, least);
       for (RunResult result : results) {
         for (ElementLoss share : shares(result)) {
           low = Math.min(low, above(share.outlet(), atmosphere, units));
@@ -59,9 +62,20 @@ final class PressureChart {
       double half = units.either(0.5, 5.0);
       return new Scale(
           Math.max(0.0, half * Math.floor(low / half - 0.6)),
-          half * Math.ceil(above(supply, atmosphere, units) / half + 0.2),
+          half * Math.ceil(Math.max(full, least) / half + 0.2),
           units);
     }
+  }
+
+  /** One of the two drawings, without the element that shows it in its place. */
+  static String of(
+      String title,
+      RunResult result,
+      AbsolutePressure atmosphere,
+      Optional<GaugePressure> need,
+      Scale scale,
+      boolean isNarrow) {
+    return new PressureChart(scale, isNarrow).draw(title, result, atmosphere, need);
   }
 
   /** Both drawings; what the picture shows is told once for each. */
@@ -72,9 +86,9 @@ final class PressureChart {
       GaugePressure need,
       Scale scale) {
     return "<div class=\"roomy\">\n"
-        + new PressureChart(scale, false).draw(title, result, atmosphere, need)
+        + of(title, result, atmosphere, Optional.of(need), scale, false)
         + "</div>\n<div class=\"narrow\">\n"
-        + new PressureChart(scale, true).draw(title, result, atmosphere, need)
+        + of(title, result, atmosphere, Optional.of(need), scale, true)
         + "</div>\n";
   }
 
@@ -125,7 +139,7 @@ final class PressureChart {
   }
 
   private String draw(
-      String title, RunResult result, AbsolutePressure atmosphere, GaugePressure need) {
+      String title, RunResult result, AbsolutePressure atmosphere, Optional<GaugePressure> need) {
     List<ElementLoss> shares = shares(result);
     boolean starves = result.fold(delivered -> false, starved -> true);
     List<Row> rows = new ArrayList<>();
@@ -141,7 +155,7 @@ final class PressureChart {
     double bottom = at + 4.0;
     double height = bottom + (isNarrow ? 62.0 : 40.0);
     axis(bottom);
-    needed(need, bottom);
+    need.ifPresent(least -> needed(least, bottom));
     List<String> way = new ArrayList<>();
     double now = above(
         shares.isEmpty()
@@ -200,8 +214,10 @@ final class PressureChart {
 
   /** What the picture shows, in a sentence for those who do not see it. */
   private String shows(
-      String title, RunResult result, double supply, double end, GaugePressure need) {
-    String needs = " The tool needs " + told(need.in(scale.units().pressureUnit())) + ".";
+      String title, RunResult result, double supply, double end, Optional<GaugePressure> need) {
+    String needs = need.map(
+            least -> " The tool needs " + told(least.in(scale.units().pressureUnit())) + ".")
+        .orElse("");
     return title + ": the pressure falls from " + told(supply) + " at the supply to " + told(end)
         + result.<String>fold(
             delivered ->

@@ -1,5 +1,6 @@
 package org.airfit.jobsheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.airfit.files.MeasuredSet;
 import org.airfit.measure.Instrument;
@@ -9,7 +10,6 @@ import org.airfit.plug.BenchPath;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identifier;
 import org.airfit.plug.KnownPlugs;
-import org.airfit.plug.Outlier;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.plug.Separation;
@@ -81,7 +81,7 @@ public final class SetText {
       line("socket " + socket.name() + " takes " + String.join(", ", socket.profileIds()));
     }
     pieces(measured);
-    pairs(set);
+    writePairs(set);
     line("");
     if (set.profiles().size() > MOST_SORTED) {
       line("No order of readings for the bench: a sheet for more than " + MOST_SORTED
@@ -99,13 +99,24 @@ public final class SetText {
     }
   }
 
-  private void pairs(ReferenceSet set) {
+  /**
+   * Tells which pairs of profiles can be told apart, the hardest first.
+   *
+   * @param set the set
+   * @return a sentence for each pair, a hundred at most
+   */
+  public static List<String> pairs(ReferenceSet set) {
+    return Separation.hardest(set, Instrument.DIGITAL_CALIPER, MOST_PAIRS).stream()
+        .map(pair -> pair.inWords(RISK))
+        .toList();
+  }
+
+  private void writePairs(ReferenceSet set) {
     long profiles = set.profiles().size();
     long all = profiles * (profiles - 1) / 2;
     line("");
     line("Which pairs can be told apart");
-    Separation.hardest(set, Instrument.DIGITAL_CALIPER, MOST_PAIRS)
-        .forEach(pair -> line("  " + pair.inWords(RISK)));
+    pairs(set).forEach(pair -> line("  " + pair));
     if (all == 0) {
       line("  There is one profile only.");
     } else if (all > MOST_PAIRS) {
@@ -143,31 +154,37 @@ public final class SetText {
   }
 
   private void outliers(KnownPlugs record) {
-    List<Outlier> odd = record.outliers();
     line("");
     line("Pieces of " + record.profileId() + ", read with a " + record.instrument());
-    for (Outlier piece : odd) {
-      line("  " + piece.inWords());
-      work(record.profileId(), piece.working().toText());
-    }
+    standing(record).forEach(finding -> line("  " + finding));
+    record.outliers().forEach(piece -> work(record.profileId(), piece.working().toText()));
+  }
+
+  /**
+   * Tells which pieces stand out from the others of their profile, and from where on one more would.
+   *
+   * @param record the readings of the pieces
+   * @return sentences
+   */
+  public static List<String> standing(KnownPlugs record) {
+    List<String> told = new ArrayList<>();
+    record.outliers().forEach(piece -> told.add(piece.inWords()));
     if (record.pieces().size() < 3) {
-      line("  Fewer than three pieces show none that stands out.");
-      return;
+      told.add("Fewer than three pieces show none that stands out.");
+    } else if (told.isEmpty()) {
+      told.add("No piece stands out.");
+      StringBuilder seen = new StringBuilder();
+      for (Dimension dimension : record.dimensions()) {
+        record
+            .noticedFrom(dimension)
+            .ifPresent(from -> seen.append(seen.length() == 0 ? "" : ", ")
+                .append(dimension)
+                .append(' ')
+                .append(from.format(LengthUnit.MILLIMETRE, 2)));
+      }
+      told.add("One more would be noticed if it were off by: " + seen + ".");
     }
-    if (!odd.isEmpty()) {
-      return;
-    }
-    line("  No piece stands out.");
-    StringBuilder seen = new StringBuilder();
-    for (Dimension dimension : record.dimensions()) {
-      record
-          .noticedFrom(dimension)
-          .ifPresent(from -> seen.append(seen.length() == 0 ? "" : ", ")
-              .append(dimension)
-              .append(' ')
-              .append(from.format(LengthUnit.MILLIMETRE, 2)));
-    }
-    line("  One more would be noticed if it were off by: " + seen + ".");
+    return List.copyOf(told);
   }
 
   private void work(String of, String working) {

@@ -185,6 +185,35 @@ class InterviewProgramTest {
     assertThat(sheet).contains(parts.group(1));
   }
 
+  /** The job file keeps what was said, and its sheet tells every reading. */
+  @Test
+  void air_that_does_not_tell_where_it_is_counted_is_taken_with_all_its_readings() throws Exception {
+    Customer customer = sander().knows("How much air", "11 CFM");
+    assertThat(interview(customer)).isZero();
+    String said = printed().replaceAll("\\s+", " ");
+    assertThat(said)
+        .contains("That does not tell where the air is counted; it may be standard cubic feet at 60 °F,")
+        .contains("\"11 CFM\" in tool.air does not tell where the air is counted");
+    Map<String, Object> fields = Disk.fields(job(), new ArrayList<>());
+    assertThat(fields.get("tool").toString()).contains("air=11 CFM");
+  }
+
+  @Test
+  void an_average_is_said_to_be_one() {
+    assertThat(interview(sander().knows("How much air", "avg 2 CFM"))).isZero();
+    assertThat(printed().replaceAll("\\s+", " "))
+        .contains("That is an average: while it runs the tool takes up to four times as much");
+  }
+
+  @Test
+  void what_is_printed_on_the_tool_is_not_asked_again() throws Exception {
+    String start = """
+        {"tool": {"name": "sander", "marking": "90 psi 11 CFM", "inlet": "1/4 NPT female"}}
+        """;
+    assertThat(interviewFrom(start, "compressed air\n105 psig\n1/2 NPT female\n30 ft\n")).isZero();
+    assertThat(printed()).doesNotContain("How much air").doesNotContain("pressure must the tool");
+  }
+
   @Test
   void every_answer_goes_into_its_field() throws Exception {
     String whole = """

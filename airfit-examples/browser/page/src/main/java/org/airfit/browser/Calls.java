@@ -1,28 +1,33 @@
 package org.airfit.browser;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
-import org.airfit.files.JobFile;
-import org.airfit.files.WrongFileException;
-import org.airfit.jobsheet.JobSheet;
-import org.airfit.jobsheet.Letterhead;
-import org.airfit.jobsheet.PageReasons;
-import org.airfit.jobsheet.PageSheet;
-import org.airfit.jobsheet.TextSheet;
+import org.jspecify.annotations.Nullable;
 
-/** What can be asked, with plain values in and out; the same on the JVM and in a browser. */
+/** What can be asked, by name, with plain values in and out; the same on the JVM and in a browser. */
 final class Calls {
 
   private Calls() {}
 
-  /** Answers a job file: the sheet as text, as a page to hand over, and what it rests on as a page. */
-  static Map<String, Object> sheet(String name, Given files) throws WrongFileException {
-    JobSheet sheet = JobSheet.of(JobFile.read(files.open(name)));
-    Map<String, Object> answer = new LinkedHashMap<>();
-    answer.put("text", TextSheet.of(sheet));
-    answer.put("page", PageSheet.of(sheet, Letterhead.BLANK, Optional.empty()));
-    answer.put("reasons", PageReasons.of(sheet, Letterhead.BLANK));
-    return answer;
+  /** Answers a call. */
+  static Map<String, Object> answer(String call, @Nullable Object given) throws RefusedException {
+    Asked asked = Asked.of(given);
+    try {
+      return switch (call) {
+        case "identify" -> IdentifyCall.answer(asked);
+        case "willItGo" -> WillItGoCall.answer(asked);
+        case "run" -> RunCall.answer(asked);
+        case "select" -> SelectCall.answer(asked);
+        case "sheet" -> SheetCall.answer(asked);
+        case "referenceSet" -> SetCall.answer(asked);
+        case "measuring" -> MeasuringCall.answer(asked);
+        case "outline" -> OutlineCall.answer(asked);
+        case "choices" -> WordsCall.choices();
+        case "stock" -> WordsCall.stock(asked);
+        case "jobFile" -> WordsCall.jobFile(asked);
+        default -> throw RefusedException.field("", "\"" + call + "\" is no call", "");
+      };
+    } catch (IllegalArgumentException e) {
+      throw RefusedException.field("", String.valueOf(e.getMessage()), "");
+    }
   }
 }

@@ -1,5 +1,7 @@
 package org.airfit.browser;
 
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.airfit.files.Csv;
@@ -9,33 +11,78 @@ import org.airfit.files.WrongFileException;
 /** The files that a page was given, by name; a page knows of no folders, so the last part of a path decides. */
 final class Given implements Document.Shelf {
 
-  /** Reads JSON text as plain values. */
-  interface JsonReader {
+  /** So long may a text be [letters]; our own choice, as a page holds it in memory several times. */
+  static final int MOST_LETTERS = 10 << 20;
 
-    Object read(String file, String text) throws WrongFileException;
+  /** So many parts may a catalogue have; our own choice. */
+  static final int MOST_PARTS = 100_000;
+
+  private static final String PARTS = "parts";
+
+  private final Map<String, Object> contents;
+
+  private Given(Map<String, Object> contents) {
+    this.contents = contents;
   }
 
-  private final Map<String, String> texts;
-  private final JsonReader json;
+  /** Takes texts of files by name. */
+  static Given files(Map<String, ?> texts) throws RefusedException {
+    Map<String, Object> contents = new LinkedHashMap<>();
+    for (Map.Entry<String, ?> each : texts.entrySet()) {
+      if (!(each.getValue() instanceof String)) {
+        throw RefusedException.field("files." + each.getKey(), "is no text", "the text of a file");
+      }
+      contents.put(nameOf(each.getKey()), each.getValue());
+    }
+    return new Given(contents);
+  }
 
-  /** Takes files by name, and what reads those whose name does not end in .csv. */
-  Given(Map<String, String> texts, JsonReader json) {
-    this.texts = Map.copyOf(texts);
-    this.json = json;
+  /** The same files and one more: its text, or plain values. */
+  Given with(String name, Object content) {
+    Map<String, Object> more = new LinkedHashMap<>(contents);
+    more.put(nameOf(name), content);
+    return new Given(more);
+  }
+
+  /** Whether there is such a file. */
+  boolean has(String path) {
+    return contents.containsKey(nameOf(path));
+  }
+
+  private static String nameOf(String path) {
+    return path.substring(path.lastIndexOf('/') + 1);
   }
 
   @Override
   public Document open(String path) throws WrongFileException {
-    String name = path.substring(path.lastIndexOf('/') + 1);
-    String text = texts.get(name);
-    if (text == null) {
+    String name = nameOf(path);
+    Object content = contents.get(name);
+    if (content == null) {
       throw new WrongFileException(name, "", "is not here yet; open that file too");
     }
-    return new Document(
-        name,
-        name.toLowerCase(Locale.ROOT).endsWith(".csv")
-            ? Csv.read(name, text)
-            : json.read(name, text),
-        this);
+    Object values = content instanceof String text ? read(name, text) : content;
+    refuseTooMany(name, values);
+    return new Document(name, values, this);
+  }
+
+  private static Object read(String name, String text) throws WrongFileException {
+    if (text.length() > MOST_LETTERS) {
+      throw new WrongFileException(
+          name, "", "is larger than 10 MB; give a smaller file, such as the parts you sell most");
+    }
+    return name.toLowerCase(Locale.ROOT).endsWith(".csv")
+        ? Csv.read(name, text)
+        : JsonText.read(name, text);
+  }
+
+  private static void refuseTooMany(String name, Object values) throws WrongFileException {
+    if (values instanceof Map<?, ?> map
+        && map.get(PARTS) instanceof List<?> parts
+        && parts.size() > MOST_PARTS) {
+      throw new WrongFileException(
+          name,
+          PARTS,
+          "holds " + parts.size() + " parts; " + MOST_PARTS + " are the most that a page takes");
+    }
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.airfit.files.WrongFileException;
 import org.jspecify.annotations.Nullable;
 import org.teavm.jso.JSBody;
 import org.teavm.jso.JSObject;
@@ -34,19 +33,6 @@ final class Plain {
     };
   }
 
-  /** JSON text as maps, lists, texts, numbers and truth values. */
-  static Object parsed(String file, String text) throws WrongFileException {
-    JSObject read = parse(text.startsWith("\ufeff") ? text.substring(1) : text);
-    Object value = isMessage(read) ? null : of(read);
-    if (value == null) {
-      throw new WrongFileException(
-          file,
-          "",
-          isMessage(read) ? "is no JSON: " + message(read) : "holds null; give an object");
-    }
-    return value;
-  }
-
   /** Maps, lists, texts, numbers and truth values as those of JavaScript. */
   static JSObject toScript(Object value) {
     if (value instanceof Map<?, ?> map) {
@@ -68,9 +54,10 @@ final class Plain {
     return JSString.valueOf(String.valueOf(value));
   }
 
-  /** Refuses in JavaScript's way: an error with a name and a message. */
-  static RuntimeException refusal(String name, String message) {
-    refuse(name, message);
+  /** Refuses in JavaScript's way: an error with a name, a message, and what a form needs to point at the field. */
+  static RuntimeException refusal(RefusedException refused) {
+    String message = String.valueOf(refused.getMessage());
+    refuse(refused.name(), message, refused.file(), refused.field(), refused.accepted());
     return new IllegalStateException(message);
   }
 
@@ -115,15 +102,6 @@ final class Plain {
       script = "return object[name];")
   private static native JSObject field(JSObject object, String name);
 
-  @JSBody(params = "text", script = "try { return JSON.parse(text); } catch (e) { return e; }")
-  private static native JSObject parse(String text);
-
-  @JSBody(params = "value", script = "return value instanceof SyntaxError;")
-  private static native boolean isMessage(JSObject value);
-
-  @JSBody(params = "value", script = "return value.message;")
-  private static native String message(JSObject value);
-
   @JSBody(script = "return {};")
   private static native JSObject object();
 
@@ -133,7 +111,9 @@ final class Plain {
   private static native void put(JSObject object, String name, JSObject value);
 
   @JSBody(
-      params = {"name", "message"},
-      script = "var e = new Error(message); e.name = name; throw e;")
-  private static native void refuse(String name, String message);
+      params = {"name", "message", "file", "field", "accepted"},
+      script = "throw Object.assign(new Error(message),"
+          + " { name: name, file: file, field: field, accepted: accepted });")
+  private static native void refuse(
+      String name, String message, String file, String field, String accepted);
 }

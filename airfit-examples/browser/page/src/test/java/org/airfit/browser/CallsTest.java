@@ -1,80 +1,69 @@
 package org.airfit.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.airfit.files.Disk;
 import org.airfit.files.Json;
-import org.airfit.files.WrongFileException;
 import org.airfit.jobsheet.JobSheet;
 import org.airfit.jobsheet.TextSheet;
 import org.junit.jupiter.api.Test;
 
 /**
- * What a page answers is what the program prints. The answers of the JVM are left in target/answers.json, with which a
- * script compares those of the JavaScript.
+ * What a page answers is what the program prints. The answers of the JVM to a wide spread of calls are left in
+ * target/answers.json, with which a script compares those of the JavaScript.
  */
 class CallsTest {
 
-  private static final Path JOBS = Path.of("..", "..", "jobs");
-
-  /** A job and the files beside it and beside what it names, by name alone. */
-  private static Map<String, String> filesOf(Path job, List<Path> read) throws IOException {
-    Map<String, String> files = new LinkedHashMap<>();
-    files.put(String.valueOf(job.getFileName()), Files.readString(job));
-    for (Path path : read) {
-      files.put(String.valueOf(path.getFileName()), Files.readString(path));
-    }
-    return files;
-  }
-
-  private static List<Path> jobs() throws IOException {
-    try (Stream<Path> files = Files.walk(JOBS)) {
-      return files
-          .filter(path -> path.toString().endsWith(".json"))
-          .filter(path -> isJob(path))
-          .sorted()
-          .toList();
-    }
-  }
-
-  private static boolean isJob(Path path) {
-    try {
-      return Files.readString(path).contains("\"airfitJob\"");
-    } catch (IOException e) {
-      throw new IllegalStateException(e);
-    }
-  }
-
   @Test
   void every_job_is_answered_as_by_the_program() throws Exception {
-    List<Object> answers = new ArrayList<>();
-    for (Path job : jobs()) {
-      List<Path> read = new ArrayList<>();
-      JobSheet sheet = JobSheet.of(Disk.job(job, read));
-      Map<String, String> files = filesOf(job, read);
-      String name = String.valueOf(job.getFileName());
-      Map<String, Object> answer = Calls.sheet(name, new Given(files, Json::read));
-      assertThat(answer.get("text")).as("%s", job).isEqualTo(TextSheet.of(sheet));
-      answers.add(Map.of("name", name, "files", files, "answer", answer));
+    List<Path> jobs = Example.jobs();
+    assertThat(jobs).hasSizeGreaterThan(30);
+    for (Path job : jobs) {
+      Map<String, Object> asked = new LinkedHashMap<>();
+      asked.put("job", String.valueOf(job.getFileName()));
+      asked.put("files", Example.filesOf(job));
+      assertThat(Calls.answer("sheet", asked).get("text"))
+          .as("%s", job)
+          .isEqualTo(TextSheet.of(JobSheet.of(Disk.job(job))));
     }
-    assertThat(answers).hasSizeGreaterThan(30);
-    Files.writeString(Path.of("target", "answers.json"), Json.write(Map.of("sheets", answers)));
   }
 
   @Test
-  void a_file_that_is_not_there_is_asked_for_by_its_name() {
-    Given alone = new Given(Map.of("job.json", "{}"), Json::read);
-    assertThatExceptionOfType(WrongFileException.class)
-        .isThrownBy(() -> alone.open("../quay-street/catalogue.json"))
-        .withMessage("catalogue.json: is not here yet; open that file too");
+  void the_answers_to_a_wide_spread_of_calls_are_left_for_the_script() throws Exception {
+    List<Object> answers = new ArrayList<>();
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    for (Spread.Asking asking : Spread.askings()) {
+      Map<String, Object> told = new LinkedHashMap<>();
+      told.put("call", asking.call());
+      told.put("asked", asking.asked());
+      try {
+        told.put("answer", Calls.answer(asking.call(), asking.asked()));
+      } catch (RefusedException e) {
+        Map<String, Object> refused = new LinkedHashMap<>();
+        refused.put("name", e.name());
+        refused.put("message", e.getMessage());
+        refused.put("file", e.file());
+        refused.put("field", e.field());
+        refused.put("accepted", e.accepted());
+        told.put("refused", refused);
+      }
+      counts.merge(
+          asking.call() + (told.containsKey("refused") ? " refused" : ""), 1, Integer::sum);
+      answers.add(told);
+    }
+    Files.writeString(Path.of("target", "answers.json"), Json.write(Map.of("answers", answers)));
+    assertThat(counts.get("identify")).isGreaterThan(300);
+    assertThat(counts.get("willItGo")).isGreaterThan(1000);
+    assertThat(counts.get("run")).isGreaterThan(200);
+    assertThat(counts.get("select")).isGreaterThan(70);
+    assertThat(counts.get("sheet")).isGreaterThan(30);
+    assertThat(counts.get("select refused")).isEqualTo(4);
+    assertThat(counts.get("identify refused")).isEqualTo(8);
   }
 }

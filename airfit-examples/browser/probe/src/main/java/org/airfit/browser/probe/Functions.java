@@ -27,12 +27,19 @@ final class Functions {
       tape.number(Math.pow(positive, small));
       tape.number(Math.sqrt(positive));
       tape.number(Math.sin(any));
+      tape.number(Math.cos(any));
       tape.number(Math.tan(small));
       tape.number(Math.atan(any));
       tape.number(Math.scalb(any, (int) any));
       tape.number(Math.nextUp(any));
       tape.number(Math.copySign(positive, any));
       tape.number(Math.getExponent(positive));
+      tape.number(Math.floor(any));
+      tape.number(Math.ceil(any));
+      tape.number(Math.signum(any));
+      tape.number(Math.abs(any));
+      tape.number(Math.min(any, small));
+      tape.number(Math.max(any, small));
     }
   }
 }

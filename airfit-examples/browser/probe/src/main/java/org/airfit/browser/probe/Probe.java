@@ -3,8 +3,9 @@ package org.airfit.browser.probe;
 import org.teavm.jso.JSExport;
 
 /**
- * More than a hundred thousand values of quantities, parts, lines, runs, networks, ends and threads: on the JVM and in
- * JavaScript they must be the same. Plugs, rules, supplies and the choice of parts are compared by the sheets of jobs.
+ * More than a hundred thousand values of quantities, parts, lines, runs, networks, ends, threads and plugs: on the JVM
+ * and in JavaScript they must be the same. Rules, supplies and the choice of parts are compared by the answers to jobs,
+ * at random too.
  */
 public final class Probe {
 
@@ -35,6 +36,7 @@ public final class Probe {
     Trade.networks(tape, /* each= */ 100);
     Trade.ends(tape);
     Trade.threads(tape, /* each= */ 400);
+    Plugs.tell(tape, /* each= */ 400, /* workings= */ 60);
     Trade.drawings(tape);
     Trade.quantities(tape, /* each= */ 1500);
     return tape.toString();

@@ -1,0 +1,548 @@
+// Drives the counter page as people do: node --test counter.mjs
+// Wants airfit-examples/browser/page/target/airfit.html ("mvn package").
+import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { basename, dirname, join } from 'node:path';
+import { after, before, test } from 'node:test';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { browser } from './faults.mjs';
+import { overflow } from './inside.mjs';
+
+const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
+const page = pathToFileURL(join(root, 'airfit-examples/browser/page/target/airfit.html')).href;
+const jobs = join(root, 'airfit-examples/jobs');
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const work = mkdtempSync(join(tmpdir(), 'counter-'));
+/** Pictures to look at, where a folder is told. */
+const LOOK = process.env.LOOK;
+const WAIT = { timeout: 45000 };
+let chromium;
+
+before(async () => {
+  chromium = await browser();
+});
+after(async () => {
+  await chromium?.close();
+  rmSync(work, { recursive: true });
+});
+
+/** The page in a window of its own. What it says to the console, and what it asks of a network, is a fault. */
+async function opened(options = {}) {
+  const context = await chromium.newContext({
+    viewport: { width: 1280, height: 900 },
+    acceptDownloads: true,
+    ...options,
+  });
+  const window = await context.newPage();
+  const faults = [];
+  window.on('console', (message) => ['error', 'warning'].includes(message.type()) && faults.push(message.text()));
+  window.on('pageerror', (error) => faults.push(error.message));
+  window.on(
+    'request',
+    (request) => /^(file|blob|data):/.test(request.url()) || faults.push(`asked for ${request.url()}`),
+  );
+  await window.goto(page);
+  return {
+    window,
+    close: async () => {
+      await context.close();
+      assert.deepEqual(faults, []);
+    },
+  };
+}
+
+/** Waits until all that was told is answered. */
+async function answered(window) {
+  await window.waitForTimeout(250);
+  await window.waitForFunction(() => !document.body.classList.contains('working'), null, WAIT);
+}
+
+async function type(window, fields) {
+  for (const [label, text] of Object.entries(fields)) {
+    await window.getByLabel(label, { exact: true }).fill(text);
+  }
+}
+
+async function files(window, ...paths) {
+  await window.setInputFiles('#files', paths);
+  await answered(window);
+}
+
+function written(name, content) {
+  const path = join(work, name);
+  writeFileSync(path, typeof content === 'string' ? content : JSON.stringify(content));
+  return path;
+}
+
+/** The printed sides, as text. */
+async function printed(window, format) {
+  await window.waitForFunction(() => document.body.classList.contains('ready'), null, WAIT);
+  const path = join(work, `sheet-${format}.pdf`);
+  await window.pdf({ path, format, printBackground: false });
+  return execFileSync('pdftotext', ['-layout', path, '-'], { encoding: 'utf8' }).split('\f').slice(0, -1);
+}
+
+async function look(window, name) {
+  if (LOOK) {
+    await window.screenshot({ path: join(LOOK, `${name}.png`), fullPage: true });
+  }
+}
+
+const READINGS = { 'A tip diameter': '11.92 mm', 'C tip length': '16.27 mm', 'E groove width': '5.16 mm' };
+const REST = {
+  'Pressure, cut-in to cut-out': '100 to 125 psig',
+  'What it is': 'Angle grinder',
+  'Thread at the tool': '1/4 NPT female',
+  'Air it takes': '11 scfm',
+  'Pressure it needs': '80 psig',
+  'How far it must reach': '10 m',
+};
+
+test('from three readings to a printed sheet, on one side of Letter and of A4', async () => {
+  const started = Date.now();
+  const { window, close } = await opened();
+  await window.getByRole('button', { name: 'Use an invented set, to try it' }).click();
+  await type(window, READINGS);
+  await answered(window);
+  assert.match(await window.textContent('#shown .plug'), /Gannet.*Read next/s);
+  assert.match(await window.textContent('#shown'), /To choose parts, tell also/);
+  await window.getByRole('button', { name: 'Use an invented stock, to try it' }).click();
+  await type(window, REST);
+  await window.locator('#card-0-end').fill('1/2 NPT female');
+  await type(window, { 'What the job is': 'A hose for the grinder' });
+  await window.waitForSelector('#shown .parts', WAIT);
+  assert.match(await window.textContent('#shown .parts'), /Hose/);
+  assert.equal(await window.locator('#shown .chart svg').count(), 1);
+  assert.ok((await window.locator('#shown .care li').count()) > 2);
+  console.log(`from an empty page to its parts in ${Date.now() - started} ms`);
+  for (const format of ['Letter', 'A4']) {
+    const sides = await printed(window, format);
+    assert.equal(sides.length, 1, format);
+    assert.match(sides[0], /A hose for the grinder/);
+    assert.match(sides[0], /Recommended parts/);
+    assert.match(sides[0], /Before anyone connects this/);
+    assert.doesNotMatch(sides[0], /What is in your hand|Undo/);
+  }
+  await look(window, 'whole-job');
+  await close();
+});
+
+test('a wrong entry is told beside its field, with what is accepted, and is gone once it is mended', async () => {
+  const { window, close } = await opened();
+  await window.click('#example');
+  await window.waitForSelector('#shown .parts', WAIT);
+  const field = window.getByLabel('A tip diameter', { exact: true });
+  await field.fill('11.92');
+  await window.waitForSelector('[aria-invalid="true"]', WAIT);
+  assert.equal(await field.getAttribute('aria-invalid'), 'true');
+  const said = await window.textContent(`#${await field.getAttribute('aria-describedby')}`);
+  assert.match(said, /11\.92/);
+  assert.match(said, /mm/);
+  assert.doesNotMatch(said, /\n/);
+  const reach = window.locator('#card-4-reach');
+  await field.fill('11.92 mm');
+  await reach.fill('ten paces');
+  await window.waitForFunction(
+    () => document.querySelector('#card-4-reach').getAttribute('aria-invalid') === 'true',
+    null,
+    WAIT,
+  );
+  await reach.fill('10 m');
+  await window.waitForSelector('#shown .parts', WAIT);
+  assert.equal(await window.locator('[aria-invalid]').count(), 0);
+  await close();
+});
+
+test('an entry is checked at once, while most of the job is not told yet', async () => {
+  const { window, close } = await opened();
+  await window.fill('#pressure', '100');
+  await window.waitForSelector('#pressure[aria-invalid]', WAIT);
+  await window.fill('#pressure', '100 psig');
+  await window.fill('#reading-A', '11.92');
+  await window.waitForSelector('#reading-A[aria-invalid]', WAIT);
+  await window.getByRole('button', { name: 'A, tip diameter' }).click();
+  assert.equal(await window.evaluate(() => document.activeElement.id), 'reading-A');
+  await window.fill('#reading-A', '11.92 mm');
+  await window.fill('#inlet', '3/8 flare');
+  await window.waitForSelector('#inlet[aria-invalid]', WAIT);
+  assert.doesNotMatch(await window.textContent('#answers'), /Gannet/);
+  assert.equal(await window.locator('#pressure[aria-invalid]').count(), 0);
+  await close();
+});
+
+test('inches typed as millimetres are noticed, and not corrected', async () => {
+  const { window, close } = await opened();
+  await window.click('#example');
+  await window.getByLabel('A tip diameter', { exact: true }).fill('0.469 mm');
+  await answered(window);
+  await window.waitForFunction(() => /inch/.test(document.querySelector('#shown')?.textContent ?? ''), null, WAIT);
+  assert.equal(await window.getByLabel('A tip diameter', { exact: true }).inputValue(), '0.469 mm');
+  await look(window, 'wrong-reading');
+  await close();
+});
+
+test('a plug that may be one of two is left open, with both and what to read next', async () => {
+  const { window, close } = await opened();
+  await files(window, join(jobs, 'quay-street/catalogue.json'), join(jobs, 'counter/two-near-plugs.json'));
+  await window.waitForSelector('#shown .plug', WAIT);
+  const said = await window.textContent('#shown .plug');
+  assert.match(said, /Plover/);
+  assert.match(said, /Dunlin/);
+  assert.match(said, /Not settled/);
+  assert.match(said, /Read next/);
+  assert.equal(await window.locator('#shown .parts').count(), 0);
+  await window.getByRole('button', { name: /^Where the caliper goes/ }).click();
+  assert.match(await window.evaluate(() => document.activeElement.dataset.field), /^atHand\.readings\./);
+  assert.equal(await window.locator('.plug .size.on').count(), 1);
+  await look(window, 'ambiguous');
+  await close();
+});
+
+test('breathing air is refused before all else, and nothing else stands there', async () => {
+  const { window, close } = await opened();
+  await window.selectOption('#medium', 'breathing air');
+  await window.waitForSelector('#shown .refused', WAIT);
+  assert.match(await window.textContent('#shown .refused'), /Refused.*breathing air/s);
+  await window.click('#example');
+  await window.waitForSelector('#shown .parts', WAIT);
+  for (const medium of ['breathing air', 'oxygen', 'nitrogen', 'water']) {
+    await window.selectOption('#medium', medium);
+    await window.waitForFunction(
+      (word) => document.querySelector('#shown .refused')?.textContent.includes(word),
+      medium,
+      WAIT,
+    );
+    assert.equal(await window.locator('#shown > *').count(), 1);
+  }
+  const [side] = await printed(window, 'A4');
+  assert.match(side, /Refused/);
+  assert.doesNotMatch(side, /Recommended parts/);
+  await look(window, 'refused');
+  await close();
+});
+
+test('where nothing fits, the page says what would have to change, and recommends nothing', async () => {
+  const { window, close } = await opened();
+  await files(window, join(jobs, 'quay-street/catalogue.json'), join(jobs, 'counter/long-reach.json'));
+  await window.waitForSelector('#shown .miss', WAIT);
+  assert.match(await window.textContent('#said'), /Nothing in stock fits/);
+  assert.equal(await window.locator('#shown .parts').count(), 0);
+  await look(window, 'nothing-fits');
+  await close();
+});
+
+test('a catalogue of ten thousand parts is answered, and no key waits for it', async () => {
+  const stock = JSON.parse(readFileSync(join(jobs, 'boatyard/catalogue.json'), 'utf8'));
+  const parts = [];
+  for (let i = 0; parts.length < 10000; i++) {
+    const part = stock.parts[i % stock.parts.length];
+    parts.push({
+      ...part,
+      id: `${part.id}-${i}`,
+      name: `${part.name}, shelf ${i}`,
+      ...(part.price ? { price: (Number(part.price) + i / 100).toFixed(2) } : {}),
+    });
+  }
+  const { window, close } = await opened();
+  await window.click('#example');
+  await window.waitForSelector('#shown .parts', WAIT);
+  const started = Date.now();
+  await files(window, written('large.json', { ...stock, parts }));
+  assert.match(await window.textContent('#stock-state'), /10000 parts/);
+  await window.waitForFunction(
+    () => /shelf/.test(document.querySelector('#shown .parts')?.textContent ?? ''),
+    null,
+    WAIT,
+  );
+  const took = Date.now() - started;
+  const longest = await window.evaluate(async () => {
+    const field = document.querySelector('#toolName');
+    let most = 0;
+    for (const text of ['S', 'Sa', 'San', 'Sand', 'Sande', 'Sander']) {
+      const begin = performance.now();
+      field.value = text;
+      field.dispatchEvent(new Event('input', { bubbles: true }));
+      most = Math.max(most, performance.now() - begin);
+      await new Promise((resolve) => setTimeout(resolve, 60));
+    }
+    return most;
+  });
+  console.log(`10,000 parts: answer after ${took} ms; the longest key took ${longest.toFixed(1)} ms`);
+  await close();
+});
+
+test('a broken file is refused in one line, and what was there stays', async () => {
+  const { window, close } = await opened();
+  await window.click('#example');
+  await window.waitForSelector('#shown .parts', WAIT);
+  for (const [name, content, said] of [
+    ['cut.json', '{"airfitJob": 2, "job": ', /^cut\.json: is no JSON/],
+    ['other.json', '{"a": 1}', /^other\.json: holds no job/],
+    ['old.json', '{"airfitJob": 1}', /^old\.json: is a job of another form/],
+    ['large.json', `"${'x'.repeat(10e6)}"`, /^large\.json: holds 10\.0 MB; up to 10 MB are read$/],
+    ['many.json', { catalogue: 'x', parts: new Array(100001).fill({}) }, /^many\.json: holds 100001 parts/],
+  ]) {
+    await files(window, written(name, content));
+    const notice = await window.textContent('#notice');
+    assert.match(notice, said);
+    assert.doesNotMatch(notice, /\n/);
+    assert.equal(await window.inputValue('#job'), 'The orbital sander on slip 2 runs weak');
+  }
+  const stock = JSON.parse(readFileSync(join(jobs, 'boatyard/catalogue.json'), 'utf8'));
+  await files(window, written('wrong-part.json', { ...stock, parts: [{ kind: 'hose', id: 'H' }] }));
+  await window.waitForSelector('#shown .fault', WAIT);
+  assert.match(await window.textContent('#shown .fault'), /parts\[1\]/);
+  await close();
+});
+
+test('what stands in a file is text, on the page and on paper', async () => {
+  const evil = '<img src=x onerror="window.hit=1"><script>window.hit=2</script>';
+  const job = JSON.parse(readFileSync(join(jobs, 'boatyard/weak-sander.json'), 'utf8'));
+  const stock = JSON.parse(readFileSync(join(jobs, 'boatyard/catalogue.json'), 'utf8'));
+  stock.catalogue += evil;
+  stock.parts = stock.parts.map((part) => ({ ...part, name: part.name + evil }));
+  stock.profiles = stock.profiles.map((profile) => ({ ...profile, name: profile.name + evil }));
+  job.line = job.line.map((item) => (item.name ? { ...item, name: item.name + evil } : item));
+  const { window, close } = await opened();
+  await files(window, written('catalogue.json', stock), written('job.json', { ...job, job: evil, customer: evil }));
+  await window.waitForSelector('#shown .parts', WAIT);
+  await window.locator('#true-size > summary').click();
+  const [side] = await printed(window, 'A4');
+  assert.match(side, /<script>window/);
+  assert.ok((await window.textContent('#shown')).includes(evil));
+  assert.equal(await window.evaluate(() => window.hit), undefined);
+  assert.equal(await window.locator('#shown img, #shown script, #paper img, #paper script').count(), 0);
+  await close();
+});
+
+test('a job is saved as its file, whole, and opened again', async () => {
+  const { window, close } = await opened();
+  const path = join(jobs, 'boatyard/three-offers.json');
+  const job = JSON.parse(readFileSync(path, 'utf8'));
+  await files(window, path, join(jobs, 'boatyard/catalogue.json'));
+  const save = async () => {
+    const [download] = await Promise.all([window.waitForEvent('download'), window.click('#save')]);
+    return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') };
+  };
+  assert.equal(JSON.stringify(JSON.parse((await save()).text)), JSON.stringify(job));
+  await window.fill('#pressure', '9 bar(g)');
+  const changed = JSON.parse((await save()).text);
+  assert.deepEqual(changed, { ...job, supply: { ...job.supply, pressure: '9 bar(g)' } });
+  await window.click('#fresh');
+  await files(window, written('again.json', changed));
+  assert.equal(await window.inputValue('#pressure'), '9 bar(g)');
+  assert.deepEqual(JSON.parse((await save()).text), changed);
+  await close();
+});
+
+test('the page is used by the keyboard alone: example, cards, undo, print', async () => {
+  const { window, close } = await opened();
+  await window.keyboard.press('Tab');
+  assert.equal(await window.evaluate(() => document.activeElement.id), 'example');
+  await window.keyboard.press('Enter');
+  await window.waitForSelector('#shown .parts', WAIT);
+  const reach = async (wanted, most = 120) => {
+    for (let i = 0; i < most; i++) {
+      await window.keyboard.press('Tab');
+      const ring = await window.evaluate(() => getComputedStyle(document.activeElement).outlineStyle);
+      assert.notEqual(ring, 'none', await window.evaluate(() => document.activeElement.outerHTML.slice(0, 120)));
+      if (await window.evaluate((selector) => document.activeElement.matches(selector), wanted)) {
+        return;
+      }
+    }
+    assert.fail(`${wanted} was not reached`);
+  };
+  await reach('#card-4-reach');
+  await window.keyboard.press('Alt+ArrowLeft');
+  const kinds = () => window.$$eval('.card h3', (all) => all.map((each) => each.textContent));
+  assert.deepEqual((await kinds()).slice(3), ['4. Hose', '5. Coupling', '6. Coupling']);
+  assert.match(await window.textContent('#notice'), /Hose stands 4 of 6/);
+  await window.keyboard.press('Control+z');
+  assert.deepEqual((await kinds()).slice(3), ['4. Coupling', '5. Hose', '6. Coupling']);
+  await window.keyboard.press('Control+Shift+z');
+  assert.deepEqual((await kinds()).slice(3), ['4. Hose', '5. Coupling', '6. Coupling']);
+  await window.keyboard.press('Control+z');
+  await window.waitForSelector('#shown .parts', WAIT);
+  await window.evaluate(() => {
+    window.print = () => {
+      window.pressed = true;
+    };
+  });
+  await window.focus('#date');
+  await reach('#print', 40);
+  await window.keyboard.press('Enter');
+  await window.waitForFunction(() => window.pressed, null, WAIT);
+  await close();
+});
+
+test('cards are added, moved and removed by buttons, and typing in them is undone in one step', async () => {
+  const { window, close } = await opened();
+  const kinds = () => window.$$eval('.card h3', (all) => all.map((each) => each.textContent.slice(3)));
+  assert.deepEqual(await kinds(), ['Outlet', 'Coupling', 'Hose', 'Coupling']);
+  await window.selectOption('#kind', 'regulator');
+  await window.click('#add');
+  assert.deepEqual(await kinds(), ['Outlet', 'Regulator', 'Coupling', 'Hose', 'Coupling']);
+  await window.keyboard.type('90 psig');
+  await window.getByRole('button', { name: 'Move towards the supply: 2. Regulator' }).click();
+  assert.deepEqual(await kinds(), ['Regulator', 'Outlet', 'Coupling', 'Hose', 'Coupling']);
+  await window.getByRole('button', { name: 'Remove: 5. Coupling' }).click();
+  assert.deepEqual(await kinds(), ['Regulator', 'Outlet', 'Coupling', 'Hose']);
+  await window.click('#undo');
+  await window.click('#undo');
+  assert.equal(await window.inputValue('#card-1-set'), '90 psig');
+  await window.click('#undo');
+  assert.equal(await window.inputValue('#card-1-set'), '');
+  await window.click('#redo');
+  assert.equal(await window.inputValue('#card-1-set'), '90 psig');
+  await close();
+});
+
+test('without a set no plug is named, and a set that is built here names one', async () => {
+  const { window, close } = await opened();
+  await type(window, READINGS);
+  await answered(window);
+  assert.match(await window.textContent('#shown'), /Without a reference set no real plug can be named/);
+  await window.locator('#build > summary').click();
+  await window.click('#profile-add');
+  const near = (mm) => [0, 0.01, -0.01, 0.02, 0].map((d) => (mm + d).toFixed(2)).join(' ') + ' mm';
+  await window.fill('#profile-0-name', 'Ours');
+  for (const [id, mm] of [
+    ['tip-diameter', 11.92],
+    ['tip-length', 16.27],
+    ['groove-width', 5.16],
+    ['bore', 6.1],
+  ]) {
+    await window.fill(`#profile-0-${id}`, near(mm));
+  }
+  await window.waitForFunction(
+    () => /Ours/.test(document.querySelector('#shown .plug')?.textContent ?? ''),
+    null,
+    WAIT,
+  );
+  assert.match(await window.textContent('#set-state'), /built here: 1 profile/i);
+  await close();
+});
+
+test('a thread alone is told without a set', async () => {
+  const { window, close } = await opened();
+  await type(window, {
+    'Across the crests, at the end': '13.14 mm',
+    'Pitches counted, five or more': '5',
+    'Length over them': '7.06 mm',
+  });
+  await window.waitForSelector('#shown .thread', WAIT);
+  assert.match(await window.textContent('#shown .thread'), /1\/4 NPT/);
+  assert.equal(await window.locator('#shown .plug').count(), 0);
+  await close();
+});
+
+test('every job of the examples is answered as it is without the page', async () => {
+  const library = await import(pathToFileURL(join(root, 'airfit-examples/browser/page/target/js/airfit.mjs')).href);
+  const { filesFor } = await import(
+    pathToFileURL(join(root, 'airfit-examples/browser/page/src/main/counter/job.mjs')).href
+  );
+  let count = 0;
+  for (const name of readdirSync(jobs, { recursive: true }).filter((each) => each.endsWith('.json'))) {
+    const text = readFileSync(join(jobs, name), 'utf8');
+    const job = JSON.parse(text);
+    if (job.airfitJob === 2) {
+      const catalogue = readFileSync(join(jobs, dirname(name), job.catalogue), 'utf8');
+      const bare = library.select({
+        job: 'a.json',
+        files: { 'a.json': text, [basename(job.catalogue)]: catalogue },
+        most: 1,
+      });
+      const paged = library.select({ job: 'job.json', files: filesFor(job, JSON.parse(catalogue), null), most: 1 });
+      assert.deepEqual(JSON.parse(JSON.stringify(paged)), JSON.parse(JSON.stringify(bare)), name);
+      count++;
+    }
+  }
+  assert.ok(count > 20);
+});
+
+test('nothing is kept unless it is wanted, and it can be cleared', async () => {
+  const { window, close } = await opened();
+  await window.click('#example');
+  await answered(window);
+  assert.equal(await window.evaluate(() => localStorage.length), 0);
+  await window.check('#keep');
+  await window.fill('#customer', 'Kept');
+  await window.reload();
+  assert.equal(await window.inputValue('#customer'), 'Kept');
+  await window.click('#clear');
+  assert.equal(await window.evaluate(() => localStorage.length), 0);
+  await window.reload();
+  assert.equal(await window.inputValue('#customer'), '');
+  await close();
+});
+
+test('answers follow the units that are typed, and those that are chosen', async () => {
+  const { window, close } = await opened();
+  await window.click('#example');
+  await window.waitForSelector('#shown .parts', WAIT);
+  assert.match(await window.textContent('#shown .air'), /At the tool [\d.]+ bar\(g\)/);
+  await window.selectOption('#units', 'US');
+  await window.waitForFunction(
+    () => /At the tool [\d.]+ psig/.test(document.querySelector('#shown .air').textContent),
+    null,
+    WAIT,
+  );
+  await close();
+});
+
+test('the file lets nothing in and nothing out', () => {
+  const html = readFileSync(fileURLToPath(page), 'utf8');
+  const policy = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(html)[1];
+  const hashes = / 'sha256-[A-Za-z0-9+/=]{44}'/g;
+  assert.equal(
+    policy.replace(hashes, ' HASH').replace(/( HASH)+/g, ' HASH'),
+    "default-src 'none'; script-src HASH; style-src HASH; img-src data: blob:; worker-src blob:; " +
+      "base-uri 'none'; form-action 'none'",
+  );
+  assert.ok(html.indexOf('Content-Security-Policy') < html.indexOf('<style'));
+  assert.doesNotMatch(html.replace(/<script type="text\/plain"[\s\S]*?<\/script>/g, ''), /\b(src|href)="(?!#)/);
+});
+
+const SIZES = {
+  'on a desk': { viewport: { width: 1280, height: 900 } },
+  'on a telephone': { viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true },
+};
+for (const [where, size] of Object.entries(SIZES)) {
+  for (const colorScheme of ['light', 'dark']) {
+    test(`nothing sticks out and axe finds nothing ${where}, ${colorScheme}`, async () => {
+      const { window, close } = await opened({ ...size, colorScheme });
+      const axe = async (state) => {
+        await window.evaluate(AXE);
+        const found = await window.evaluate(() => window.axe.run(document, { resultTypes: ['violations'] }));
+        assert.deepEqual(
+          found.violations.map(({ id, nodes }) => `${state}, ${id}: ${nodes[0].html}`),
+          [],
+        );
+        // A long text scrolls in its field.
+        assert.deepEqual(
+          (await window.evaluate(overflow)).filter(({ element }) => !element.startsWith('input')),
+          [],
+          state,
+        );
+      };
+      await axe('empty');
+      await look(window, `empty ${where} ${colorScheme}`);
+      await window.click('#example');
+      await window.waitForSelector('#shown .parts', WAIT);
+      await look(window, `example ${where} ${colorScheme}`);
+      await window.evaluate(() =>
+        document.querySelectorAll('details').forEach((each) => {
+          each.open = true;
+        }),
+      );
+      await answered(window);
+      await window.waitForTimeout(500);
+      await axe('all unfolded');
+      await look(window, `unfolded ${where} ${colorScheme}`);
+      await close();
+    });
+  }
+}

@@ -1,0 +1,21 @@
+package org.airfit.joint;
+
+import java.util.List;
+import org.airfit.internal.NearWord;
+
+/** The words of which the names of ends are made, for what is said of a word that is none of them. */
+final class KnownWords {
+
+  /** What is typed most comes first: of two words that are as near the first is named. */
+  private static final List<String> WORDS = List.of(
+      "NPT", "male", "female", "BSPT", "BSPP", "NPTF", "NPSM", "NPSC", "NPSF", "NPSI", "FIP", "MIP", "FNPT",
+      "MNPT", "FPT", "MPT", "swivel", "hose", "barb", "tube", "push-in", "flare", "port", "stud", "claw",
+      "O-ring", "washer", "garden", "coupling", "thread", "nut", "lug", "European", "universal");
+
+  private KnownWords() {}
+
+  /** Says that a word is not understood, and which one is nearest. */
+  static String notUnderstood(String word) {
+    return "'" + word + "' is not understood" + NearWord.named(word, WORDS);
+  }
+}

@@ -1,0 +1,216 @@
+package org.airfit.browser.compiler;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * Makes one HTML file of a page's parts: its style, its modules, the library as text for a worker, and data.
+ *
+ * <p>The page names what goes where, each mark on a line of its own: {@code <!-- style NAME -->}, {@code <!-- script
+ * NAME -->}, {@code <!-- text ID NAME… -->} and {@code <!-- policy -->}. Of several modules that import one another one
+ * script is made: names at the outermost level of all of them must differ, and an import names what it takes. Of a
+ * library that exports, {@code airfit} holds what it exports. The policy lets nothing run and nothing load but what
+ * stands in the file, each by its hash.
+ */
+public final class SingleFile {
+
+  private static final Pattern MARK =
+      Pattern.compile("(?m)^[ \\t]*<!-- (style|script|text|policy)((?: [^ >]+)*) -->[ \\t]*$");
+
+  private static final Pattern IMPORT = Pattern.compile(
+      "(?m)^import (?:\\{[^}]*\\} from )?'\\./([a-z-]+\\.mjs)';[ \\t]*\\R");
+
+  private static final Pattern OTHER_IMPORT = Pattern.compile("(?m)^(?:import |export .* from )");
+
+  private static final Pattern EXPORT =
+      Pattern.compile("(?m)^export (?=(?:async )?(?:function|const|let|class)\\b)");
+
+  private static final Pattern EXPORTED = Pattern.compile("export\\s*\\{([^}]*)\\};?\\s*$");
+
+  private final Map<String, Path> sources;
+  private final StringBuilder scriptHashes = new StringBuilder();
+  private final StringBuilder styleHashes = new StringBuilder();
+
+  private SingleFile(Map<String, Path> sources) {
+    this.sources = sources;
+  }
+
+  /**
+   * Makes the file.
+   *
+   * @param args the page, the file to write, and further files that marks name, such as the library
+   * @throws IOException if one of them cannot be read or written, or cannot stand in a page
+   */
+  public static void main(String[] args) throws IOException {
+    if (args.length < 2) {
+      throw new IOException("give the page, the file to write, and the further files that it names");
+    }
+    Path page = Path.of(args[0]);
+    Map<String, Path> sources = new LinkedHashMap<>();
+    for (int i = 2; i < args.length; i++) {
+      sources.put(String.valueOf(Path.of(args[i]).getFileName()), Path.of(args[i]));
+    }
+    Path beside = page.toAbsolutePath().getParent();
+    try (var found = Files.list(beside)) {
+      found.forEach(path -> sources.putIfAbsent(String.valueOf(path.getFileName()), path));
+    }
+    String made = new SingleFile(sources).page(Files.readString(page));
+    Path out = Path.of(args[1]).toAbsolutePath();
+    Files.createDirectories(out.getParent());
+    Files.writeString(out, made);
+  }
+
+  private String page(String template) throws IOException {
+    StringBuilder out = new StringBuilder();
+    Matcher mark = MARK.matcher(template);
+    int told = 0;
+    int policy = -1;
+    while (mark.find()) {
+      out.append(template, told, mark.start());
+      told = mark.end();
+      String[] names = mark.group(2).strip().split(" ", -1);
+      switch (mark.group(1)) {
+        case "style" -> out.append(style(names[0]));
+        case "script" -> out.append(script(names[0]));
+        case "text" -> out.append(text(names));
+        default -> policy = out.length();
+      }
+    }
+    out.append(template, told, template.length());
+    if (policy < 0) {
+      throw new IOException("the page has no line <!-- policy -->");
+    }
+    return out.insert(policy, policy()).toString();
+  }
+
+  private String policy() {
+    return "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; script-src"
+        + scriptHashes + "; style-src" + styleHashes
+        + "; img-src data: blob:; worker-src blob:; base-uri 'none'; form-action 'none'\">";
+  }
+
+  private String read(String name) throws IOException {
+    Path path = sources.get(name);
+    if (path == null) {
+      throw new IOException(name + " was not given and does not stand beside the page");
+    }
+    return Files.readString(path).replace("\r\n", "\n");
+  }
+
+  private String style(String name) throws IOException {
+    String style = "\n" + read(name);
+    if (style.toLowerCase(Locale.ROOT).contains("</style")) {
+      throw new IOException(name + " would end its own element: it holds </style");
+    }
+    styleHashes.append(' ').append(hash(style));
+    return "<style>" + style + "</style>";
+  }
+
+  private String script(String name) throws IOException {
+    String script = "\n" + joined(name) + "\n";
+    scriptHashes.append(' ').append(hash(script));
+    return "<script type=\"module\">" + harmless(name, script) + "</script>";
+  }
+
+  /** Texts one after the other in an element that nothing runs: for a worker, or data. */
+  private String text(String[] names) throws IOException {
+    StringBuilder text = new StringBuilder("\n");
+    for (int i = 1; i < names.length; i++) {
+      String name = names[i];
+      if (name.endsWith(".mjs")) {
+        text.append(sources.get(name) != null && EXPORTED.matcher(read(name)).find()
+            ? library(read(name))
+            : joined(name));
+      } else if (name.endsWith(".json")) {
+        // There this sign stands in texts alone.
+        text.append(read(name).replace("<", "\\u003c"));
+      } else {
+        text.append(read(name));
+      }
+      text.append('\n');
+    }
+    return "<script type=\"text/plain\" id=\"" + names[0] + "\">"
+        + harmless(names[0], text.toString()) + "</script>";
+  }
+
+  /** A module that exports at its end, as a script in which "airfit" holds what it exports. */
+  private static String library(String module) {
+    Matcher exported = EXPORTED.matcher(module);
+    if (!exported.find()) {
+      throw new IllegalStateException("the library exports nothing at its end");
+    }
+    StringBuilder fields = new StringBuilder();
+    for (String pair : exported.group(1).split(",", -1)) {
+      String[] names = pair.strip().split("\\s+as\\s+", -1);
+      if (!names[0].isEmpty()) {
+        fields.append(names[names.length - 1]).append(": ").append(names[0]).append(", ");
+      }
+    }
+    return "const airfit = (() => {\n" + module.substring(0, exported.start())
+        + "\nreturn {" + fields + "};\n})();\n";
+  }
+
+  /** A module behind those it imports, as one script. */
+  private String joined(String name) throws IOException {
+    StringBuilder out = new StringBuilder();
+    join(name, new LinkedHashSet<>(), out);
+    return out.toString();
+  }
+
+  private void join(String name, Set<String> joined, StringBuilder out) throws IOException {
+    if (!joined.add(name)) {
+      return;
+    }
+    String source = read(name);
+    Set<String> imported = IMPORT
+        .matcher(source)
+        .results()
+        .map(found -> found.group(1))
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+    for (String each : imported) {
+      join(each, joined, out);
+    }
+    String own = EXPORT.matcher(IMPORT.matcher(source).replaceAll("")).replaceAll("");
+    if (OTHER_IMPORT.matcher(own).find()) {
+      throw new IOException(name + " imports or exports in a way that cannot be joined:"
+          + " write import {…} from './name.mjs' and export in front of what is exported");
+    }
+    out.append(own);
+  }
+
+  /** What would end its element or begin a comment cannot stand in a page. */
+  private static String harmless(String name, String text) throws IOException {
+    String low = text.toLowerCase(Locale.ROOT);
+    for (String sign : new String[] {"</script", "<script", "<!--"}) {
+      int at = low.indexOf(sign);
+      if (at >= 0) {
+        throw new IOException(name + " holds " + sign + " in: "
+            + text.substring(Math.max(0, at - 40), Math.min(text.length(), at + 40)));
+      }
+    }
+    return text;
+  }
+
+  private static String hash(String text) {
+    try {
+      byte[] digest =
+          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+      return "'sha256-" + Base64.getEncoder().encodeToString(digest) + "'";
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,61 @@
+// Files that people open: how large they may be, and what they are.
+
+const MEGABYTES = 10;
+const PARTS = 100000;
+
+/** A refusal of a file: one line to show. */
+export class WrongFile extends Error {
+  constructor(name, complaint) {
+    super(`${name}: ${complaint}`);
+    this.name = 'WrongFile';
+  }
+}
+
+/** Refuses a file by its size, before it is read. */
+export function requireSmall(name, bytes) {
+  if (bytes > MEGABYTES * 1e6) {
+    throw new WrongFile(name, `holds ${(bytes / 1e6).toFixed(1)} MB; up to ${MEGABYTES} MB are read`);
+  }
+}
+
+/** What a file is, by what stands in it: {kind, content}; kind is job, stock, set, letterhead or rules. */
+export function recognised(name, text) {
+  if (/\.csv$/i.test(name)) {
+    const heading = text
+      .slice(0, 2000)
+      .replace(/^\ufeff/, '')
+      .split(/\r?\n/, 1)[0]
+      .toLowerCase();
+    const columns = heading.split(/[,;]/).map((cell) => cell.trim().replace(/^"|"$/g, ''));
+    if (columns.includes('record') && columns.includes('id')) {
+      return { kind: 'set', content: null };
+    }
+    if (columns.includes('jurisdiction') || columns.includes('citation') || columns.includes('place')) {
+      return { kind: 'rules', content: null };
+    }
+    throw new WrongFile(name, 'is a table, but neither a reference set nor safety rules');
+  }
+  let content;
+  try {
+    content = JSON.parse(text.replace(/^\ufeff/, ''));
+  } catch (e) {
+    throw new WrongFile(name, `is no JSON: ${String(e.message).split('\n', 1)[0].slice(0, 120)}`);
+  }
+  if (content === null || typeof content !== 'object' || Array.isArray(content)) {
+    throw new WrongFile(name, 'holds no job, stock or reference set');
+  }
+  if (Object.hasOwn(content, 'airfitJob')) {
+    return { kind: 'job', content };
+  }
+  if (Object.hasOwn(content, 'parts') || Object.hasOwn(content, 'catalogue')) {
+    const parts = Array.isArray(content.parts) ? content.parts.length : 0;
+    if (parts > PARTS) {
+      throw new WrongFile(name, `holds ${parts} parts; up to ${PARTS} are read`);
+    }
+    return { kind: 'stock', content };
+  }
+  if (Object.hasOwn(content, 'profiles')) {
+    return { kind: 'set', content };
+  }
+  throw new WrongFile(name, 'holds no job, stock or reference set: no airfitJob, parts or profiles stands in it');
+}

@@ -1,0 +1,167 @@
+// The counter page: what is told at the left, what follows from it at the right.
+import { $, many, say } from './page.mjs';
+import { soon } from './asking.mjs';
+import { showBuilder } from './builder.mjs';
+import { kindOptions, showCards } from './cards.mjs';
+import { el } from './elements.mjs';
+import { showValues, valueOf } from './fields.mjs';
+import { clearState, keepState, keptState } from './keep.mjs';
+import { added, called, moved, placeFor, removed } from './line.mjs';
+import { saveSet } from './opening.mjs';
+import { withAt } from './paths.mjs';
+import { titled } from './printing.mjs';
+import { showKept, showSet, showStock } from './sections.mjs';
+import { store } from './store.mjs';
+
+const ENDS = ['1/4', '3/8', '1/2', '3/4']
+  .flatMap((size) => [`${size} NPT female`, `${size} NPT male`])
+  .concat(['1/4', '3/8', '1/2'].flatMap((size) => [`G ${size} female`, `G ${size} male`, `R ${size} male`]));
+const WALLS = [
+  'steel pipe',
+  'steel pipe, old',
+  'galvanized pipe',
+  'drawn copper or brass',
+  'drawn aluminium',
+  'smooth plastic',
+  'stainless steel',
+  'smooth rubber hose',
+  'rubber hose',
+];
+
+// ---- what is told is shown
+
+store.follow((isTyping) => {
+  if (!isTyping) {
+    showAll();
+  }
+  $('undo').disabled = !store.canUndo;
+  $('redo').disabled = !store.canRedo;
+  if ($('keep').checked) {
+    keepState(store.now);
+  }
+  titled();
+  soon();
+});
+
+function showAll() {
+  const { job, stock, set, built } = store.now;
+  const open = new Set([...document.querySelectorAll('.more[open]')].map((each) => each.dataset.more));
+  showCards($('cards'), job, act);
+  document.querySelectorAll('.more').forEach((each) => {
+    each.open = open.has(each.dataset.more);
+  });
+  showBuilder($('builder'), built, buildSet, saveSet);
+  showValues(document, job);
+  showKept(job);
+  showSet(stock, set, built);
+  showStock(stock);
+}
+
+// ---- what is told
+
+document.addEventListener('input', ({ target }) => {
+  const path = target.dataset?.field;
+  if (path) {
+    const isText = target.localName === 'input' && target.type !== 'checkbox';
+    const job = withAt(store.job, path, valueOf(target));
+    store.change({ job }, isText ? path : `choice of ${path}`);
+    if (!isText) {
+      store.pause();
+    }
+    if (path === 'tool.name') {
+      $('cards').lastElementChild.textContent = target.value.trim() || 'Tool';
+    }
+  }
+});
+document.addEventListener('focusout', () => store.pause());
+$('told').addEventListener('submit', (e) => e.preventDefault());
+
+function act(action, place) {
+  const line = store.job.line ?? [];
+  const next = action === 'remove' ? removed(line, place) : moved(line, place, action === 'before' ? -1 : 1);
+  if (next === line) {
+    return;
+  }
+  store.change({ job: withAt(store.job, 'line', next) });
+  const to = action === 'remove' ? Math.min(place, next.length - 1) : place + (action === 'before' ? -1 : 1);
+  const card = $('cards').querySelector(`[data-place="${to}"]`);
+  (
+    card?.querySelector(`[data-act="${action}"]:not(:disabled)`) ??
+    card?.querySelector('[data-act]:not(:disabled)') ??
+    $('kind')
+  ).focus();
+  say(
+    action === 'remove'
+      ? `${called(line[place].kind)} removed. ${many(next.length, 'card')} left.`
+      : `${called(line[place].kind)} stands ${to + 1} of ${next.length} now.`,
+  );
+}
+
+$('kind').append(...kindOptions());
+$('kind').value = 'hose';
+$('add').addEventListener('click', () => {
+  const line = store.job.line ?? [];
+  const kind = $('kind').value;
+  const behind = placeFor(line, kind);
+  store.change({ job: withAt(store.job, 'line', added(line, kind, behind)) });
+  $('cards')
+    .querySelector(`[data-place="${behind + 1}"] input`)
+    ?.focus();
+});
+
+function buildSet(update, typing) {
+  store.change({ built: update(store.now.built) }, typing);
+  if (typing) {
+    showSet(store.now.stock, store.now.set, store.now.built);
+  }
+}
+
+// ---- undo, keys, keeping
+
+$('undo').addEventListener('click', () => store.undo());
+$('redo').addEventListener('click', () => store.redo());
+document.addEventListener('keydown', (e) => {
+  if (!(e.ctrlKey || e.metaKey) || e.altKey) {
+    return;
+  }
+  const key = e.key.toLowerCase();
+  const isRedo = key === 'y' || (key === 'z' && e.shiftKey);
+  if (isRedo || key === 'z') {
+    e.preventDefault();
+    if (isRedo) {
+      store.redo();
+    } else {
+      store.undo();
+    }
+  }
+});
+
+$('keep').addEventListener('change', ({ target }) => {
+  if (!target.checked) {
+    clearState();
+  } else if (!keepState(store.now)) {
+    target.checked = false;
+    say('This browser does not allow it, or the job is too large.');
+  }
+  $('clear').hidden = !target.checked;
+});
+$('clear').addEventListener('click', () => {
+  clearState();
+  $('keep').checked = false;
+  $('clear').hidden = true;
+  say('Cleared: nothing is kept in this browser.');
+});
+
+$('true-size').addEventListener('toggle', soon);
+$('jump').addEventListener('click', (e) => {
+  e.preventDefault();
+  $('h-answers').focus();
+  $('answers').scrollIntoView();
+});
+
+$('ends').append(...ENDS.map((end) => el('option', { value: end })));
+$('walls').append(...WALLS.map((wall) => el('option', { value: wall })));
+const kept = keptState();
+$('keep').checked = Boolean(kept?.job);
+$('clear').hidden = !kept?.job;
+store.begin(kept?.job ? kept : {});

@@ -1,0 +1,95 @@
+// Files that are opened and saved, and the example.
+import { $, download, say } from './page.mjs';
+import { WrongFile, recognised, requireSmall } from './bounds.mjs';
+import { fileName, freshJob, jobFile } from './job.mjs';
+import { setFile } from './set.mjs';
+import { store } from './store.mjs';
+
+$('open').addEventListener('click', () => $('files').click());
+$('stock-open').addEventListener('click', () => $('files').click());
+$('set-open').addEventListener('click', () => $('files').click());
+$('files').addEventListener('change', async ({ target }) => {
+  await openFiles([...target.files]);
+  target.value = '';
+});
+document.addEventListener('dragover', (e) => e.preventDefault());
+document.addEventListener('drop', async (e) => {
+  e.preventDefault();
+  await openFiles([...(e.dataTransfer?.files ?? [])]);
+});
+
+async function openFiles(files) {
+  const told = [];
+  let next = {};
+  for (const file of files) {
+    try {
+      requireSmall(file.name, file.size);
+      const text = await file.text();
+      next = { ...next, ...taken(file.name, text, { ...store.now, ...next }) };
+      told.push(`${file.name} is open.`);
+    } catch (e) {
+      told.push(e instanceof WrongFile ? e.message : `${file.name}: cannot be read`);
+    }
+  }
+  if (Object.keys(next).length > 0) {
+    store.change(next);
+  }
+  say(told.join(' '));
+}
+
+/** What a file changes. */
+function taken(name, text, state) {
+  const { kind, content } = recognised(name, text);
+  if (kind === 'job') {
+    if (content.airfitJob !== 2) {
+      throw new WrongFile(name, 'is a job of another form; "airfitJob": 2 is read');
+    }
+    return { job: content };
+  }
+  if (kind === 'stock') {
+    return { stock: { name, content } };
+  }
+  if (kind === 'set') {
+    return { set: { name, text, title: content?.set ? String(content.set) : 'A reference set' } };
+  }
+  return { others: { ...state.others, [name]: text } };
+}
+
+$('save').addEventListener('click', () => {
+  const { job, stock } = store.now;
+  download(fileName(job), jobFile(job, stock?.name ?? 'catalogue.json'), 'application/json');
+  say(`Saved as ${fileName(job)}.`);
+});
+$('example').addEventListener('click', () => {
+  store.change({ ...exampleJob(), ...exampleStock(), set: null });
+  say('An invented job at an invented boatyard. Change anything, or press Undo to have your own back.');
+});
+$('stock-example').addEventListener('click', () => store.change(exampleStock()));
+$('set-example').addEventListener('click', () =>
+  store.change({ set: { name: 'workshop.csv', text: exampleSet(), title: 'An invented set, of no real plug' } }),
+);
+$('stock-away').addEventListener('click', () => store.change({ stock: null }));
+$('set-away').addEventListener('click', () => store.change({ set: null }));
+$('fresh').addEventListener('click', () => {
+  store.change({ job: freshJob() });
+  say('A new job. Undo brings the other one back; stock and set stay.');
+});
+
+/** An invented set, as the text of its file. */
+export function exampleSet() {
+  return $('example-set').textContent.trim();
+}
+
+function exampleJob() {
+  return { job: JSON.parse($('example-job').textContent) };
+}
+
+function exampleStock() {
+  return { stock: { name: 'catalogue.json', content: JSON.parse($('example-stock').textContent) } };
+}
+
+/** Saves the set that was built here. */
+export function saveSet() {
+  const file = setFile(store.now.built);
+  download('reference-set.json', `${JSON.stringify(file, null, 2)}\n`, 'application/json');
+}

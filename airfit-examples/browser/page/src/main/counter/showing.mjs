@@ -1,0 +1,104 @@
+// Puts what follows beside what was told.
+import { $, many } from './page.mjs';
+import {
+  cautionsPart,
+  faultPart,
+  likeliest,
+  plugPart,
+  refusal,
+  selectedParts,
+  setPart,
+  threadPart,
+  wantedPart,
+  wrongPart,
+} from './answers.mjs';
+import { el } from './elements.mjs';
+import { labelOf, showWrong } from './fields.mjs';
+import { goTo } from './hand.mjs';
+import { hasPlug, isFresh } from './job.mjs';
+
+/** Shows what was answered: {wrong, faults, plug, selected}, what is still wanted, and whether there is a set. */
+export function show(told, wanted, isKnown, job) {
+  const wrong = told.wrong.filter(({ field }, i) => told.wrong.findIndex((other) => other.field === field) === i);
+  const placedAt = showWrong(document, wrong);
+  const faults = [
+    ...new Set([
+      ...told.faults,
+      ...wrong.filter((_, i) => !placedAt[i]).map(({ field, words }) => `${field}: ${words}`),
+    ]),
+  ];
+  const { selected, plug } = told;
+  const go = { goTo, takeNext: (size) => goTo(`atHand.readings.${size}`) };
+  const open = new Set([...$('shown').querySelectorAll('details[open]')].map((each) => each.dataset.fold));
+  const nodes =
+    selected?.kind === 'refused'
+      ? [refusal(selected.headline)]
+      : [
+          faultPart(faults),
+          wrongPart(
+            wrong.filter((_, i) => placedAt[i]).map(({ field }) => ({ field, what: labelOf(field) })),
+            go,
+          ),
+          setPart(isKnown, hasPlug(job), go),
+          plug && isKnown && (hasPlug(job) || isFresh(job)) && plugPart(plug, hasPlug(job), selected !== null, go),
+          threadPart(plug?.thread),
+          ...(selected ? selectedParts(selected) : []),
+          !selected && plug && isKnown && hasPlug(job) ? cautionsPart(plug.cautions) : null,
+          selected || isFresh(job) ? null : wantedPart(wanted, go),
+        ].flat();
+  const shown = nodes.filter(Boolean);
+  if (shown.length === 0) {
+    shown.push(el('p', { class: 'empty' }, 'Nothing yet. Begin anywhere at the left, or try the example.'));
+  }
+  replaceBy($('shown'), shown);
+  $('shown')
+    .querySelectorAll('details')
+    .forEach((each) => {
+      each.open = open.has(each.dataset.fold);
+    });
+  const summary = summed(told, job, wrong.length + faults.length);
+  if ($('said').textContent !== summary) {
+    $('said').textContent = summary;
+    $('jump').textContent = summary || 'What follows from it';
+  }
+}
+
+/** Puts elements in a place; those that stand there already stay, with what was unfolded or scrolled in them. */
+function replaceBy(place, elements) {
+  const wanted = new Set(elements);
+  [...place.children].filter((each) => !wanted.has(each)).forEach((each) => each.remove());
+  elements.forEach((each, i) => {
+    if (place.children[i] !== each) {
+      place.insertBefore(each, place.children[i] ?? null);
+    }
+  });
+}
+
+/** All of it in a line or two, for those who listen, and for the foot of a telephone. */
+function summed({ selected, plug }, job, wrong) {
+  if (selected?.kind === 'refused') {
+    return 'Refused.';
+  }
+  const said = [];
+  if (wrong > 0) {
+    said.push(wrong === 1 ? 'One entry cannot be used.' : `${wrong} entries cannot be used.`);
+  }
+  const first = plug && hasPlug(job) ? likeliest(plug.chances)[0] : undefined;
+  if (first) {
+    said.push(`${first.what} ${first.chance}.`);
+  }
+  if (selected) {
+    const best = selected.kind === 'fits' ? selected.proposals[0] : null;
+    said.push(
+      best
+        ? `${many(best.parts.length, 'part')} recommended.`
+        : selected.kind === 'nothingFits'
+          ? 'Nothing in stock fits.'
+          : 'No parts chosen yet.',
+    );
+    if (selected.questions.length > 0) {
+      said.push(`${many(selected.questions.length, 'question')} open.`);
+    }
+  }
+  return said.join(' ');
+}

@@ -1,0 +1,318 @@
+// The page's own logic, without a browser: node --test
+import assert from 'node:assert/strict';
+import { readFileSync, readdirSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import test from 'node:test';
+import { fileURLToPath } from 'node:url';
+import { at, withAt } from '../../main/counter/paths.mjs';
+import { begun, canRedo, canUndo, changedTo, paused, redone, undone } from '../../main/counter/history.mjs';
+import { USUAL, added, fieldsOf, keptOf, moved, placeFor, removed } from '../../main/counter/line.mjs';
+import {
+  asked,
+  fieldOf,
+  fileName,
+  filesFor,
+  filesToCheck,
+  freshJob,
+  handAsked,
+  isBegun,
+  isOtherMedium,
+  jobFile,
+  lacking,
+  placed,
+} from '../../main/counter/job.mjs';
+import { recognised, requireSmall } from '../../main/counter/bounds.mjs';
+import { isUsable, readingsIn, setFile } from '../../main/counter/set.mjs';
+import { UNMEASURED, scaleOf } from '../../main/counter/scale.mjs';
+import { FileStock } from '../../main/counter/stock.mjs';
+import { shownAs, typed } from '../../main/counter/fields.mjs';
+
+const JOBS = join(dirname(fileURLToPath(import.meta.url)), '../../../../../jobs');
+
+const everyJob = readdirSync(JOBS, { recursive: true })
+  .filter((name) => name.endsWith('.json'))
+  .map((name) => ({ name, content: JSON.parse(readFileSync(join(JOBS, name), 'utf8')) }))
+  .filter(({ content }) => content.airfitJob === 2);
+
+/** Every place of a job where a text, a number or a truth value stands, with what stands there. */
+function leaves(value, path = []) {
+  return value !== null && typeof value === 'object'
+    ? Object.entries(value).flatMap(([name, each]) => leaves(each, [...path, name]))
+    : [[path, value]];
+}
+
+test('a value that was set is found there, and nothing else has changed', () => {
+  const job = { a: { b: '1', c: [1, { d: 2 }] }, e: true };
+  const next = withAt(job, 'a.c.1.d', 'x');
+  assert.equal(at(next, 'a.c.1.d'), 'x');
+  assert.deepEqual(job, { a: { b: '1', c: [1, { d: 2 }] }, e: true });
+  assert.deepEqual(withAt(next, 'a.c.1.d', 2), job);
+  assert.equal(next.e, job.e);
+});
+
+test('a field that was emptied is gone, and so is what holds nothing then', () => {
+  assert.deepEqual(withAt({ supply: { pressure: '90 psig' }, x: 1 }, 'supply.pressure', undefined), { x: 1 });
+  assert.deepEqual(withAt({ x: 1 }, 'atHand.thread.pitches', undefined), { x: 1 });
+  assert.deepEqual(withAt({ line: [{ kind: 'hose', reach: '1 m' }] }, 'line.0.reach', undefined), {
+    line: [{ kind: 'hose' }],
+  });
+});
+
+test('names of the language itself are fields like any other', () => {
+  const job = JSON.parse('{"__proto__": {"x": "1"}, "constructor": "2"}');
+  const next = withAt(job, 'a', 'b');
+  assert.deepEqual(JSON.stringify(next), '{"__proto__":{"x":"1"},"constructor":"2","a":"b"}');
+  assert.equal(at({}, 'constructor'), undefined);
+  assert.equal(at({}, 'toString.name'), undefined);
+});
+
+test('every job of the examples goes through the page and comes out the same', () => {
+  assert.ok(everyJob.length > 20);
+  for (const { name, content } of everyJob) {
+    const text = JSON.stringify(content);
+    assert.equal(JSON.stringify(JSON.parse(jobFile(content, 'other.json'))), text, name);
+    for (const [path, value] of leaves(content)) {
+      assert.equal(at(withAt(content, path, undefined), path), undefined, `${name}: ${path.join('.')}`);
+      assert.equal(JSON.stringify(withAt(content, path, value)), text, `${name}: ${path.join('.')}`);
+    }
+  }
+});
+
+test('typing and taking back what was typed leaves the file as it was', () => {
+  for (const { name, content } of everyJob) {
+    const next = withAt(withAt(content, 'tool.name', 'x'), 'tool.name', at(content, 'tool.name'));
+    assert.deepEqual(next, content, name);
+  }
+});
+
+test('undo goes back step by step, and what is typed in one go is one step', () => {
+  let history = begun('');
+  for (const text of ['1', '12', '12 m', '12 mm']) {
+    history = changedTo(history, text, 'reach');
+  }
+  history = changedTo(history, '12 mm, 3', 'size');
+  assert.equal(undone(history).now, '12 mm');
+  assert.equal(undone(undone(history)).now, '');
+  assert.equal(canUndo(undone(undone(history))), false);
+  assert.equal(redone(undone(history)).now, '12 mm, 3');
+  assert.equal(canRedo(history), false);
+});
+
+test('after a pause the same field is a step of its own, and a change takes away what could be done again', () => {
+  let history = changedTo(begun('a'), 'b', 'field');
+  history = changedTo(paused(history), 'c', 'field');
+  assert.equal(undone(history).now, 'b');
+  assert.equal(canRedo(changedTo(undone(history), 'd')), false);
+  assert.equal(changedTo(history, 'c', 'other'), history);
+});
+
+test('no more than two hundred steps are remembered', () => {
+  let history = begun(0);
+  for (let i = 1; i <= 300; i++) {
+    history = changedTo(history, i);
+  }
+  for (let i = 0; i < 300; i++) {
+    history = undone(history);
+  }
+  assert.equal(history.now, 100);
+});
+
+test('cards move one place, and not over an end', () => {
+  assert.deepEqual(moved(['a', 'b', 'c'], 0, 1), ['b', 'a', 'c']);
+  assert.deepEqual(moved(['a', 'b', 'c'], 2, -1), ['a', 'c', 'b']);
+  const line = ['a', 'b'];
+  assert.equal(moved(line, 0, -1), line);
+  assert.equal(moved(line, 1, 1), line);
+  assert.deepEqual(removed(['a', 'b', 'c'], 1), ['a', 'c']);
+  assert.deepEqual(added([{ kind: 'outlet' }], 'pipe', -1), [{ kind: 'pipe' }, { kind: 'outlet' }]);
+});
+
+test('a new card goes where such a part stands', () => {
+  const kinds = (line) => line.map(({ kind }) => kind);
+  const put = (line, kind) => kinds(added(line, kind, placeFor(line, kind)));
+  assert.deepEqual(put(USUAL, 'pipe'), ['pipe', 'outlet', 'coupling', 'hose', 'coupling']);
+  assert.deepEqual(put(USUAL, 'regulator'), ['outlet', 'regulator', 'coupling', 'hose', 'coupling']);
+  assert.deepEqual(put(USUAL, 'hose').pop(), 'hose');
+  assert.deepEqual(put([{ kind: 'outlet' }, { kind: 'splitter', lines: [] }], 'hose'), ['outlet', 'hose', 'splitter']);
+});
+
+test('a card names what it keeps without showing it', () => {
+  assert.deepEqual(keptOf({ kind: 'hose', reach: '5 m', part: { hose: '3/8 in' }, '//': 'remark' }), ['part']);
+  assert.deepEqual(keptOf({ kind: 'splitter', lines: [] }), ['lines']);
+  assert.deepEqual(keptOf({ kind: 'coupling', name: 'x', sameAs: 'y' }), ['sameAs']);
+  assert.deepEqual(fieldsOf({ kind: 'not known' }), []);
+});
+
+test('what is lacking is told field by field, and nothing of a whole job', () => {
+  assert.deepEqual(
+    lacking(freshJob()).map(({ field }) => field),
+    ['supply.pressure', 'line.0.end', 'line.2.reach', 'tool.air', 'tool.pressure', 'tool.inlet'],
+  );
+  assert.deepEqual(
+    lacking({ ...freshJob(), tool: { marking: '6.3 bar 400 l/min', inlet: 'G 1/4 female' } }).map(({ field }) => field),
+    ['supply.pressure', 'line.0.end', 'line.2.reach'],
+  );
+  for (const { name, content } of everyJob.filter(({ content }) => !isOtherMedium(content))) {
+    assert.deepEqual(lacking(content), [], name);
+  }
+});
+
+test('anything but compressed air is seen before all else', () => {
+  assert.equal(isOtherMedium({ conditions: { medium: 'breathing air' } }), true);
+  assert.equal(isOtherMedium({ conditions: { medium: 'compressed air' } }), false);
+  assert.equal(isOtherMedium({}), false);
+});
+
+test('what a file must have is filled in only to ask, and a caliper alone is no plug', () => {
+  const job = { ...freshJob(), atHand: { instrument: 'vernier caliper 0.02 mm' } };
+  assert.equal(asked(job).atHand, undefined);
+  assert.equal(asked(job).job, 'Job at the counter');
+  assert.equal(asked({ ...job, tool: { air: '5 scfm' } }).tool.name, 'Tool');
+  const read = { ...freshJob(), atHand: { readings: { bore: '5 mm' }, thread: { lastCrest: '13 mm' } } };
+  assert.deepEqual(asked(read).atHand, {
+    readings: { bore: '5 mm' },
+    where: 'the counter',
+    instrument: 'digital caliper 0.01 mm',
+  });
+  assert.equal(jobFile(job, 'shop.json').includes('Job at the counter'), false);
+  assert.equal(JSON.parse(jobFile(job, 'shop.json')).catalogue, 'shop.json');
+  assert.equal(JSON.parse(jobFile({ ...job, catalogue: '../a.json' }, 'shop.json')).catalogue, '../a.json');
+});
+
+test('a job that is not whole is checked with samples for what is lacking', () => {
+  assert.equal(isBegun(freshJob()), false);
+  const job = { ...freshJob(), supply: { pressure: '90' } };
+  assert.equal(isBegun(job), true);
+  const set = { name: 'own.csv', text: 'record,id' };
+  const whole = JSON.parse(filesToCheck(job, set)['job.json']);
+  assert.deepEqual(lacking(whole), []);
+  assert.equal(whole.supply.pressure, '90');
+  assert.equal(isBegun({ ...job, line: [] }), false);
+});
+
+test('a set that was opened stands in place of the profiles of the stock', () => {
+  const stock = { catalogue: 'Shop', profiles: [{ id: 'a' }], parts: [] };
+  const files = filesFor(freshJob(), stock, { name: 'own.csv', text: 'record,id' });
+  assert.deepEqual(JSON.parse(files['stock.json']), { catalogue: 'Shop', parts: [], profileSet: 'own.csv' });
+  assert.equal(files['own.csv'], 'record,id');
+  assert.deepEqual(JSON.parse(filesFor(freshJob(), stock, null)['stock.json']), stock);
+  assert.equal(handAsked(freshJob(), stock, { name: 'own.csv', text: 'record,id' }).set, 'record,id');
+  assert.deepEqual(handAsked(freshJob(), stock, null).set, { catalogue: 'Shop', profiles: [{ id: 'a' }], parts: [] });
+  assert.equal(handAsked(freshJob(), { profileSet: 'sets/own.csv' }, null, { 'own.csv': 'x' }).set, 'x');
+  assert.equal(handAsked(freshJob(), null, null), null);
+  assert.equal(handAsked(freshJob(), null, null, {}, 'to ask with'), null);
+  const read = { ...freshJob(), atHand: { readings: { bore: '5 mm' } } };
+  assert.deepEqual(handAsked(read, null, null, {}, 'to ask with'), { set: 'to ask with', readings: { bore: '5 mm' } });
+});
+
+test('a refusal finds its field', () => {
+  assert.deepEqual(placed({ name: 'WrongFile', message: 'job.json: tool.air: was "22"; a flow is wanted' }), {
+    field: 'tool.air',
+    words: 'Was "22"; a flow is wanted',
+  });
+  assert.deepEqual(
+    placed({ name: 'WrongFile', message: 'job.json: line[3].reach: is missing: a length' }).field,
+    'line.2.reach',
+  );
+  assert.deepEqual(
+    placed(
+      { name: 'WrongField', field: 'readings.tip diameter', message: 'readings.tip diameter: was "x"' },
+      'atHand.',
+    ),
+    { field: 'atHand.readings.tip diameter', words: 'Was "x"' },
+  );
+  assert.deepEqual(placed({ name: 'WrongFile', message: 'stock.json: parts[2].end: was "x"' }), {
+    field: '',
+    words: 'parts[2].end: was "x"',
+  });
+  const long =
+    'job.json: tool.air: "22": the unit is missing, at position 2; accepted: such as "34 scfm"; the units are scfm';
+  assert.equal(
+    placed({ name: 'WrongFile', message: long }).words,
+    '"22": the unit is missing; accepted: such as "34 scfm"',
+  );
+  assert.equal(fieldOf('line[12].part.bore'), 'line.11.part.bore');
+});
+
+test('files are bounded and known by what stands in them', () => {
+  requireSmall('a.json', 10e6);
+  assert.throws(() => requireSmall('a.json', 10e6 + 1), /a\.json: holds 10\.0 MB; up to 10 MB are read/);
+  assert.equal(recognised('a.json', '\ufeff{"airfitJob": 2}').kind, 'job');
+  assert.equal(recognised('a.json', '{"catalogue": "x", "parts": []}').kind, 'stock');
+  assert.equal(recognised('a.json', '{"set": "x", "profiles": []}').kind, 'set');
+  assert.equal(recognised('a.csv', 'record,id,name\n').kind, 'set');
+  assert.equal(recognised('a.CSV', 'record;id;name\r\n').kind, 'set');
+  assert.equal(recognised('r.csv', 'jurisdiction,citation,text\n').kind, 'rules');
+  const many = (count) => JSON.stringify({ catalogue: 'x', parts: new Array(count).fill(0) });
+  assert.equal(recognised('a.json', many(100000)).kind, 'stock');
+  assert.throws(() => recognised('a.json', many(100001)), /holds 100001 parts; up to 100000 are read/);
+});
+
+test('a broken file is refused in one line', () => {
+  for (const text of ['{"a": ', '', '[]', 'null', '3', '{}', '<html>']) {
+    assert.throws(
+      () => recognised('b.json', text),
+      (e) => e.name === 'WrongFile' && !e.message.includes('\n') && e.message.startsWith('b.json: '),
+      text,
+    );
+  }
+  assert.throws(() => recognised('b.csv', 'a,b\n1,2'), /neither/);
+});
+
+test('repeated readings behind one another are read, the unit from the last', () => {
+  assert.deepEqual(readingsIn('11.90 11.92; 11.91 mm'), ['11.90 mm', '11.92 mm', '11.91 mm']);
+  assert.deepEqual(readingsIn('15/32 in, 0.47"'), ['15/32 in', '0.47 in']);
+  assert.deepEqual(readingsIn('11,90 mm'), ['11.90 mm']);
+  assert.deepEqual(readingsIn('11.9 12.0'), ['11.9', '12.0']);
+  assert.deepEqual(readingsIn(''), []);
+});
+
+test('a built set is the project’s file, and leaves out what one reading tells', () => {
+  const built = {
+    name: 'Ours',
+    profiles: [
+      { name: 'Small & red', readings: { bore: '5.1 5.2 mm', 'tip length': '16 mm' } },
+      { name: 'Nothing', readings: {} },
+    ],
+  };
+  assert.equal(isUsable(built), true);
+  assert.equal(isUsable({}), false);
+  const { set, profiles } = setFile(built);
+  assert.equal(set, 'Ours');
+  assert.equal(profiles.length, 1);
+  assert.deepEqual(profiles[0].dimensions, { bore: { readings: ['5.1 mm', '5.2 mm'] } });
+  assert.equal(profiles[0].id, 'small-red');
+  assert.equal(profiles[0].from, 'measured');
+  assert.equal(profiles[0].pieces, 2);
+});
+
+test('a screen has the scale of what was held to it, within reason', () => {
+  assert.equal(scaleOf(85.6 * 4, 85.6), 4);
+  assert.equal(scaleOf(1, 85.6), UNMEASURED);
+  assert.equal(scaleOf(1e6, 85.6), UNMEASURED);
+});
+
+test('stock answers through one interface', async () => {
+  const stock = new FileStock('a.json', { catalogue: 'Shop', parts: [{ id: 'H' }] });
+  assert.equal(stock.name(), 'a.json');
+  assert.equal(stock.title(), 'Shop');
+  assert.deepEqual(await stock.parts(), [{ id: 'H' }]);
+  assert.deepEqual(await stock.profiles(), []);
+});
+
+test('numbers and truth values are typed as the job file has them', () => {
+  assert.equal(typed(' 5 ', 'number'), 5);
+  assert.equal(typed('17,5', 'number'), 17.5);
+  assert.equal(typed('4 elbows', 'number'), '4 elbows');
+  assert.equal(typed('false', 'truth'), false);
+  assert.equal(typed('  ', 'number'), undefined);
+  assert.equal(typed('90 psig'), '90 psig');
+  assert.deepEqual(typed('11.92 mm; 11.94 mm', 'repeats'), ['11.92 mm', '11.94 mm']);
+  assert.equal(typed('1 1/2 in', 'repeats'), '1 1/2 in');
+  assert.equal(shownAs(['11.92 mm', '11.94 mm'], 'repeats'), '11.92 mm; 11.94 mm');
+});
+
+test('a file is named after its job', () => {
+  assert.equal(fileName({ job: 'Grinder at the gate, Ümlaut/..' }), 'grinder-at-the-gate-u-mlaut.json');
+  assert.equal(fileName({}), 'job.json');
+});

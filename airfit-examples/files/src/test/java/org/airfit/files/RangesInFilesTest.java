@@ -1,0 +1,177 @@
+package org.airfit.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Map;
+import org.airfit.line.ConduitRange;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.Range;
+import org.airfit.quantity.UnmarkedFlow;
+import org.airfit.select.Requirement;
+import org.airfit.select.Slot;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a clerk does not know exactly is typed as a range where that can be judged, and else it is said what to type. */
+class RangesInFilesTest {
+
+  private static final Path YARD = Path.of("..", "jobs", "boatyard");
+
+  private static final String JOB = """
+      {
+        "airfitJob": 2,
+        "job": "ranges",
+        "customer": "invented",
+        "catalogue": "catalogue.json",
+        "supply": {"pressure": "100 to 125 psig", "temperature": "20 °C", "altitude": "100 ft", "highest": "130 psig"},
+        "line": [
+          {"kind": "pipe", "bore": "0.82 in", "length": "30 ft", "wall": "galvanized"},
+          {"kind": "outlet", "end": "1/2 NPT female"},
+          {"kind": "regulator", "set": "90 psig", "ifFails": "120 psig"},
+          {"kind": "coupling"},
+          {"kind": "hose", "reach": "40 ft"},
+          {"kind": "coupling"}
+        ],
+        "tool": {
+          "name": "grinder", "air": "11 scfm", "pressure": "80 psig", "inlet": "1/4 NPT female",
+          "notAbove": "110 psig", "cleans": true, "atBlockedNozzle": "28 psig"
+        }
+      }
+      """;
+
+  @TempDir
+  Path folder;
+
+  private Path job(String typed, String instead) throws IOException {
+    assertThat(JOB).contains(typed);
+    Files.writeString(folder.resolve("job.json"), JOB.replace(typed, instead));
+    Files.copy(YARD.resolve("catalogue.json"), folder.resolve("catalogue.json"), StandardCopyOption.REPLACE_EXISTING);
+    return folder.resolve("job.json");
+  }
+
+  private Requirement read(String typed, String instead) throws Exception {
+    return Disk.job(job(typed, instead)).requirement();
+  }
+
+  @Test
+  void a_pipe_may_be_so_long_or_so_long() throws Exception {
+    Requirement job = read("\"length\": \"30 ft\"", "\"length\": \"20 to 30 ft\"");
+    ConduitRange pipe = FlowFields.conduitRange(Field.of(Document.of(
+        "job.json", Map.of("bore", "0.82 in", "length", "20 to 30 ft", "wall", "galvanized"))));
+    assertThat(pipe.least().length()).isEqualTo(Length.parse("30 ft"));
+    assertThat(pipe.most().length()).isEqualTo(Length.parse("20 ft"));
+    assertThat(job).isNotEqualTo(read("\"length\": \"30 ft\"", "\"length\": \"30 ft\""));
+  }
+
+  @Test
+  void a_regulator_may_be_set_to_so_much_or_so_much() throws Exception {
+    Slot.Regulated regulator = (Slot.Regulated)
+        read("\"set\": \"90 psig\"", "\"set\": \"80 to 90 psig\"").layout().slots().get(0);
+    assertThat(regulator.setRange())
+        .isEqualTo(Range.parse("80 to 90 psig", GaugePressure::parse));
+    assertThat(regulator.set()).isEqualTo(GaugePressure.ofPsi(90.0));
+  }
+
+  /** The flow is judged at the lowest, the parts at what stands in front. */
+  @Test
+  void so_may_one_that_stands_first_of_all() throws Exception {
+    String first = "\"line\": [{\"kind\": \"regulator\", \"name\": \"first\", \"set\": \"95 to 105 psig\"},";
+    Requirement job = read("\"line\": [", first);
+    assertThat(job.pressures().lowest()).isEqualTo(GaugePressure.ofPsi(95.0));
+    assertThat(job.pressures().usual().psi())
+        .isCloseTo(105.0, within(1.0e-9));
+    assertThat(job.highest()).isEqualTo(GaugePressure.ofPsi(130.0));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0.5, 8, 8",
+    "'\"50 %\"', 8, 8",
+    "'\"25 to 50 %\"', 8, 16",
+    "'\"25 % to 50 %\"', 8, 16",
+    "'\"0.25 to 0.5\"', 8, 16",
+  })
+  void the_duty_may_be_a_share_or_per_cent_or_between_two(String duty, double least, double most)
+      throws Exception {
+    Requirement job =
+        read("\"air\": \"11 scfm\"", "\"air\": \"avg 4 scfm\", \"duty\": " + duty);
+    assertThat(job.demandRange())
+        .isEqualTo(new Range<>(FreeAirFlow.ofScfm60F(least), FreeAirFlow.ofScfm60F(most)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "11 CFM, 11 cfm",
+    "11 to 14 cfm, 14 cfm",
+    "400 l/min, 400 l/min",
+  })
+  void air_that_does_not_tell_where_it_is_counted_has_all_readings(String air, String most)
+      throws Exception {
+    Requirement job = read("\"air\": \"11 scfm\"", "\"air\": \"" + air + "\"");
+    assertThat(job.demand().massFlow())
+        .isEqualTo(UnmarkedFlow.parse(most)
+            .atSite(job.toOutlet().atmosphere(), job.toOutlet().stillAir().temperature())
+            .most()
+            .massFlow());
+    assertThat(Disk.job(folder.resolve("job.json")).remarks().toString())
+        .contains("\"" + air + "\" in tool.air does not tell where the air is counted");
+  }
+
+  @Test
+  void so_has_the_air_that_others_take() throws Exception {
+    Requirement job = read(
+        "{\"kind\": \"coupling\"},",
+        "{\"kind\": \"splitter\", \"othersTake\": \"10 to 20 CFM\"}, {\"kind\": \"coupling\"},");
+    assertThat(job.airOfOthers().orElseThrow().most()).isEqualTo(FreeAirFlow.ofScfm60F(20.0));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "\"highest\": \"130 psig\" | \"highest\": \"125 to 130 psig\" | supply.highest | give the highest",
+        "\"altitude\": \"100 ft\" | \"altitude\": \"0 to 100 ft\" | supply.altitude | give the greatest height",
+        "\"20 °C\" | \"-10 to 30 °C\" | supply.temperature | conditions.coldest",
+        "\"notAbove\": \"110 psig\" | \"notAbove\": \"100 to 110 psig\" | tool.notAbove | give the lowest",
+        "\"notAbove\": \"110 psig\" | \"notAbove\": \"100-110 psig\" | tool.notAbove | give the lowest",
+        "\"28 psig\" | \"20 to 28 psig\" | tool.atBlockedNozzle | give the highest",
+        "\"120 psig\" | \"110 to 120 psig\" | line[3].ifFails | give the highest",
+        "\"90 psig\" | \"80-90 psig\" | line[3].set | has the word to: \"80 to 90 psig\"",
+        "\"90 psig\" | \"90 to 80 psig\" | line[3].set | the smaller value comes first",
+        "\"30 ft\" | \"30 to 20 ft\" | line[1].length | the smaller value comes first",
+        "\"11 scfm\" | \"avg 4 scfm\", \"duty\": \"half\" | tool.duty | such as 0.25",
+        "\"11 scfm\" | \"avg 4 scfm\", \"duty\": 30 | tool.duty | \"30 %\"",
+        "\"11 scfm\" | \"avg 4 scfm\", \"duty\": \"50 to 30 %\" | tool.duty | the smaller value comes first",
+        "\"11 scfm\" | \"11 scfm\", \"duty\": \"30 %\" | tool.duty | goes with an average",
+        "\"11 scfm\" | \"11-14 cfm\" | tool.air | type \"11 to 14 cfm\"",
+      })
+  void what_takes_no_range_says_what_to_give_instead(
+      String typed, String instead, String place, String told) throws Exception {
+    Path job = job(typed, instead);
+    WrongFileException wrong =
+        catchThrowableOfType(WrongFileException.class, () -> Disk.job(job));
+    assertThat(wrong.getMessage()).startsWith("job.json: " + place + ": ").contains(told);
+  }
+
+  @Test
+  void a_droop_is_told_for_one_setting() throws Exception {
+    Path job = job(
+        "\"line\": [",
+        "\"line\": [{\"kind\": \"regulator\", \"name\": \"first\", \"set\": \"95 to 105 psig\","
+            + " \"droop\": \"6 psi\", \"atFlow\": \"80 scfm\"},");
+    WrongFileException wrong =
+        catchThrowableOfType(WrongFileException.class, () -> Disk.job(job));
+    assertThat(wrong.getMessage()).startsWith("job.json: line[1].set: ").contains("give the lowest");
+  }
+}
