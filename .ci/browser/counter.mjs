@@ -375,6 +375,13 @@ test('the page is used by the keyboard alone: example, cards, undo, print', asyn
   await reach('#print', 40);
   await window.keyboard.press('Enter');
   await window.waitForFunction(() => window.pressed, null, WAIT);
+  await window.evaluate(() => {
+    window.pressed = false;
+  });
+  await window.focus('#number');
+  await window.keyboard.type('7');
+  await window.keyboard.press('Control+p');
+  await window.waitForFunction(() => window.pressed && document.body.classList.contains('ready'), null, WAIT);
   await close();
 });
 
@@ -461,6 +468,26 @@ test('every job of the examples is answered as it is without the page', async ()
     }
   }
   assert.ok(count > 20);
+});
+
+test('the head of the shop stands on the sheet', async () => {
+  const { window, close } = await opened();
+  await window.click('#example');
+  await files(window, join(jobs, 'boatyard/letterhead.json'));
+  assert.match(await window.textContent('#letterhead-state'), /Ferry Lane Air Counter/);
+  const [side, ...more] = await printed(window, 'Letter');
+  assert.match(side, /4 Ferry Lane/);
+  assert.equal(more.length, 0);
+  for (const [button, end, words] of [
+    ['#sheet-save', '.html', '4 Ferry Lane'],
+    ['#reasons-save', '-reasons.html', 'The working'],
+  ]) {
+    const [download] = await Promise.all([window.waitForEvent('download'), window.click(button)]);
+    assert.equal(download.suggestedFilename(), `the-orbital-sander-on-slip-2-runs-weak${end}`);
+    const saved = readFileSync(await download.path(), 'utf8');
+    assert.match(saved, new RegExp(words));
+  }
+  await close();
 });
 
 test('nothing is kept unless it is wanted, and it can be cleared', async () => {

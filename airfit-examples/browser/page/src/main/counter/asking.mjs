@@ -4,7 +4,7 @@ import { measuring } from './hand.mjs';
 import { filesFor, filesToCheck, handAsked, hasSet, isBegun, isOtherMedium, lacking, placed } from './job.mjs';
 import { exampleSet } from './opening.mjs';
 import { at } from './paths.mjs';
-import { prepare } from './printing.mjs';
+import { prepare, withdraw } from './printing.mjs';
 import { Reckoner } from './reckoner.mjs';
 import { show } from './showing.mjs';
 import { FileStock } from './stock.mjs';
@@ -23,6 +23,8 @@ let isDue = false;
 /** Asks soon. */
 export function soon() {
   isDue = true;
+  document.body.classList.add('working');
+  withdraw();
   clearTimeout(pause);
   pause = setTimeout(ask, PAUSE_MS);
 }
@@ -37,7 +39,6 @@ async function ask() {
   const hand = isOtherMedium(job) ? null : handAsked(job, stock, store.set, state.others, exampleSet());
   const told = { wrong: [], faults: [], plug: null, selected: null };
   const calls = callsOf({ job, stock, isKnown, wanted, files, hand }, told);
-  document.body.classList.toggle('working', calls.length > 0);
   let got = { answers: [], ms: 0 };
   try {
     if (calls.length > 0) {
@@ -45,6 +46,7 @@ async function ask() {
     }
   } catch (e) {
     say(`The library did not answer: ${e.message}`);
+    document.body.classList.remove('working');
     isDue = false;
     return;
   }

@@ -57,5 +57,11 @@ export function recognised(name, text) {
   if (Object.hasOwn(content, 'profiles')) {
     return { kind: 'set', content };
   }
+  if (
+    Object.hasOwn(content, 'name') &&
+    ['address', 'phone', 'validDays', 'tax'].some((field) => Object.hasOwn(content, field))
+  ) {
+    return { kind: 'letterhead', content };
+  }
   throw new WrongFile(name, 'holds no job, stock or reference set: no airfitJob, parts or profiles stands in it');
 }

@@ -10,7 +10,7 @@ import { added, called, moved, placeFor, removed } from './line.mjs';
 import { saveSet } from './opening.mjs';
 import { withAt } from './paths.mjs';
 import { titled } from './printing.mjs';
-import { showKept, showSet, showStock } from './sections.mjs';
+import { showKept, showLetterhead, showSet, showStock } from './sections.mjs';
 import { store } from './store.mjs';
 
 const ENDS = ['1/4', '3/8', '1/2', '3/4']
@@ -44,7 +44,7 @@ store.follow((isTyping) => {
 });
 
 function showAll() {
-  const { job, stock, set, built } = store.now;
+  const { job, stock, set, built, letterhead } = store.now;
   const open = new Set([...document.querySelectorAll('.more[open]')].map((each) => each.dataset.more));
   showCards($('cards'), job, act);
   document.querySelectorAll('.more').forEach((each) => {
@@ -55,6 +55,7 @@ function showAll() {
   showKept(job);
   showSet(stock, set, built);
   showStock(stock);
+  showLetterhead(letterhead);
 }
 
 // ---- what is told
@@ -125,6 +126,12 @@ document.addEventListener('keydown', (e) => {
     return;
   }
   const key = e.key.toLowerCase();
+  if (key === 'p' && !$('print').disabled) {
+    // Waits until the sheet is made, which the browser's own printing does not.
+    e.preventDefault();
+    $('print').click();
+    return;
+  }
   const isRedo = key === 'y' || (key === 'z' && e.shiftKey);
   if (isRedo || key === 'z') {
     e.preventDefault();

@@ -52,6 +52,9 @@ function taken(name, text, state) {
   if (kind === 'set') {
     return { set: { name, text, title: content?.set ? String(content.set) : 'A reference set' } };
   }
+  if (kind === 'letterhead') {
+    return { letterhead: { name, text, title: String(content.name) } };
+  }
   return { others: { ...state.others, [name]: text } };
 }
 
@@ -69,6 +72,8 @@ $('set-example').addEventListener('click', () =>
   store.change({ set: { name: 'workshop.csv', text: exampleSet(), title: 'An invented set, of no real plug' } }),
 );
 $('stock-away').addEventListener('click', () => store.change({ stock: null }));
+$('letterhead-away').addEventListener('click', () => store.change({ letterhead: null }));
+$('letterhead-open').addEventListener('click', () => $('files').click());
 $('set-away').addEventListener('click', () => store.change({ set: null }));
 $('fresh').addEventListener('click', () => {
   store.change({ job: freshJob() });

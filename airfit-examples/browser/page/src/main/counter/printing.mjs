@@ -15,27 +15,47 @@ let idle = 0;
 let answer = null;
 let isBehind = () => false;
 
+/** Takes back what could be printed: something else was told. */
+export function withdraw() {
+  clearTimeout(idle);
+  answer = null;
+  document.body.classList.remove('ready');
+}
+
 /** Makes ready what can be printed of an answer; `due` tells whether a newer one is on its way. */
 export function prepare({ selected, plug }, files, hand, due) {
   isBehind = due;
-  clearTimeout(idle);
-  answer = null;
+  withdraw();
   $('take').hidden = !selected;
-  document.body.classList.remove('ready');
   for (const id of ['print', 'sheet-save', 'reasons-save']) {
     $(id).disabled = !selected;
   }
   const first = plug && hasPlug(store.job) ? plug.candidates[0]?.profile : undefined;
   if (selected || first) {
     const calls = [
-      selected && { call: 'sheet', args: ['job.json', files] },
+      selected && sheetCall(files, 'page'),
       first && $('true-size').open && { call: 'outline', args: [{ set: hand.set, profile: first }] },
     ].filter(Boolean);
-    answer = { calls, name: plug?.candidates?.[0]?.name, got: null };
+    answer = { calls, files, name: plug?.candidates?.[0]?.name, got: null };
     idle = setTimeout(() => made(), IDLE_MS);
   } else {
     screen.outline(null, '');
   }
+}
+
+/** Asks for a page of the sheet, "page" or "reasons", with today's date and the head of the shop, if one was opened. */
+function sheetCall(files, page) {
+  const head = store.now.letterhead;
+  const day = new Date();
+  const today = [day.getFullYear(), day.getMonth() + 1, day.getDate()]
+    .map((part) => String(part).padStart(2, '0'))
+    .join('-');
+  return {
+    call: 'sheet',
+    args: head
+      ? ['job.json', { ...files, 'letterhead.json': head.text }, { only: [page], today, letterhead: 'letterhead.json' }]
+      : ['job.json', files, { only: [page], today }],
+  };
 }
 
 /** The sheet, made now if it was not yet; null where there is none. */
@@ -107,11 +127,21 @@ window.addEventListener('afterprint', () => {
   takeAway($('paper'));
   titled();
 });
-$('sheet-save').addEventListener('click', async () => saved(await settled(), 'page', '.html'));
-$('reasons-save').addEventListener('click', async () => saved(await settled(), 'reasons', '-reasons.html'));
-
-function saved(sheet, what, end) {
+$('sheet-save').addEventListener('click', async () => {
+  const sheet = await settled();
   if (sheet) {
-    download(fileName(store.job, end), sheet[what], 'text/html');
+    download(fileName(store.job, '.html'), sheet.page, 'text/html');
   }
-}
+});
+$('reasons-save').addEventListener('click', async () => {
+  if (await settled()) {
+    // The working takes long, so it is made only when it is wanted.
+    const got = await printer.ask([sheetCall(answer.files, 'reasons')]);
+    const { answer: sheet, refused } = got?.answers[0] ?? {};
+    if (sheet?.reasons) {
+      download(fileName(store.job, '-reasons.html'), sheet.reasons, 'text/html');
+    } else {
+      say(refused?.message ?? 'What it rests on was not made; press again.');
+    }
+  }
+});

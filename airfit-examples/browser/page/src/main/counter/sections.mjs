@@ -85,3 +85,11 @@ function options(list, things) {
     ...things.slice(0, 1000).map(({ id, name }) => el('option', { value: String(id) }, String(name ?? id))),
   );
 }
+
+/** Says whose head stands on the sheet. */
+export function showLetterhead(letterhead) {
+  $('letterhead-state').textContent = letterhead
+    ? `The head of ${letterhead.title}, from ${letterhead.name}.`
+    : 'Without the head of a shop; a letterhead file has one.';
+  $('letterhead-away').hidden = !letterhead;
+}

@@ -1,10 +1,10 @@
-// The state of the page with its history: the job, the stock, the reference set, the set that is being built, and other
-// files that were opened.
+// The state of the page with its history: the job, the stock, the reference set, the set that is being built, the
+// letterhead, and other files that were opened.
 import { begun, canRedo, canUndo, changedTo, paused, redone, undone } from './history.mjs';
 import { freshJob } from './job.mjs';
 import { isUsable, setFile } from './set.mjs';
 
-const EMPTY = { job: freshJob(), stock: null, set: null, built: {}, others: {} };
+const EMPTY = { job: freshJob(), stock: null, set: null, built: {}, letterhead: null, others: {} };
 
 class Store {
   #history = begun(EMPTY);

@@ -240,6 +240,7 @@ test('files are bounded and known by what stands in them', () => {
   assert.equal(recognised('a.json', '\ufeff{"airfitJob": 2}').kind, 'job');
   assert.equal(recognised('a.json', '{"catalogue": "x", "parts": []}').kind, 'stock');
   assert.equal(recognised('a.json', '{"set": "x", "profiles": []}').kind, 'set');
+  assert.equal(recognised('a.json', '{"name": "Shop", "phone": "555"}').kind, 'letterhead');
   assert.equal(recognised('a.csv', 'record,id,name\n').kind, 'set');
   assert.equal(recognised('a.CSV', 'record;id;name\r\n').kind, 'set');
   assert.equal(recognised('r.csv', 'jurisdiction,citation,text\n').kind, 'rules');

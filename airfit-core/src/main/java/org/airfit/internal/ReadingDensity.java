@@ -16,6 +16,9 @@ package org.airfit.internal;
  */
 public abstract class ReadingDensity {
 
+  /** Over so little wear, in standard deviations, a density is even; between its bounds no digits would be left. */
+  private static final double NARROW = 1.0e-8;
+
   /** Sizes from {@code low} to {@code high}, wear included, are no misfit at all. */
   final double low;
 
@@ -127,8 +130,8 @@ public abstract class ReadingDensity {
    * @return ln of its density
    */
   public final double logDensity(double y) {
-    if (wear == 0.0) {
-      return logDensityNew(y);
+    if (wear < Math.max(NARROW * sigma, 4.0 * Math.ulp(y))) {
+      return logDensityNew(sign < 0 ? y + 0.5 * wear : y - 0.5 * wear);
     }
     double from = sign < 0 ? y : y - wear;
     return logChance(from, from + wear) - Math.log(wear);

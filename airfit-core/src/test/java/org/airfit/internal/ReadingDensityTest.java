@@ -214,4 +214,19 @@ class ReadingDensityTest {
       }
     }
   }
+
+  /** Wear that a double does not add to the reading wears nothing off; what little more does lies next to it. */
+  @ParameterizedTest
+  @ValueSource(doubles = {1.0e-300, 1.0e-22, 1.0e-13, 1.0e-11, 1.0e-9})
+  void hardly_any_wear_is_next_to_none(double wear) {
+    double y = 1951.69;
+    for (int sign : new int[] {-1, 1}) {
+      double worn = ReadingDensity.normal(12.0, 0.03, 0.018, wear, sign).logDensity(y);
+      double asNew = ReadingDensity.normal(12.0, 0.03, 0.018, 0.0, 0).logDensity(y);
+      assertThat(worn).isCloseTo(asNew, within(1.0e-12 * Math.abs(asNew)));
+      double wornLimits = ReadingDensity.within(11.9, 12.0, 0.018, wear, sign).logDensity(y);
+      double limits = ReadingDensity.within(11.9, 12.0, 0.018, 0.0, 0).logDensity(y);
+      assertThat(wornLimits).isCloseTo(limits, within(1.0e-12 * Math.abs(limits)));
+    }
+  }
 }

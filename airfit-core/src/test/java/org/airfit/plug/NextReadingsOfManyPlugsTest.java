@@ -18,7 +18,7 @@ class NextReadingsOfManyPlugsTest {
     int certain = 0;
     for (int i = 0; i < 1500; i++) {
       PlugProfile plug = DemoProfiles.birds().profiles().get(random.nextInt(4));
-      Instrument caliper = Instrument.values()[random.nextInt(Instrument.values().length)];
+      Instrument caliper = List.of(Instrument.values()).get(random.nextInt(3));
       List<PlugReading> readings = new ArrayList<>();
       for (Dimension dimension : Dimension.values()) {
         if (random.nextInt(3) > 0) {

@@ -197,7 +197,7 @@ class InterviewProgramTest {
             "That does not tell where the air is counted; it may be standard cubic feet at 60 °F,")
         .contains("\"11 CFM\" in tool.air does not tell where the air is counted");
     Map<String, Object> fields = Disk.fields(job(), new ArrayList<>());
-    assertThat(fields.get("tool").toString()).contains("air=11 CFM");
+    assertThat(fields).extractingByKey("tool").asString().contains("air=11 CFM");
   }
 
   @Test

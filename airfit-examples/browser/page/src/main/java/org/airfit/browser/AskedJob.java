@@ -96,8 +96,7 @@ final class AskedJob {
     Object content = set;
     String file = "set.json";
     if (set instanceof String text) {
-      boolean isJson = text.stripLeading().startsWith("{") || text.startsWith("\ufeff{");
-      file = isJson ? file : "set.csv";
+      file = Given.isJson(text) ? file : "set.csv";
       content = text;
     } else if (!(set instanceof Map)) {
       throw RefusedException.field("set", "was " + set, "the text of a set file, or an object");

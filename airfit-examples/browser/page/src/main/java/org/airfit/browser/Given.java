@@ -60,19 +60,25 @@ final class Given implements Document.Shelf {
     if (content == null) {
       throw new WrongFileException(name, "", "is not here yet; open that file too");
     }
-    Object values = content instanceof String text ? read(name, text) : content;
+    Object values = content instanceof String text
+        ? read(name, text, name.toLowerCase(Locale.ROOT).endsWith(".csv"))
+        : content;
     refuseTooMany(name, values);
     return new Document(name, values, this);
   }
 
-  private static Object read(String name, String text) throws WrongFileException {
+  /** Whether a text is JSON and no table, by how it begins. */
+  static boolean isJson(String text) {
+    return text.stripLeading().startsWith("{") || text.startsWith("\ufeff{");
+  }
+
+  /** Reads a text as a table, or as JSON. */
+  static Object read(String name, String text, boolean isTable) throws WrongFileException {
     if (text.length() > MOST_LETTERS) {
       throw new WrongFileException(
           name, "", "is larger than 10 MB; give a smaller file, such as the parts you sell most");
     }
-    return name.toLowerCase(Locale.ROOT).endsWith(".csv")
-        ? Csv.read(name, text)
-        : JsonText.read(name, text);
+    return isTable ? Csv.read(name, text) : JsonText.read(name, text);
   }
 
   private static void refuseTooMany(String name, Object values) throws WrongFileException {

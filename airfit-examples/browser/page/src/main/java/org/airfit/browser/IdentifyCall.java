@@ -105,11 +105,13 @@ final class IdentifyCall {
     }
   }
 
-  @SuppressWarnings("unchecked")
   private static void tellCaliper(Map<String, Object> answer) {
-    ((List<Object>) answer.get("takenForGranted"))
-        .add(
-            "The readings were taken as those of a " + USUAL.label() + ", as no caliper was told.");
+    if (answer.get("takenForGranted") instanceof List<?> granted) {
+      List<Object> more = new ArrayList<>(granted);
+      more.add(
+          "The readings were taken as those of a " + USUAL.label() + ", as no caliper was told.");
+      answer.put("takenForGranted", more);
+    }
   }
 
   /** What a job's plug is; of a job without one, that nothing was read. */

@@ -282,21 +282,21 @@ final class JsonText {
       at++;
     }
     String word = text.substring(from, at);
-    switch (word) {
-      case "true":
-        return true;
-      case "false":
-        return false;
-      case "null":
-        return null;
-      default:
-        at = from;
-        throw wrong(curlyOr(
-            word.isEmpty()
-                ? "a value is missing"
-                : "'" + word
-                    + "' is no word here; type true or false, or put a text in quotation marks"));
-    }
+    return switch (word) {
+      case "true" -> true;
+      case "false" -> false;
+      case "null" -> null;
+      default -> throw unknown(word, from);
+    };
+  }
+
+  private WrongFileException unknown(String word, int from) {
+    at = from;
+    return wrong(curlyOr(
+        word.isEmpty()
+            ? "a value is missing"
+            : "'" + word
+                + "' is no word here; type true or false, or put a text in quotation marks"));
   }
 
   private void blanks() {

@@ -47,6 +47,9 @@ final class SelectCall {
     if (!isName && !(job instanceof Map) && !(job instanceof String)) {
       throw RefusedException.field("job", "was " + job, ACCEPTED);
     }
+    if (!isName && job instanceof String text && !text.contains("{") && text.endsWith(".json")) {
+      throw RefusedException.field("job", "\"" + text + "\" is not among the files", ACCEPTED);
+    }
     String name = isName ? String.valueOf(job) : JOB;
     Given given = isName ? files : files.with(name, job);
     try {

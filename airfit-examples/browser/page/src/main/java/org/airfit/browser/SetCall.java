@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.airfit.drawing.PlugDrawing;
 import org.airfit.drawing.PlugSheet;
 import org.airfit.files.Csv;
+import org.airfit.files.Document;
 import org.airfit.files.MeasuredSet;
 import org.airfit.files.Printable;
 import org.airfit.files.ReferenceSetFile;
@@ -40,15 +41,14 @@ final class SetCall {
 
   /** Reads a set; whether its text is JSON is seen by how it begins. */
   static MeasuredSet read(Object set, Optional<String> called) throws RefusedException {
-    String file = "set.json";
-    if (set instanceof String text) {
-      file = text.stripLeading().startsWith("{") || text.startsWith("\ufeff{") ? file : "set.csv";
-    } else if (!(set instanceof Map)) {
+    boolean isTable = set instanceof String text && !Given.isJson(text);
+    String name = called.orElse(isTable ? "set.csv" : "set.json");
+    if (!(set instanceof String) && !(set instanceof Map)) {
       throw RefusedException.field("set", "was " + set, SET);
     }
-    String name = called.orElse(file);
     try {
-      return ReferenceSetFile.readMeasured(Given.files(Map.of()).with(name, set).open(name));
+      Object values = set instanceof String text ? Given.read(name, text, isTable) : set;
+      return ReferenceSetFile.readMeasured(Document.of(name, values));
     } catch (WrongFileException e) {
       throw RefusedException.file(e);
     }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.airfit.files.Disk;
 import org.airfit.files.Json;
@@ -66,5 +67,14 @@ final class Example {
   static Map<String, Object> plain(Path file) throws IOException, WrongFileException {
     return (Map<String, Object>)
         Json.read(String.valueOf(file.getFileName()), Files.readString(file));
+  }
+
+  /** What stands in an answer under a name; it must be there. */
+  static Object at(Object map, String name) {
+    return Objects.requireNonNull(((Map<?, ?>) map).get(name), name);
+  }
+
+  static List<?> list(Object map, String name) {
+    return (List<?>) at(map, name);
   }
 }

@@ -207,33 +207,34 @@ class JsonTextTest {
   }
 
   private static Object any(Random random, int deep) {
-    switch (random.nextInt(deep > 0 ? 7 : 5)) {
-      case 0:
-        return random.nextInt();
-      case 1:
-        return random.nextLong() >>> 1;
-      case 2:
-        return random.nextGaussian() * Math.pow(10.0, random.nextInt(40) - 20);
-      case 3:
-        return random.nextBoolean();
-      case 4:
-        StringBuilder text = new StringBuilder();
-        for (int i = random.nextInt(12); i > 0; i--) {
-          text.append((char) (random.nextInt(0x300)));
-        }
-        return text.toString();
-      case 5:
+    return switch (random.nextInt(deep > 0 ? 7 : 5)) {
+      case 0 -> random.nextInt();
+      case 1 -> random.nextLong() >>> 1;
+      case 2 -> random.nextGaussian() * Math.pow(10.0, random.nextInt(40) - 20);
+      case 3 -> random.nextBoolean();
+      case 4 -> text(random);
+      case 5 -> {
         List<Object> list = new ArrayList<>();
         for (int i = random.nextInt(4); i > 0; i--) {
           list.add(any(random, deep - 1));
         }
-        return list;
-      default:
+        yield list;
+      }
+      default -> {
         Map<String, Object> map = new LinkedHashMap<>();
         for (int i = random.nextInt(4); i > 0; i--) {
           map.put("k" + i, any(random, deep - 1));
         }
-        return map;
+        yield map;
+      }
+    };
+  }
+
+  private static String text(Random random) {
+    StringBuilder text = new StringBuilder();
+    for (int i = random.nextInt(12); i > 0; i--) {
+      text.append((char) random.nextInt(0x300));
     }
+    return text.toString();
   }
 }

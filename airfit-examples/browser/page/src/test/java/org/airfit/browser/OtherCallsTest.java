@@ -67,11 +67,11 @@ class OtherCallsTest {
           .replace("&amp;", "&");
       Map<String, Object> told =
           answer("select", "job", String.valueOf(job.getFileName()), "files", Example.filesOf(job));
-      if (told.get("kind").equals("refused")) {
+      if (Example.at(told, "kind").equals("refused")) {
         continue;
       }
       List<Object> lines = new ArrayList<>();
-      ((List<?>) told.get("found")).forEach(line -> lines.add(((Map<?, ?>) line).get("text")));
+      Example.list(told, "found").forEach(line -> lines.add(((Map<?, ?>) line).get("text")));
       lines.addAll((List<?>) told.get("questions"));
       lines.addAll((List<?>) told.get("wrong"));
       for (Object line : lines) {
@@ -79,9 +79,9 @@ class OtherCallsTest {
             .as("%s", job)
             .contains(String.valueOf(line).replaceAll("\\b([DLWd])_(.)\\b", "$1$2"));
       }
-      if (told.get("kind").equals("fits")) {
-        Map<?, ?> best = (Map<?, ?>) ((List<?>) told.get("proposals")).get(0);
-        for (Object part : (List<?>) best.get("parts")) {
+      if (Example.at(told, "kind").equals("fits")) {
+        Map<?, ?> best = (Map<?, ?>) Example.list(told, "proposals").get(0);
+        for (Object part : Example.list(best, "parts")) {
           assertThat(page).as("%s", job).contains(String.valueOf(((Map<?, ?>) part).get("name")));
         }
         assertThat(page).contains(String.valueOf(best.get("atTool")));
@@ -108,7 +108,7 @@ class OtherCallsTest {
   void a_field_of_a_job_is_named_by_its_place() throws Exception {
     Map<String, Object> job =
         Example.plain(Example.JOBS.resolve("boatyard").resolve("blow-gun.json"));
-    castToMap(((List<?>) job.get("line")).get(3)).put("reach", "10");
+    castToMap(Example.list(job, "line").get(3)).put("reach", "10");
     assertThatExceptionOfType(RefusedException.class)
         .isThrownBy(() ->
             answer("select", "job", job, "files", Map.of("catalogue.json", Example.boatyard())))
@@ -161,7 +161,7 @@ class OtherCallsTest {
   void an_outline_is_true_to_size_and_tells_what_is_missing() throws Exception {
     Map<String, Object> tern = answer("outline", "set", Example.workshop(), "profile", "tern");
     assertThat(String.valueOf(tern.get("picture")))
-        .contains("width=\"" + plain(tern.get("width")) + "mm\"");
+        .contains("width=\"" + plain(Example.at(tern, "width")) + "mm\"");
     assertThat(tern.get("missing")).isEqualTo(List.of());
     Map<String, Object> part = answer("outline", "readings", Map.of("bore", "7.6 mm"));
     assertThat(part).doesNotContainKey("picture");
@@ -176,9 +176,10 @@ class OtherCallsTest {
   @Test
   void a_set_reads_back_from_what_is_written() throws Exception {
     Map<String, Object> set = answer("referenceSet", "set", Example.workshop(), "paper", "A4");
-    assertThat(answer("referenceSet", "set", set.get("csv")))
+    assertThat(answer("referenceSet", "set", Example.at(set, "csv")))
         .containsEntry("json", set.get("json"));
-    assertThat(answer("referenceSet", "set", set.get("json"))).containsEntry("csv", set.get("csv"));
+    assertThat(answer("referenceSet", "set", Example.at(set, "json")))
+        .containsEntry("csv", set.get("csv"));
     assertThat(String.valueOf(set.get("page"))).containsIgnoringCase("<!doctype html>");
     assertThat((List<?>) set.get("pairs")).hasSize(3);
   }
@@ -187,5 +188,24 @@ class OtherCallsTest {
   void a_job_is_written_in_the_order_of_its_documentation() throws Exception {
     assertThat(answer("jobFile", "job", Spread.of("tool", Map.of(), "job", "x")).get("text"))
         .isEqualTo("{\n  \"airfitJob\" : 2,\n  \"job\" : \"x\",\n  \"tool\" : { }\n}\n");
+  }
+
+  @Test
+  void a_set_is_read_by_how_it_begins_whatever_it_is_called() throws Exception {
+    String csv = Example.workshop();
+    Object json = Example.at(answer("referenceSet", "set", csv), "json");
+    assertThat(answer("referenceSet", "set", csv, "name", "drawer")).containsEntry("json", json);
+    assertThat(answer("referenceSet", "set", json, "name", "drawer.csv"))
+        .containsEntry("json", json);
+    assertThatExceptionOfType(RefusedException.class)
+        .isThrownBy(() -> answer("referenceSet", "set", "a,b", "name", "drawer"))
+        .withMessageStartingWith("drawer: row 1");
+  }
+
+  @Test
+  void a_job_that_is_named_must_be_among_the_files() {
+    assertThatExceptionOfType(RefusedException.class)
+        .isThrownBy(() -> answer("select", "job", "gate.json"))
+        .withMessageStartingWith("job: \"gate.json\" is not among the files");
   }
 }

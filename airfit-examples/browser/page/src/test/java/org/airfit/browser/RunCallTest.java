@@ -25,7 +25,7 @@ class RunCallTest {
   }
 
   private static double bar(Object pressure) {
-    return ((Number) ((Map<?, ?>) pressure).get("bar")).doubleValue();
+    return ((Number) Example.at(pressure, "bar")).doubleValue();
   }
 
   /**
@@ -72,7 +72,8 @@ class RunCallTest {
               "100 ft",
               "roughness",
               "0.0018 in")));
-      double lost = (bar(answer.get("atSupply")) - bar(answer.get("atTool"))) / BAR_PER_PSI;
+      double lost =
+          (bar(Example.at(answer, "atSupply")) - bar(Example.at(answer, "atTool"))) / BAR_PER_PSI;
       assertThat(lost).as("%s", row).isCloseTo(printed, within(0.04 * printed));
       assertThat(answer.get("kind")).isEqualTo("delivered");
       rows++;
@@ -128,9 +129,9 @@ class RunCallTest {
 
   @Test
   void cautions_go_with_it_and_the_last_defers_to_codes() throws Exception {
-    List<?> cautions =
-        (List<?>) run("supply", "90 psig", "elements", List.of(hose("3/8 in")), "flow", "34 scfm")
-            .get("cautions");
+    List<?> cautions = Example.list(
+        run("supply", "90 psig", "elements", List.of(hose("3/8 in")), "flow", "34 scfm"),
+        "cautions");
     assertThat(String.valueOf(cautions.get(cautions.size() - 1))).contains("Local codes");
   }
 

@@ -3,7 +3,7 @@ package org.airfit.browser;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -99,9 +99,9 @@ final class Spread {
       if (plain.containsKey("profiles")) {
         Map<String, Object> profiles = of(
             "catalogue",
-            plain.get("catalogue"),
+            Example.at(plain, "catalogue"),
             "profiles",
-            plain.get("profiles"),
+            Example.at(plain, "profiles"),
             "parts",
             List.of());
         sets.put(profiles, CatalogueFile.read(Document.of("c", profiles)).profiles());
@@ -367,16 +367,15 @@ final class Spread {
   }
 
   private void others() throws Exception {
-    String measured = String.join(
-        "\n",
-        "record,id,name,from,pieces,source,basis,dimension,readings,caliper",
-        "set,,Found in the drawer (invented),,,,,,,",
-        "profile,a,Drawer A,measured,6,read at the bench (invented),measured,tip diameter,"
-            + "11.91 mm | 11.93 mm | 11.90 mm | 11.92 mm | 11.94 mm | 11.91 mm,",
-        "profile,a,,,,,,bore,7.60 mm | 7.62 mm | 7.58 mm | 7.61 mm | 7.59 mm | 7.60 mm,",
-        "profile,b,Drawer B,measured,5,read at the bench (invented),measured,tip diameter,"
-            + "9.21 mm | 9.19 mm | 9.20 mm | 9.22 mm | 9.90 mm,",
-        "");
+    String measured = """
+        record,id,name,from,pieces,source,basis,dimension,readings,caliper
+        set,,Found in the drawer (invented),,,,,,,
+        profile,a,Drawer A,measured,6,read at the bench (invented),measured,tip diameter,\
+        11.91 mm | 11.93 mm | 11.90 mm | 11.92 mm | 11.94 mm | 11.91 mm,
+        profile,a,,,,,,bore,7.60 mm | 7.62 mm | 7.58 mm | 7.61 mm | 7.59 mm | 7.60 mm,
+        profile,b,Drawer B,measured,5,read at the bench (invented),measured,tip diameter,\
+        9.21 mm | 9.19 mm | 9.20 mm | 9.22 mm | 9.90 mm,
+        """;
     for (String paper : List.of("A4", "Letter")) {
       ask("referenceSet", "set", Example.workshop(), "paper", paper);
       ask("referenceSet", "set", measured, "paper", paper);
@@ -398,9 +397,12 @@ final class Spread {
       ask("outline", "set", Example.workshop(), "profile", profile);
     }
     Map<String, Object> readings = new LinkedHashMap<>();
-    String[] sizes = {"11.9", "15.1", "16.2", "26.4", "3.6", "10.7", "11.3", "13.6", "7.6"};
-    Arrays.stream(Dimension.values())
-        .forEach(dimension -> readings.put(dimension.label(), sizes[dimension.ordinal()] + " mm"));
+    Iterator<String> sizes = List.of(
+            "11.9", "15.1", "16.2", "26.4", "3.6", "10.7", "11.3", "13.6", "7.6")
+        .iterator();
+    for (Dimension dimension : Dimension.values()) {
+      readings.put(dimension.label(), sizes.next() + " mm");
+    }
     ask("outline", "readings", new LinkedHashMap<>(readings));
     readings.remove("bore");
     ask("outline", "readings", readings);

@@ -30,8 +30,8 @@ public final class SingleFile {
   private static final Pattern MARK =
       Pattern.compile("(?m)^[ \\t]*<!-- (style|script|text|policy)((?: [^ >]+)*) -->[ \\t]*$");
 
-  private static final Pattern IMPORT = Pattern.compile(
-      "(?m)^import (?:\\{[^}]*\\} from )?'\\./([a-z-]+\\.mjs)';[ \\t]*\\R");
+  private static final Pattern IMPORT =
+      Pattern.compile("(?m)^import (?:\\{[^}]*\\} from )?'\\./([a-z-]+\\.mjs)';[ \\t]*\\R");
 
   private static final Pattern OTHER_IMPORT = Pattern.compile("(?m)^(?:import |export .* from )");
 
@@ -56,7 +56,8 @@ public final class SingleFile {
    */
   public static void main(String[] args) throws IOException {
     if (args.length < 2) {
-      throw new IOException("give the page, the file to write, and the further files that it names");
+      throw new IOException(
+          "give the page, the file to write, and the further files that it names");
     }
     Path page = Path.of(args[0]);
     Map<String, Path> sources = new LinkedHashMap<>();
@@ -131,9 +132,10 @@ public final class SingleFile {
     for (int i = 1; i < names.length; i++) {
       String name = names[i];
       if (name.endsWith(".mjs")) {
-        text.append(sources.get(name) != null && EXPORTED.matcher(read(name)).find()
-            ? library(read(name))
-            : joined(name));
+        text.append(
+            sources.get(name) != null && EXPORTED.matcher(read(name)).find()
+                ? library(read(name))
+                : joined(name));
       } else if (name.endsWith(".json")) {
         // There this sign stands in texts alone.
         text.append(read(name).replace("<", "\\u003c"));
@@ -159,8 +161,8 @@ public final class SingleFile {
         fields.append(names[names.length - 1]).append(": ").append(names[0]).append(", ");
       }
     }
-    return "const airfit = (() => {\n" + module.substring(0, exported.start())
-        + "\nreturn {" + fields + "};\n})();\n";
+    return "const airfit = (() => {\n" + module.substring(0, exported.start()) + "\nreturn {"
+        + fields + "};\n})();\n";
   }
 
   /** A module behind those it imports, as one script. */

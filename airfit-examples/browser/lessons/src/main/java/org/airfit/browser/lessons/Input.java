@@ -1,6 +1,7 @@
 package org.airfit.browser.lessons;
 
 import java.util.List;
+import org.airfit.quantity.QuantityFormatException;
 
 /**
  * A number, or a choice, that a reader may change.
@@ -61,12 +62,27 @@ record Input(
       }
       throw new IllegalArgumentException("give a value, such as " + text);
     }
-    double number = kind.number(told);
+    double number = read(told);
     if (!(number >= least * (1.0 - 1.0e-12) && number <= most * (1.0 + 1.0e-12))) {
       throw new IllegalArgumentException(
           "give " + written(least) + " to " + written(most) + " here");
     }
     return told;
+  }
+
+  /** The number in the unit of the slider; what cannot be read is told in one short line, with an example. */
+  private double read(String told) {
+    try {
+      return kind.number(told);
+    } catch (QuantityFormatException e) {
+      throw new IllegalArgumentException(e.problem() + "; write it such as " + example(), e);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(e.getMessage() + "; write it such as " + example(), e);
+    }
+  }
+
+  private String example() {
+    return text.isEmpty() ? written(low) : text;
   }
 
   private String written(double value) {

@@ -29,7 +29,7 @@ enum Kind {
   CONDUCTANCE("dm³/(s·bar)", text -> SonicConductance.parse(text).cubicDecimetresPerSecondBar()),
   LITRES("L", text -> Volume.parse(text).litres()),
   MONEY("EUR", text -> Money.parse(text).amount().doubleValue()),
-  SECONDS("s", text -> Numbers.read(text, "s")),
+  SECONDS("s", Numbers::seconds),
   HOURS("h", text -> Numbers.read(text, "h")),
   DEGREES("°", text -> Numbers.read(text, "°")),
   NUMBER("", text -> Numbers.read(text, "")),

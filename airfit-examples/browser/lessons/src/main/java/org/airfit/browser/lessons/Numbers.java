@@ -24,10 +24,15 @@ final class Numbers {
       number = number.substring(0, number.length() - unit.length()).strip();
     }
     if (!isBare(number)) {
-      throw new IllegalArgumentException("\"" + text.strip() + "\" is no number"
-          + (unit.isEmpty() ? "; give one such as 5 or 0.25" : " in " + unit));
+      throw new IllegalArgumentException(
+          "this is no number" + (unit.isEmpty() ? "" : " of " + unit));
     }
     return Double.parseDouble(number);
+  }
+
+  /** Reads seconds, or minutes if they say so. */
+  static double seconds(String text) {
+    return text.strip().endsWith("min") ? 60.0 * read(text, "min") : read(text, "s");
   }
 
   /** At most four digits that count, without zeros at the end. */

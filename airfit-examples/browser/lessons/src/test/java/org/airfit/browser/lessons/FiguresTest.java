@@ -144,7 +144,7 @@ class FiguresTest {
         new String[0]));
     assertThat(wrong)
         .containsSequence("wrong", "bore")
-        .contains("give 30 psig to 200 psig here")
+        .contains("this is no number; write it such as 0.824 in", "give 30 psig to 200 psig here")
         .doesNotContain("place");
     assertThat(wrong.stream().filter(text -> text.contains("\n"))).isEmpty();
   }

@@ -17,6 +17,8 @@ import org.airfit.working.UnitSystem;
 /** What plugs are, at random: invented ones, read well and badly. */
 final class Plugs {
 
+  private static final List<Instrument> CALIPERS = List.of(Instrument.values());
+
   private Plugs() {}
 
   static void tell(Tape tape, int each, int workings) {
@@ -24,7 +26,7 @@ final class Plugs {
     tape.group("plug");
     List<PlugProfile> profiles = DemoProfiles.birds().profiles();
     for (int i = 0; i < each; i++) {
-      Instrument caliper = Instrument.values()[draw.below(Instrument.values().length)];
+      Instrument caliper = CALIPERS.get(draw.below(CALIPERS.size()));
       PlugProfile plug = profiles.get(draw.below(profiles.size()));
       double off = draw.below(4) == 0 ? draw.between(-1.0, 1.0) : 0.0;
       List<PlugReading> readings = new ArrayList<>();
