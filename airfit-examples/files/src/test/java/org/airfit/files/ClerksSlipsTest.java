@@ -39,7 +39,7 @@ class ClerksSlipsTest {
     Path job = job(line, tool);
     WrongFileException wrong = catchThrowableOfType(WrongFileException.class, () -> Disk.job(job));
     assertThat(wrong).isNotNull();
-    return wrong.getMessage();
+    return String.valueOf(wrong.getMessage());
   }
 
   @Test
