@@ -4,9 +4,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
+import org.airfit.files.CatalogueFile;
 import org.airfit.files.Csv;
 import org.airfit.files.Document;
+import org.airfit.files.ShopCatalogue;
 import org.airfit.files.WrongFileException;
+import org.jspecify.annotations.Nullable;
 
 /** The files that a page was given, by name; a page knows of no folders, so the last part of a path decides. */
 final class Given implements Document.Shelf {
@@ -18,6 +22,18 @@ final class Given implements Document.Shelf {
   static final int MOST_PARTS = 100_000;
 
   private static final String PARTS = "parts";
+
+  /** A catalogue and the files it was read from. */
+  private record ReadCatalogue(String path, Map<String, Object> opened, ShopCatalogue catalogue) {
+
+    boolean isOf(Map<String, Object> contents) {
+      return opened.entrySet().stream()
+          .allMatch(each -> each.getValue() instanceof String text
+              && text.equals(contents.get(each.getKey())));
+    }
+  }
+
+  private static volatile @Nullable ReadCatalogue last;
 
   private final Map<String, Object> contents;
 
@@ -65,6 +81,27 @@ final class Given implements Document.Shelf {
         : content;
     refuseTooMany(name, values);
     return new Document(name, values, this);
+  }
+
+  /** Of the very texts that were read last, what was read then: most that is typed changes the job and not the stock. */
+  @Override
+  public ShopCatalogue catalogue(String path) throws WrongFileException {
+    ReadCatalogue before = last;
+    if (before != null && before.path.equals(path) && before.isOf(contents)) {
+      return before.catalogue;
+    }
+    Map<String, Object> opened = new LinkedHashMap<>();
+    Document.Shelf noting = new Document.Shelf() {
+      @Override
+      public Document open(String other) throws WrongFileException {
+        Document document = Given.this.open(other);
+        opened.put(document.name(), Objects.requireNonNull(contents.get(document.name())));
+        return new Document(document.name(), document.content(), this);
+      }
+    };
+    ShopCatalogue catalogue = CatalogueFile.read(noting.open(path));
+    last = new ReadCatalogue(path, Map.copyOf(opened), catalogue);
+    return catalogue;
   }
 
   /** Whether a text is JSON and no table, by how it begins. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.airfit.files.CatalogueFile;
 import org.airfit.files.JobFile;
 import org.airfit.files.ShopCatalogue;
 import org.airfit.files.WrongFileException;
@@ -48,7 +47,7 @@ final class WordsCall {
     Given files = Given.files(asked.object("files", "texts of files by name"));
     asked.requireNothingElse();
     try {
-      ShopCatalogue catalogue = CatalogueFile.read(files.open(name));
+      ShopCatalogue catalogue = files.catalogue(name);
       Map<String, Object> answer = new LinkedHashMap<>();
       answer.put("kind", "stock");
       answer.put("name", catalogue.name());

@@ -3,6 +3,7 @@ package org.airfit.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -10,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.airfit.files.Disk;
+import org.airfit.files.ShopCatalogue;
 import org.airfit.files.WrongFileException;
 import org.airfit.jobsheet.JobSheet;
 import org.airfit.jobsheet.Letterhead;
@@ -142,6 +144,29 @@ class OtherCallsTest {
         .withMessageStartingWith("c.json: parts: holds 100001 parts");
     catalogue.put("parts", Collections.nCopies(Given.MOST_PARTS, Map.of()));
     assertThat(Given.files(Map.of()).with("c.json", catalogue).open("x/c.json")).isNotNull();
+  }
+
+  /** What is typed next is judged by the stock that was read; another text is another stock, also of the set alone. */
+  @Test
+  void a_catalogue_is_read_again_only_when_its_texts_are_others() throws Exception {
+    String catalogue = Files.readString(Example.JOBS.resolve("boatyard/catalogue.json"));
+    String named = catalogue.substring(0, catalogue.indexOf("\"profiles\""))
+        + "\"profileSet\": \"set.csv\", "
+        + catalogue.substring(catalogue.indexOf("\"parts\""));
+    Map<String, String> texts = new LinkedHashMap<>();
+    texts.put("catalogue.json", named);
+    texts.put("set.csv", Example.workshop());
+    ShopCatalogue first = Given.files(texts).catalogue("catalogue.json");
+    texts.put("job.json", "{}");
+    assertThat(Given.files(texts).catalogue("catalogue.json")).isSameAs(first);
+
+    texts.put("set.csv", Example.workshop().replace("Ferry Lane workshop", "Pier workshop"));
+    ShopCatalogue second = Given.files(texts).catalogue("catalogue.json");
+    assertThat(second.profiles().name()).startsWith("Pier workshop");
+    texts.put("catalogue.json", named.replace("38.90", "39.90"));
+    ShopCatalogue third = Given.files(texts).catalogue("catalogue.json");
+    assertThat(third.parts()).isNotEqualTo(second.parts());
+    assertThat(Given.files(texts).catalogue("catalogue.json")).isSameAs(third);
   }
 
   @Test
