@@ -45,8 +45,9 @@ final class KnownWords {
 
   private KnownWords() {}
 
-  /** Says that a word is not understood, and which one is nearest. */
+  /** Says that a word is not understood, and which one is nearest; of a word that is out of place none is. */
   static String notUnderstood(String word) {
-    return "'" + word + "' is not understood" + NearWord.named(word, WORDS);
+    boolean isKnown = WORDS.stream().anyMatch(word::equalsIgnoreCase);
+    return "'" + word + "' is not understood" + (isKnown ? "" : NearWord.named(word, WORDS));
   }
 }

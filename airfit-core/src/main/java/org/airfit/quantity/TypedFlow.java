@@ -2,8 +2,6 @@ package org.airfit.quantity;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * A flow of air as people type it, whether or not it tells where it is counted: one value such as "11 scfm", "11 CFM" or
@@ -16,12 +14,10 @@ public final class TypedFlow {
 
   private static final String TO = " to ";
 
+  private static final String DASHES = "-\u2013\u2014";
+
   private static final String ACCEPTED =
       "a flow of air with its unit, such as \"11 scfm\", \"11 CFM\" or \"400 l/min\", or a range such as \"11 to 14 cfm\"";
-
-  /** Two numbers with a dash between them. */
-  private static final Pattern DASHED = Pattern.compile(
-      "^\\s*([0-9.]+[^-\u2013\u2014]*?)\\s*[-\u2013\u2014]\\s*([0-9.]+(?![0-9./]).*)$");
 
   /** One end: counted somewhere, or open to all readings. */
   private sealed interface End {
@@ -107,16 +103,47 @@ public final class TypedFlow {
     }
   }
 
+  /** Refuses two numbers with a dash between them; the dash of 1-1/2 belongs to one number. */
   private static void refuseDash(String text) {
-    Matcher dashed = DASHED.matcher(text);
-    if (dashed.matches()) {
-      throw new QuantityFormatException(
-          text,
-          dashed.start(2),
-          "a range has the word to: type \"" + dashed.group(1) + TO
-              + dashed.group(2).strip() + "\"",
-          ACCEPTED);
+    int dash = dashIn(text);
+    int second = dash < 0 ? text.length() : pastBlanks(text, dash + 1);
+    int behind = second;
+    while (behind < text.length() && isOfNumber(text.charAt(behind))) {
+      behind++;
     }
+    if (behind == second || (behind < text.length() && text.charAt(behind) == '/')) {
+      return;
+    }
+    throw new QuantityFormatException(
+        text,
+        second,
+        "a range has the word to: type \"" + text.substring(0, dash).strip() + TO
+            + text.substring(second).strip() + "\"",
+        ACCEPTED);
+  }
+
+  /** The first dash, a number in front of it; -1 where there is none. */
+  private static int dashIn(String text) {
+    int from = pastBlanks(text, 0);
+    for (int i = from + 1; from < text.length() && i < text.length(); i++) {
+      if (DASHES.indexOf(text.charAt(i)) >= 0) {
+        return isOfNumber(text.charAt(from)) ? i : -1;
+      }
+    }
+    return -1;
+  }
+
+  /** Where the blanks end. */
+  private static int pastBlanks(String text, int from) {
+    int at = from;
+    while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
+      at++;
+    }
+    return at;
+  }
+
+  private static boolean isOfNumber(char sign) {
+    return (sign >= '0' && sign <= '9') || sign == '.';
   }
 
   /** Refuses the larger in front. Each is taken at one site, as every reading keeps the order of like flows. */

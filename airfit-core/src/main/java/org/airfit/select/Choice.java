@@ -319,9 +319,10 @@ final class Choice {
     return Integer.bitCount(broken) * WHOLE_MISS + shortBy + missedAir;
   }
 
-  /** What puts it in order, with what it will miss and cost beside. */
+  /** What puts it in order, with what it will miss and cost beside; what it will miss may settle what it asks now. */
   Key key(long moreMissed, long moreCost) {
-    return new Key(missed() + moreMissed, missing, Integer.bitCount(asked), cost + moreCost);
+    int stillAsked = asked & ~settledBy(/* broken= */ 0, moreMissed, moreMissed);
+    return new Key(missed() + moreMissed, missing, Integer.bitCount(stillAsked), cost + moreCost);
   }
 
   /** The questions that no longer matter, as bits: their rules are broken anyway, or miss what can be measured. */

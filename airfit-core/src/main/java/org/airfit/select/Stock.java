@@ -208,6 +208,7 @@ final class Stock {
         asked |= PartQuestions.of(way, position, part);
       }
       FlowElement worst = position.element(part, atmosphere, Known.AT_WORST);
+      boolean isKnown = position.isExact() && Known.isExact(part);
       candidates.add(new Candidate(
           part,
           position,
@@ -222,10 +223,8 @@ final class Stock {
           takes,
           tie(position, part, mating),
           worst,
-          position.isExact() && Known.isExact(part)
-              ? worst
-              : position.element(part, atmosphere, Known.AT_BEST)));
-      isExact &= Known.isExact(part);
+          isKnown ? worst : position.element(part, atmosphere, Known.AT_BEST)));
+      isExact &= isKnown;
     }
     return candidates;
   }

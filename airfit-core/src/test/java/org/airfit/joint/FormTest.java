@@ -187,7 +187,8 @@ class FormTest {
         "3/4-9 NH male, `no hose coupling for water of this size is known: 3/4-11.5 NH, 1-8 NH and 1-1/2-9 NH are`, 0",
         "1/2 garden hose male, `no hose coupling for water of this size is known: 3/4-11.5 NH, 1-8 NH and 1-1/2-9 NH"
             + " are`, 0",
-        "3/4 garden hose, male or female is missing, 15",
+        "3/4 garden hose, `a garden hose is for water: never put compressed air on it or its couplings, as the air stored"
+            + " in it throws about what bursts or parts. To see what goes on it all the same, say male or female`, 15",
         "37° flare 9/16-18, male or female is missing, 17",
         "37° flare male, `the thread is missing, such as 9/16-18`, 14",
         "24° cone male, `the metric thread of the 24° cone is missing, such as M14x1.5`, 13",

@@ -32,6 +32,7 @@ class NullsTest {
       Map.entry(Area.class, Area.ofSquareMetres(1)),
       Map.entry(BasicBodySize.class, BasicBodySize.ONE_HALF),
       Map.entry(Range.class, Range.exactly(Length.ofMetres(1))),
+      Map.entry(TypedFlow.class, TypedFlow.parse("11 to 14 cfm")),
       Map.entry(UnmarkedFlow.class, UnmarkedFlow.of(40.0, VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE)),
       Map.entry(BigDecimal.class, BigDecimal.ONE),
       Map.entry(DecimalMark.class, DecimalMark.COMMA),

@@ -77,4 +77,12 @@ class SearchTest {
   void jobs_shared_with_others() {
     check(8, Jumble::jobSharedWithOthers, Jumble::partsWithSplitters);
   }
+
+  /** In this job a hose of the first line may be too short, which nobody asks any more as one of the second line is. */
+  @Test
+  void a_question_that_a_later_line_settles_puts_nothing_behind() {
+    Jumble jumble = new Jumble(-25620L);
+    Catalogue catalogue = Catalogue.of(jumble.partsWithSplitters());
+    SeveralToolsProperties.check(jumble.inDoubtOfReach(jumble.jobOfSeveralTools()), catalogue);
+  }
 }

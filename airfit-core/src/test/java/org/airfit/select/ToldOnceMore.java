@@ -17,6 +17,7 @@ import org.airfit.joint.Mating;
 import org.airfit.line.Wall;
 import org.airfit.plant.RegulatorElement;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
@@ -317,9 +318,10 @@ final class ToldOnceMore {
       return run -> run.through("adapter", adapter.conduit());
     }
     if (part instanceof Part.Regulator regulator) {
+      Range<GaugePressure> set = ((Slot.Regulated) slot).setRange();
       RegulatorElement element = RegulatorElement.of(
               regulator.capacity(),
-              ((Slot.Regulated) slot).set().absolute(job.toOutlet().atmosphere()))
+              (isAtBest ? set.most() : set.least()).absolute(job.toOutlet().atmosphere()))
           .withDroop(regulator.droop(), regulator.atFlow());
       return run -> run.through("regulator", element);
     }

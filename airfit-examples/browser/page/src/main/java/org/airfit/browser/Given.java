@@ -28,8 +28,8 @@ final class Given implements Document.Shelf {
 
     boolean isOf(Map<String, Object> contents) {
       return opened.entrySet().stream()
-          .allMatch(each -> each.getValue() instanceof String text
-              && text.equals(contents.get(each.getKey())));
+          .allMatch(each ->
+              each.getValue() instanceof String text && text.equals(contents.get(each.getKey())));
     }
   }
 
