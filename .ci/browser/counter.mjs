@@ -109,6 +109,8 @@ test('from three readings to a printed sheet, on one side of Letter and of A4', 
   await answered(window);
   assert.match(await window.textContent('#shown .plug'), /Gannet.*Read next/s);
   assert.match(await window.textContent('#shown'), /To choose parts, tell also/);
+  await window.locator('#true-size > summary').click();
+  await window.getByText(/^Gannet\. Once the card or the rule above matches/).waitFor(WAIT);
   await window.getByRole('button', { name: 'Use an invented stock, to try it' }).click();
   await type(window, REST);
   await window.locator('#card-0-end').fill('1/2 NPT female');
@@ -430,6 +432,10 @@ test('without a set no plug is named, and a set that is built here names one', a
     WAIT,
   );
   assert.match(await window.textContent('#set-state'), /built here: 1 profile/i);
+  assert.match(await window.textContent('#builder'), /5 readings, one of each plug/);
+  // Each caution has its title: the last of a plug is none that defers to codes and makers.
+  assert.match(await window.textContent('#shown .care li:last-child'), /^Compressed air only\. /);
+  assert.equal(await window.locator('#shown .care .last').count(), 0);
   await close();
 });
 

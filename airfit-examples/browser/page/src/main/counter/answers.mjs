@@ -303,15 +303,19 @@ function partsTable(best) {
   );
 }
 
+/** The title of the caution that defers to codes, makers and licensed practice. */
+const DEFERS = 'Before anyone connects this';
+
 export function cautionsPart(cautions) {
   if (!cautions?.length) {
     return null;
   }
   const [first, ...rest] = cautions;
-  const last = rest.pop();
+  // What defers to codes and makers stands last, and its title is the heading; of a plug alone none does.
+  const last = rest.at(-1)?.title === DEFERS ? rest.pop() : null;
   return part(
     'care',
-    'Before anyone connects this',
+    DEFERS,
     el('p', { class: 'first' }, `${first.title}. ${first.text}`),
     el(
       'ul',

@@ -44,7 +44,7 @@ export function showBuilder(place, built, changed, save) {
 function profileFields(profile, i, put, remove) {
   const counts = (text) => {
     const count = readingsIn(text ?? '').length;
-    return count === 0 ? '' : count === 1 ? '1 reading, one more is needed' : `${count} readings`;
+    return count === 0 ? '' : count === 1 ? '1 reading, one more is needed' : `${count} readings, one of each plug`;
   };
   return el(
     'fieldset',

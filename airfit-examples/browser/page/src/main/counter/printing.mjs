@@ -81,7 +81,9 @@ async function made() {
       const drawing = said?.picture ? drawn(said.picture.svg) : null;
       screen.outline(
         drawing && adopted(drawing),
-        drawing ? `${mine.name}, as large as it is. Lay the plug on it.` : '',
+        drawing
+          ? `${mine.name}. Once the card or the rule above matches, it is as large as the plug: lay that on it.`
+          : '',
       );
     }
   });

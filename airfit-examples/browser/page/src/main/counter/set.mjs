@@ -18,11 +18,11 @@ const FEWEST = 2;
 
 /** Readings that were typed behind one another: "11.90 11.92; 11.91 mm"; the last unit holds for those without. */
 export function readingsIn(text) {
-  const found = [...text.matchAll(/(\d+(?:[.,]\d+)?(?:\s*\/\s*\d+)?)\s*(mm|in|")?/gi)];
+  const found = [...text.matchAll(/((?:\d+(?:[.,]\d+)?|(?<![\d.])\.\d+)(?:\s*\/\s*\d+)?)\s*(mm|in|")?/gi)];
   const last = [...found].reverse().find((each) => each[2])?.[2];
   return found.map((each) => {
     const unit = (each[2] ?? last ?? '').toLowerCase().replace('"', 'in');
-    const number = each[1].replace(',', '.').replace(/\s/g, '');
+    const number = each[1].replace(',', '.').replace(/\s/g, '').replace(/^\./, '0.');
     return unit ? `${number} ${unit}` : number;
   });
 }

@@ -265,6 +265,9 @@ test('repeated readings behind one another are read, the unit from the last', ()
   assert.deepEqual(readingsIn('15/32 in, 0.47"'), ['15/32 in', '0.47 in']);
   assert.deepEqual(readingsIn('11,90 mm'), ['11.90 mm']);
   assert.deepEqual(readingsIn('11.9 12.0'), ['11.9', '12.0']);
+  assert.deepEqual(readingsIn('.470 .471 in'), ['0.470 in', '0.471 in']);
+  assert.deepEqual(readingsIn('0.470,.471;.472"'), ['0.470 in', '0.471 in', '0.472 in']);
+  assert.deepEqual(readingsIn('11.90,11.92 mm'), ['11.90 mm', '11.92 mm']);
   assert.deepEqual(readingsIn(''), []);
 });
 
