@@ -187,7 +187,9 @@ class CustomerTest {
     }
     Proposal loose = best(Shelf.job(), barbed("8 mm", bareHose("3/8 in")));
     assertThat(loose.unmet()).extracting(Finding::rule).containsExactly(Rule.ENDS_MATE);
-    assertThat(of(loose, Rule.ENDS_MATE).reason()).contains("plug to hose", "it would sit loose");
+    assertThat(of(loose, Rule.ENDS_MATE).reason())
+        .as("no adapter helps where a barb sits loose; a hose tail onto the other plug is near")
+        .contains("plug to hose", "Between them goes a hose tail 3/8 in barb × 1/4 NPT female");
     assertThat(loose.joints())
         .as("the nearest miss has no more of it than must be")
         .extracting(Joint::isSound)
