@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.airfit.internal.Capital;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.Range;
 import org.airfit.working.UnitSystem;
 
 /**
@@ -81,14 +83,23 @@ final class SeveralTools {
         .orElseThrow();
   }
 
-  /** That all of them work at once. */
+  /** That all of them work at once, and what others take besides. */
   private static String atOnce(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
     int tools = job.layout().toolLines().stream().mapToInt(ToolLine::count).sum();
+    String others = job.airOfOthers()
+        .map(air -> "Others take " + between(air, units) + " at the same time. ")
+        .orElse("");
+    if (tools == 1) {
+      return others;
+    }
     return (tools == 2 ? "Both" : "All " + tools)
         + " tools at work at once, which is the worst case, take "
-        + (job.demandRange().isExact() ? "" : units.say(job.demandRange().least()) + " to ")
-        + units.say(job.demand()) + ". ";
+        + between(job.demandRange(), units) + ". " + others;
+  }
+
+  private static String between(Range<FreeAirFlow> air, UnitSystem units) {
+    return (air.isExact() ? "" : units.say(air.least()) + " to ") + units.say(air.most());
   }
 
   /** The reasons of some outcomes, each once with the lines that it is said of; of all lines without. */

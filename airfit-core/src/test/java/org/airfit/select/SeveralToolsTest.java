@@ -132,6 +132,9 @@ class SeveralToolsTest {
     AirState behind = Shelf.SUPPLY.at(GaugePressure.ofPascals(
             pascals(Run.from(Shelf.SUPPLY, Shelf.ATMOSPHERE).through("manifold", WIDE), 19.0))
         .absolute(Shelf.ATMOSPHERE));
+    assertThat(air(p).reason())
+        .startsWith("All 3 tools at work at once, which is the worst case, take 16 L/s ANR. "
+            + "Others take 3 L/s ANR at the same time. Lines 1 and 2, sander: The tool has ");
     Conduit bore = hose("hose", 9.5).conduit();
     List<Proposal> ways = p.toEachTool();
     Run sander = Run.from(behind, Shelf.ATMOSPHERE).through("hose", bore);
@@ -174,6 +177,18 @@ class SeveralToolsTest {
       assertThat(best(job, parts).fits()).isEqualTo(others < 1.0);
       assertThat(found instanceof Selection.Proposals).isEqualTo(others < 1.0);
     }
+  }
+
+  @Test
+  void words_of_one_line_beside_others_tell_what_these_take() {
+    Range<FreeAirFlow> others = new Range<>(
+        FreeAirFlow.ofAnrLitresPerSecond(2.0), FreeAirFlow.ofAnrLitresPerSecond(5.0));
+    Layout layout = Layout.of(
+        List.of(Slot.splitter("manifold").sharedWith(others)),
+        List.of(line("sander", 6.0, 5.0)));
+    Proposal p = best(job(layout).build(), manifold(2, 14.0), hose("hose", 9.5));
+    assertThat(air(p).reason())
+        .startsWith("Others take 2 L/s ANR to 5 L/s ANR at the same time. The tool has ");
   }
 
   @Test

@@ -26,7 +26,7 @@ final class DutyField {
     for (double share : new double[] {least, most}) {
       if (!(share > 0.0 && share <= 1.0)) {
         throw field.wrong("must be above 0 and at most 1, was " + share
-            + (share > 1.0 && share <= 100.0
+            + (!field.isText() && share > 1.0 && share <= 100.0
                 ? "; per cent are typed as \"" + String.valueOf(share).replaceFirst("\\.0$", "")
                     + " %\""
                 : ""));

@@ -167,6 +167,15 @@ class RangesInFilesTest {
     assertThat(wrong.getMessage()).startsWith("job.json: " + place + ": ").contains(told);
   }
 
+  /** Of per cent typed as such, above 100: no advice to type a share of it in per cent. */
+  @Test
+  void more_than_all_of_the_time_is_no_duty() throws Exception {
+    Path job = job("\"11 scfm\"", "\"avg 4 scfm\", \"duty\": \"150 %\"");
+    WrongFileException wrong = catchThrowableOfType(WrongFileException.class, () -> Disk.job(job));
+    assertThat(wrong.getMessage())
+        .isEqualTo("job.json: tool.duty: must be above 0 and at most 1, was 1.5");
+  }
+
   @Test
   void a_droop_is_told_for_one_setting() throws Exception {
     Path job = job(

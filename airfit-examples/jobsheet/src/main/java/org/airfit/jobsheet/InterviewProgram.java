@@ -84,7 +84,7 @@ final class InterviewProgram {
       lines.wrapped(
           "",
           talk.next().isEmpty()
-              ? "No answer can change the proposal any more."
+              ? "All was asked that can change the proposal."
               : "Not all was asked; this is what stands so far.");
       inShort(lines, Disk.job(place));
     }

@@ -156,7 +156,7 @@ class InterviewOfLinesTest {
         .contains("Hose to sander: How long must it be at least, to reach?")
         .contains("Hose to ratchet 2: How long must it be at least, to reach?")
         .doesNotContain("Hose to ratchet: How long")
-        .contains("No answer can change the proposal any more.")
+        .contains("All was asked that can change the proposal.")
         .contains("Not known, and better asked before anything is connected: - Hose to ratchet 2:");
     assertThat(Disk.job(job()).requirement().layout().slot("hose to ratchet 2").orElseThrow())
         .isEqualTo(Slot.hose("hose to ratchet 2", Range.parse("2 to 30 ft", Length::parse)));

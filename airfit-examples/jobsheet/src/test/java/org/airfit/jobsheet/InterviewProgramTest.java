@@ -171,7 +171,7 @@ class InterviewProgramTest {
         .knows("let the air out", "n");
     assertThat(interview(customer)).isZero();
     assertThat(complained()).isEmpty();
-    assertThat(printed()).contains("No answer can change the proposal any more.");
+    assertThat(printed()).contains("All was asked that can change the proposal.");
     assertThat(asked().environment()).contains(Environment.OUTDOORS);
     assertThat(asked().layout().slots().get(0).toString()).contains("of profile gannet");
     String inShort = printed().substring(printed().indexOf("Recommended parts:"));
@@ -349,7 +349,7 @@ class InterviewProgramTest {
   void who_knows_nothing_gets_to_the_end() throws Exception {
     assertThat(interview(SANDER + "\n".repeat(40))).isZero();
     assertThat(printed())
-        .contains("No answer can change the proposal any more.")
+        .contains("All was asked that can change the proposal.")
         .contains("Not known, and better asked before anything is connected:")
         .contains("  - Where will it be used?");
     assertThat(asked().environment()).isEmpty();
@@ -370,7 +370,7 @@ class InterviewProgramTest {
         .contains("Then the plug tells it, if you have it and a caliper.")
         .contains("\"4\" is none of these; type its number")
         .contains("Candidate only")
-        .contains("No answer can change the proposal any more.");
+        .contains("All was asked that can change the proposal.");
     Job job = Disk.job(job());
     assertThat(job.plug().orElseThrow().profile().orElseThrow().id()).isEqualTo("gannet");
     assertThat(job.atHand().orElseThrow().where())
