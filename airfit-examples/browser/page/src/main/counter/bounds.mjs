@@ -18,6 +18,26 @@ export function requireSmall(name, bytes) {
   }
 }
 
+/** Refuses JSON in which a field stands twice: the page would sell by the second, and nobody would know of the first. */
+function requireOnce(name, text) {
+  const open = [];
+  const words = /"(?:[^"\\]+|\\.)*"(\s*:)?|[{}[\]]/gs;
+  for (const [word, isField] of text.matchAll(words)) {
+    if (word === '{' || word === '[') {
+      open.push(new Set());
+    } else if (word === '}' || word === ']') {
+      open.pop();
+    } else if (isField !== undefined) {
+      const field = JSON.parse(word.slice(0, -isField.length));
+      const fields = open.at(-1);
+      if (fields.has(field)) {
+        throw new WrongFile(name, `"${field.slice(0, 60)}" stands twice in one object; keep one of them`);
+      }
+      fields.add(field);
+    }
+  }
+}
+
 /** What a file is, by what stands in it: {kind, content}; kind is job, stock, set, letterhead or rules. */
 export function recognised(name, text) {
   if (/\.csv$/i.test(name)) {
@@ -41,6 +61,7 @@ export function recognised(name, text) {
   } catch (e) {
     throw new WrongFile(name, `is no JSON: ${String(e.message).split('\n', 1)[0].slice(0, 120)}`);
   }
+  requireOnce(name, text);
   if (content === null || typeof content !== 'object' || Array.isArray(content)) {
     throw new WrongFile(name, 'holds no job, stock or reference set');
   }

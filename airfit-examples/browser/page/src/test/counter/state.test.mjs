@@ -260,6 +260,13 @@ test('a broken file is refused in one line', () => {
   assert.throws(() => recognised('b.csv', 'a,b\n1,2'), /neither/);
 });
 
+test('a field that stands twice is refused, wherever it stands', () => {
+  const stock = (part) => `{"catalogue": "x", "parts": [{"name": "a {\\"b\\": [", "price": "1"}, ${part}]}`;
+  assert.equal(recognised('s.json', stock('{"name": "a", "price": "1"}')).kind, 'stock');
+  assert.throws(() => recognised('s.json', stock('{"price": "36", "price" : "1"}')), /s.json: "price" stands twice/);
+  assert.throws(() => recognised('j.json', '{"airfitJob": 2, "tool": {"air": "1", "\\u0061ir": "2"}}'), /"air" stands/);
+});
+
 test('repeated readings behind one another are read, the unit from the last', () => {
   assert.deepEqual(readingsIn('11.90 11.92; 11.91 mm'), ['11.90 mm', '11.92 mm', '11.91 mm']);
   assert.deepEqual(readingsIn('15/32 in, 0.47"'), ['15/32 in', '0.47 in']);

@@ -181,11 +181,10 @@ class SeveralToolsTest {
 
   @Test
   void words_of_one_line_beside_others_tell_what_these_take() {
-    Range<FreeAirFlow> others = new Range<>(
-        FreeAirFlow.ofAnrLitresPerSecond(2.0), FreeAirFlow.ofAnrLitresPerSecond(5.0));
+    Range<FreeAirFlow> others =
+        new Range<>(FreeAirFlow.ofAnrLitresPerSecond(2.0), FreeAirFlow.ofAnrLitresPerSecond(5.0));
     Layout layout = Layout.of(
-        List.of(Slot.splitter("manifold").sharedWith(others)),
-        List.of(line("sander", 6.0, 5.0)));
+        List.of(Slot.splitter("manifold").sharedWith(others)), List.of(line("sander", 6.0, 5.0)));
     Proposal p = best(job(layout).build(), manifold(2, 14.0), hose("hose", 9.5));
     assertThat(air(p).reason())
         .startsWith("Others take 2 L/s ANR to 5 L/s ANR at the same time. The tool has ");

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.airfit.plug.Identification;
 import org.airfit.plug.PlugVerdict;
+import org.airfit.plug.Provenance;
 import org.airfit.safety.Caution;
 import org.airfit.select.Finding;
 import org.airfit.select.JobFindings;
@@ -82,11 +83,17 @@ final class PageFound {
     return switch (plug.verdict()) {
       case IDENTIFIED -> first;
       case CANDIDATE ->
-        "Most likely " + first + " Not proven: try the halves with the pressure off.";
+        "Most likely " + first + ofItsSet(plug.weakestProvenance())
+            + " Not proven: try the halves with the pressure off.";
       case AMBIGUOUS -> "Not settled: " + first;
       case NO_MATCH -> "None of those known here: " + first;
       case INSUFFICIENT_DATA -> first;
     };
+  }
+
+  /** Where its sizes come from, if that proves nothing. */
+  private static String ofItsSet(Provenance weakest) {
+    return weakest.canIdentify() ? "" : " The sizes it was compared with are " + weakest + ".";
   }
 
   /** What the answer says without its set: the first sentence, and what follows it. */

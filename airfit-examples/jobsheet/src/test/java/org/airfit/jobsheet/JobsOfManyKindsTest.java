@@ -639,7 +639,7 @@ class JobsOfManyKindsTest {
             "room header: cut off: mast shop, rigging, blasting, hull bay, paint room, slipway")
         .contains("any one main may be closed but room header")
         .contains(
-            "Air too fast in the pipe (slipway; also in blasting): In a branch",
+            "Air too fast in the pipe (blasting): In a branch", // the drop of the slipway is a hose
             "More pressure at the supply does not help",
             "Energy isolation");
     assertThat(Files.readString(page)).contains("For repair", "To change", "At the drops");

@@ -17,6 +17,8 @@ import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.plug.Residual;
 import org.airfit.plug.SocketAnswer;
+import org.airfit.safety.Caution;
+import org.airfit.safety.SafetyRules;
 import org.airfit.thread.ThreadIdentification;
 import org.airfit.working.UnitSystem;
 
@@ -129,12 +131,17 @@ final class IdentifyCall {
       told.put("sentence", thread.inWords(units));
       told.put("read", thread.readings().inWords(units));
       answer.put("thread", told);
-      List<Object> cautions = new ArrayList<>((List<?>) answer.getOrDefault("cautions", List.of()));
-      cautions.addAll(Shown.cautions(thread.cautions()));
-      answer.put("cautions", cautions);
+      add(answer, thread.cautions());
     });
+    add(answer, List.of(SafetyRules.bundled().deference()));
     answer.put("set", set(job.catalogue().profiles()));
     return answer;
+  }
+
+  private static void add(Map<String, Object> answer, List<Caution> more) {
+    List<Object> cautions = new ArrayList<>((List<?>) answer.getOrDefault("cautions", List.of()));
+    cautions.addAll(Shown.cautions(more));
+    answer.put("cautions", cautions);
   }
 
   static Map<String, Object> set(ReferenceSet set) {

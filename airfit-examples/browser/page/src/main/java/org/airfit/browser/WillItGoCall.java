@@ -10,6 +10,8 @@ import org.airfit.jobsheet.JointAnswer;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
 import org.airfit.quantity.QuantityFormatException;
+import org.airfit.safety.Caution;
+import org.airfit.safety.SafetyRules;
 
 /** Whether two ends go together, and what goes between them. */
 final class WillItGoCall {
@@ -48,7 +50,9 @@ final class WillItGoCall {
     answer.put("toAsk", joint.toAsk());
     answer.put("toBuy", joint.isJoined() ? joint.toBuy() : "");
     answer.put("assembly", joint.chain().assembly().orElse(""));
-    answer.put("cautions", Shown.cautions(joint.cautions()));
+    List<Caution> cautions = new ArrayList<>(joint.cautions());
+    cautions.add(SafetyRules.bundled().deference());
+    answer.put("cautions", Shown.cautions(cautions));
     answer.put("sources", List.copyOf(sources));
     return answer;
   }
