@@ -46,6 +46,13 @@ public final class CatalogueFile {
         name, set, root.build(() -> Catalogue.of(parts, accessories)), remarks);
   }
 
+  /** The catalogue that another file names. */
+  static ShopCatalogue named(String path, Document.Shelf shelf) throws WrongFileException {
+    return shelf instanceof CatalogueShelf reading
+        ? reading.catalogue(path)
+        : read(shelf.open(path));
+  }
+
   /** The profiles in the catalogue itself, or in a set file of the shop's own. */
   private static ReferenceSet profiles(Document document, Field root, String name)
       throws WrongFileException {

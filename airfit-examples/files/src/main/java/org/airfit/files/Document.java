@@ -28,18 +28,6 @@ public record Document(String name, Object content, Shelf shelf) {
      * @throws WrongFileException if there is no such file, or it cannot be read
      */
     Document open(String path) throws WrongFileException;
-
-    /**
-     * Reads a catalogue with the profiles it names. A place that has read the very same texts before may answer what it
-     * read then.
-     *
-     * @param path the path that stands in another file
-     * @return the catalogue
-     * @throws WrongFileException if it cannot be used
-     */
-    default ShopCatalogue catalogue(String path) throws WrongFileException {
-      return CatalogueFile.read(open(path));
-    }
   }
 
   /**

@@ -101,7 +101,7 @@ public final class JobFile {
     String name = root.field("catalogue", "the path of a catalogue file, seen from this one")
         .text();
     TypedUnits units = TypedUnits.in(root, document);
-    ShopCatalogue catalogue = document.shelf().catalogue(name);
+    ShopCatalogue catalogue = CatalogueFile.named(name, document.shelf());
     Optional<Field> hand = root.find("atHand", "the plug at hand and its readings");
     Optional<AtHand> atHand =
         hand.isPresent() ? Optional.of(HandFields.of(hand.get(), catalogue)) : Optional.empty();

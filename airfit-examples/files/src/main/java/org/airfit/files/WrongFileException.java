@@ -7,8 +7,11 @@ public final class WrongFileException extends Exception {
 
   private static final String ACCEPTED = "; accepted: ";
 
+  /** The file. */
   private final String file;
+  /** The row or field in it. */
   private final String place;
+  /** What is wrong there. */
   private final String complaint;
 
   /**

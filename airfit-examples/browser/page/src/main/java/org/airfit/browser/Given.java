@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.airfit.files.CatalogueFile;
+import org.airfit.files.CatalogueShelf;
 import org.airfit.files.Csv;
 import org.airfit.files.Document;
 import org.airfit.files.ShopCatalogue;
@@ -13,7 +14,7 @@ import org.airfit.files.WrongFileException;
 import org.jspecify.annotations.Nullable;
 
 /** The files that a page was given, by name; a page knows of no folders, so the last part of a path decides. */
-final class Given implements Document.Shelf {
+final class Given implements CatalogueShelf {
 
   /** So long may a text be [letters]; our own choice, as a page holds it in memory several times. */
   static final int MOST_LETTERS = 10 << 20;
