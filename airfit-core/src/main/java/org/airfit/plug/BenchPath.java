@@ -3,7 +3,9 @@ package org.airfit.plug;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -29,7 +31,8 @@ import org.jspecify.annotations.Nullable;
  * reckoned as if each were the first.
  *
  * <p>Near copies, where they are about, keep inside the bands of the profile in most sizes. So the path tells at its ends
- * what is {@link #restOf still to be read} before the plug can be identified.
+ * what is {@link #restOf still to be read} before the plug can be identified, and of which profiles the set knows too
+ * little for that.
  *
  * <p>The path sorts; it does not weigh. For the verdict give the readings to {@link Identifier#identify}.
  *
@@ -379,6 +382,7 @@ public final class BenchPath {
         .append(effort.source())
         .append("].\n");
     steps.forEach(step -> write(out, step));
+    writeNotKnown(out, set);
     return out.append(
             "\nThis sorts and does not weigh: for the verdict enter every reading. Then check the mating, "
                 + "depressurised.\n")
@@ -411,7 +415,8 @@ public final class BenchPath {
             .append(branch.settled() ? "." : ": bands do not part them; measure the rest.");
         List<Dimension> rest = restOf(step, branch);
         if (!rest.isEmpty()) {
-          out.append(" To identify it read also ")
+          boolean whole = branch.profiles().get(0).missingDimensions().isEmpty();
+          out.append(whole ? " To identify it read also " : " Read also ")
               .append(rest.stream().map(Dimension::symbol).collect(Collectors.joining(", ")))
               .append('.');
         }
@@ -419,6 +424,25 @@ public final class BenchPath {
       out.append('\n');
     }
     out.append(indent).append("anything else        none of the set.\n");
+  }
+
+  /** What the mating of a profile depends on and the set does not know, profiles with the same gaps together. */
+  private void writeNotKnown(StringBuilder out, ReferenceSet set) {
+    if (!identifier.expectsNearCopies()) {
+      return;
+    }
+    Map<Set<Dimension>, List<String>> gaps = new LinkedHashMap<>();
+    for (PlugProfile profile : set.profiles()) {
+      if (!profile.missingDimensions().isEmpty()) {
+        gaps.computeIfAbsent(profile.missingDimensions(), any -> new ArrayList<>())
+            .add(profile.displayName());
+      }
+    }
+    gaps.forEach((missing, names) -> out.append("\nOf ")
+        .append(names.size() == set.profiles().size() ? "no profile" : String.join(", ", names))
+        .append(names.size() == set.profiles().size() ? " does the set know " : " the set does not know ")
+        .append(missing.stream().map(Dimension::symbol).collect(Collectors.joining(", ")))
+        .append(", on which the mating depends too: a candidate at most, until they are in the set.\n"));
   }
 
   private static String padded(String number) {

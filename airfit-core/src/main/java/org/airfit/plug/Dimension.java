@@ -203,7 +203,7 @@ public enum Dimension {
   /**
    * Says what the dimension decides when plug and socket mate. Each of them decides something, so a copy that is off in
    * one may not lock, leak or pass no air; which of them a profile holds its plugs to, see
-   * {@link PlugProfile#decidingDimensions}.
+   * {@link PlugProfile#decidingDimensions}, and which of them it does not know {@link PlugProfile#missingDimensions}.
    *
    * @return a clause, such as "the seal of the socket grips it"; from memory, the standard for plugs was not seen
    */

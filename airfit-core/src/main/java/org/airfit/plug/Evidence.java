@@ -420,6 +420,11 @@ final class Evidence {
         .toList();
   }
 
+  /** Whether everything was read that the set knows of any profile. */
+  boolean allRead() {
+    return readings.keySet().containsAll(set.dimensions());
+  }
+
   /** The fewest profiles that, with the unknown where it is likely, hold the confidence asked for. */
   List<ProfileCandidate> likely() {
     return likely;

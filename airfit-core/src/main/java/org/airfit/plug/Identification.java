@@ -1,6 +1,7 @@
 package org.airfit.plug;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -71,7 +72,11 @@ public final class Identification implements Worked {
   }
 
   private boolean nothingOpen() {
-    return fitsFirmly() && !mayBeChance() && stillToRead().isEmpty() && !needsWear();
+    return fitsFirmly()
+        && !mayBeChance()
+        && stillToRead().isEmpty()
+        && notKnown().isEmpty()
+        && !needsWear();
   }
 
   private static double firmAbove(boolean nearCopies) {
@@ -83,8 +88,11 @@ public final class Identification implements Worked {
   }
 
   private boolean mayBeChance() {
+    PlugProfile profile = best().profile();
+    boolean allAgree =
+        evidence.notRead(profile).isEmpty() && profile.missingDimensions().isEmpty();
     return unknownPrior() > 0.0
-        && !evidence.notRead(best().profile()).isEmpty()
+        && !allAgree
         && chanceOfCoincidence() > ProfileCandidate.REJECTED_BELOW;
   }
 
@@ -109,16 +117,36 @@ public final class Identification implements Worked {
     if (mayBeChance()) {
       open.add(
           Digits.percent(chanceOfCoincidence())
-              + " of the plugs of its size class would agree with a profile of the set by chance; read more");
+              + " of the plugs of its size class would agree with a profile of the set by chance; "
+              + (evidence.allRead() ? "the set knows no other size to read" : "read more"));
     }
     if (!stillToRead().isEmpty()) {
       open.add("a near copy may differ in what was not read; read also the "
-          + stillToRead().stream().map(Dimension::toString).collect(Collectors.joining(", ")));
+          + listed(stillToRead()));
+    }
+    if (!notKnown().isEmpty()) {
+      open.add(notKnownInWords());
     }
     if (needsWear()) {
       open.add("it fits with wear only, and a near copy may be smaller there");
     }
     return open;
+  }
+
+  /** Two of three sizes read is no agreement in all that the set knows, and is not called so. */
+  private String notKnownInWords() {
+    int known = best().profile().dimensions().size();
+    String agrees = stillToRead().isEmpty() && best().degreesOfFreedom() == known
+        ? "it fits in " + (known == 2 ? "both" : "all " + ReadingSlip.NUMBERS.get(known))
+            + " sizes that the set knows of it; "
+        : "";
+    return agrees + "the set does not know the " + listed(notKnown())
+        + ", on which the mating depends too; add "
+        + (notKnown().size() == 1 ? "that size" : "these sizes") + " to the set";
+  }
+
+  private static String listed(Collection<Dimension> dimensions) {
+    return dimensions.stream().map(Dimension::toString).collect(Collectors.joining(", "));
   }
 
   /** {@return the verdict; handle every one of them} */
@@ -182,8 +210,20 @@ public final class Identification implements Worked {
   }
 
   /**
+   * Obtains the dimensions on which the mating depends and whose size the set does not know for the likeliest profile. A
+   * near copy may differ in them and no reading tells, so the answer is a candidate at most.
+   *
+   * @return the {@link PlugProfile#missingDimensions} in the order of {@link Dimension}; empty where no near copies are
+   *     about
+   */
+  public List<Dimension> notKnown() {
+    return expectsNearCopies() ? List.copyOf(best().profile().missingDimensions()) : List.of();
+  }
+
+  /**
    * Obtains how often a plug from anywhere in the size class would agree with some profile of the set, by chance, in
-   * all that was read. Above 0.01 no plug is called identified while there is more to read.
+   * all that was read. Above 0.01 no plug is called identified, unless every dimension on which the mating depends was
+   * read.
    *
    * <pre>
    *   Σ over the profiles of Π (width in which 99 of 100 genuine plugs read) / (width of the size class)

@@ -40,6 +40,7 @@ public final class PlugProfile {
   private final @Nullable GaugeBall tipLengthBall;
   private final TipLength sizes;
   private final Set<Dimension> deciding;
+  private final Set<Dimension> missing;
 
   private PlugProfile(Builder builder, Provenance provenance, Source source) {
     this.id = builder.id;
@@ -57,6 +58,11 @@ public final class PlugProfile {
       decide.retainAll(builder.deciding);
     }
     this.deciding = Collections.unmodifiableSet(decide);
+    Set<Dimension> without = EnumSet.noneOf(Dimension.class);
+    if (builder.deciding.isEmpty()) {
+      without = EnumSet.complementOf(EnumSet.copyOf(dimensions.keySet()));
+    }
+    this.missing = Collections.unmodifiableSet(without);
   }
 
   /**
@@ -118,13 +124,24 @@ public final class PlugProfile {
   }
 
   /**
-   * Obtains the dimensions that decide whether a plug mates as this profile does. A near copy that differs in one of
-   * them is another plug, so all must be read before a plug is called identified, see {@link Identifier}.
+   * Obtains the known dimensions that decide whether a plug mates as this profile does. A near copy that differs in one
+   * of them is another plug, so all must be read before a plug is called identified, see {@link Identifier}.
    *
    * @return every known dimension, unless {@link Builder#deciding} named some of them
    */
   public Set<Dimension> decidingDimensions() {
     return deciding;
+  }
+
+  /**
+   * Obtains the dimensions on which the mating depends too and whose size is not known. Every {@link Dimension} decides
+   * something, see {@link Dimension#whatItDecides}; so a near copy may differ where this profile says nothing, and no
+   * reading of the others tells it.
+   *
+   * @return every dimension that is not known; empty where {@link Builder#deciding} named those that decide
+   */
+  public Set<Dimension> missingDimensions() {
+    return missing;
   }
 
   /** {@return the form of the locking groove, empty if it is not known} */
@@ -301,7 +318,8 @@ public final class PlugProfile {
 
     /**
      * Says which dimensions decide the mating, where a standard or a trial tells that the others do not matter. Without
-     * it all that are known decide.
+     * it every {@link Dimension} decides, also those whose size is not known, see
+     * {@link PlugProfile#missingDimensions}.
      *
      * @param those the dimensions, one at least, each to be given a spread as well
      * @return this builder

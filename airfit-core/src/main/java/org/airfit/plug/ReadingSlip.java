@@ -21,7 +21,7 @@ import org.airfit.working.UnitSystem;
  */
 public final class ReadingSlip {
 
-  private static final List<String> NUMBERS =
+  static final List<String> NUMBERS =
       List.of("none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
   private static final List<String> PLACES = List.of(
       "zeroth", "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth",

@@ -12,7 +12,8 @@
  *   <li>An answer is a probability, a fit and a verdict. "Of none in the set" is always one of the possibilities: from
  *       elsewhere in the size class, or a near copy of a profile, unless the user knows that none are about.
  *   <li>A plug is <em>identified</em> when its profile stands out, all readings fit, and every dimension that decides
- *       the mating was read. A reading that looks like a slip is told, and never corrected.
+ *       the mating was read. Where the set does not know one of these the plug is a candidate at most. A reading that
+ *       looks like a slip is told, and never corrected.
  *   <li>Only sets entered from a standard, or measured on five pieces or more, can say <em>identified</em>; any other
  *       says <em>candidate</em> at most. Every answer carries the weakest provenance of the set it was compared with.
  *   <li>Matching dimensions do not prove safe mating; every answer says so. Welding-gas and hydraulic profiles are

@@ -210,6 +210,7 @@ class BayesByHandTest {
         .from(Provenance.nominalUnverified(), Source.demo("a set for a test"))
         .dimension(Dimension.TIP_DIAMETER, PartSpread.normal(mm(10.0), mm(S_TIP)))
         .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(20.0), mm(S_LENGTH)))
+        .deciding(List.of(Dimension.TIP_DIAMETER, Dimension.TIP_LENGTH))
         .build();
     Identification weak = Identifier.of(set(unverified)).identify(fit);
     assertThat(weak.inWords())

@@ -387,6 +387,7 @@ class IdentificationTest {
         .from(provenance, HERE)
         .dimension(Dimension.TIP_DIAMETER, PartSpread.normal(mm(tip), mm(0.02)))
         .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(20.0), mm(0.05)))
+        .deciding(List.of(Dimension.TIP_DIAMETER, Dimension.TIP_LENGTH))
         .build();
   }
 
@@ -481,6 +482,7 @@ class IdentificationTest {
         .dimension(
             Dimension.TIP_LENGTH,
             PartSpread.measured(List.of(mm(20.0), mm(20.1), mm(19.9), mm(20.05), mm(19.95))))
+        .deciding(List.of(Dimension.TIP_DIAMETER, Dimension.TIP_LENGTH))
         .build();
     Identifier identifier = Identifier.of(ReferenceSet.of("mixed", List.of(limits, sample)));
     Identification one = identifier.identify(

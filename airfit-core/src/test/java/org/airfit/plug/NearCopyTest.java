@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -43,7 +44,7 @@ class NearCopyTest {
         .from(Provenance.standardEntered(), Source.demo("a set for a test"));
     sizes.forEach(
         (dimension, size) -> builder.dimension(dimension, PartSpread.normal(mm(size), mm(0.03))));
-    return builder;
+    return builder.deciding(sizes.keySet());
   }
 
   private static ReferenceSet set() {
@@ -119,6 +120,110 @@ class NearCopyTest {
     for (Dimension dimension : Dimension.values()) {
       assertThat(dimension.whatItDecides()).isNotBlank();
     }
+  }
+
+  private static PlugProfile known(String id, Map<Dimension, Double> sizes, Dimension... those) {
+    PlugProfile.Builder builder = PlugProfile.builder(id)
+        .displayName(id)
+        .from(Provenance.standardEntered(), Source.demo("a set for a test"));
+    for (Dimension dimension : those) {
+      builder.dimension(
+          dimension, PartSpread.normal(mm(PlugWorkshop.at(sizes, dimension)), mm(0.03)));
+    }
+    return builder.build();
+  }
+
+  /** Every dimension decides something; what the set does not know, no reading tells. */
+  @Test
+  void a_set_that_knows_few_sizes_of_a_profile_leaves_its_plug_a_candidate() {
+    Dimension[] three = {Dimension.TIP_DIAMETER, Dimension.COLLAR_DIAMETER, Dimension.TIP_LENGTH};
+    PlugProfile tern = known("Tern", TERN, three);
+    ReferenceSet set = ReferenceSet.of("few", List.of(tern, known("Skua", SKUA, three)));
+    List<PlugReading> all = tern(Dimension.TIP_DIAMETER, 11.90).subList(0, 3);
+    Identification answer = Identifier.of(set).identify(all);
+    assertThat(tern.missingDimensions())
+        .containsExactly(
+            Dimension.INSERTION_LENGTH,
+            Dimension.GROOVE_WIDTH,
+            Dimension.GROOVE_DIAMETER,
+            Dimension.TIP_TO_COLLAR,
+            Dimension.SHOULDER_DIAMETER,
+            Dimension.BORE);
+    assertThat(answer.stillToRead()).isEmpty();
+    assertThat(answer.notKnown()).containsExactlyElementsOf(tern.missingDimensions());
+    assertThat(answer.verdict()).isEqualTo(PlugVerdict.CANDIDATE);
+    assertThat(answer.profile()).contains(tern);
+    assertThat(answer.inWords())
+        .endsWith(" It fits in all three sizes that the set knows of it; the set does not know the"
+            + " insertion length (L_i), groove width (W_g), groove diameter (D_g), tip to collar (L_c),"
+            + " shoulder diameter (D_s), bore (d_b), on which the mating depends too; add these sizes to the"
+            + " set.");
+    Identification two = Identifier.of(set).identify(all.subList(0, 2));
+    assertThat(two.inWords())
+        .contains("read also the tip length (L_g). The set does not know the insertion length")
+        .doesNotContain("It fits in");
+  }
+
+  @Test
+  void one_size_that_the_set_does_not_know_is_enough_and_is_named() {
+    Map<Dimension, Double> all = Map.of(
+        Dimension.TIP_DIAMETER, 11.90,
+        Dimension.COLLAR_DIAMETER, 15.10,
+        Dimension.TIP_LENGTH, 16.27,
+        Dimension.GROOVE_WIDTH, 3.60,
+        Dimension.GROOVE_DIAMETER, 10.70,
+        Dimension.INSERTION_LENGTH, 26.40,
+        Dimension.TIP_TO_COLLAR, 11.30,
+        Dimension.SHOULDER_DIAMETER, 13.60,
+        Dimension.BORE, 7.60);
+    for (Dimension gap : Dimension.values()) {
+      Dimension[] others = EnumSet.complementOf(EnumSet.of(gap)).toArray(new Dimension[0]);
+      List<PlugReading> readings = new ArrayList<>();
+      all.forEach((dimension, size) ->
+          readings.add(PlugReading.of(dimension, Instrument.DIGITAL_CALIPER, mm(size))));
+      readings.removeIf(reading -> reading.dimension() == gap);
+      Identification answer = Identifier.of(
+              ReferenceSet.of("one", List.of(known("Tern", all, others))))
+          .identify(readings);
+      assertThat(answer.verdict()).as("%s", gap).isEqualTo(PlugVerdict.CANDIDATE);
+      assertThat(answer.notKnown()).containsExactly(gap);
+      assertThat(answer.inWords())
+          .endsWith(" It fits in all eight sizes that the set knows of it; the set does not know the " + gap
+              + ", on which the mating depends too; add that size to the set.");
+    }
+    List<PlugReading> nine = new ArrayList<>();
+    all.forEach((dimension, size) ->
+        nine.add(PlugReading.of(dimension, Instrument.DIGITAL_CALIPER, mm(size))));
+    Identification whole = Identifier.of(
+            ReferenceSet.of("one", List.of(known("Tern", all, Dimension.values()))))
+        .identify(nine);
+    assertThat(whole.notKnown()).isEmpty();
+    assertThat(whole.verdict()).isEqualTo(PlugVerdict.IDENTIFIED);
+  }
+
+  /**
+   * One profile and two lengths: a plug from anywhere in the size class reads both as this one does in 2 of 100 cases and
+   * more, and there is nothing else to read. The user's word that no near copies are about does not help against that.
+   */
+  @Test
+  void a_set_with_one_profile_does_not_identify_whatever_fits_it_by_chance() {
+    List<PlugReading> lengths = tern(Dimension.TIP_DIAMETER, 11.90).subList(2, 4);
+    Dimension[] two = {Dimension.TIP_LENGTH, Dimension.GROOVE_WIDTH};
+    Identifier trusting = Identifier.of(ReferenceSet.of("one", List.of(known("Tern", TERN, two))))
+        .withoutNearCopies();
+    Identification answer = trusting.identify(lengths);
+    assertThat(answer.chanceOfCoincidence()).isGreaterThan(0.02);
+    assertThat(answer.verdict()).isEqualTo(PlugVerdict.CANDIDATE);
+    assertThat(answer.notKnown()).isEmpty();
+    assertThat(answer.inWords())
+        .contains("of the plugs of its size class would agree with a profile of the set by chance;"
+            + " the set knows no other size to read");
+    Dimension[] three = {Dimension.TIP_DIAMETER, Dimension.COLLAR_DIAMETER, Dimension.TIP_LENGTH};
+    assertThat(Identifier.of(ReferenceSet.of("one", List.of(known("Tern", TERN, three))))
+            .withoutNearCopies()
+            .identify(tern(Dimension.TIP_DIAMETER, 11.90).subList(0, 3))
+            .verdict())
+        .isEqualTo(PlugVerdict.IDENTIFIED);
   }
 
   /** Sizes 0.3 mm off and more: 9 standard deviations of a diameter, 4 of a length or groove. */

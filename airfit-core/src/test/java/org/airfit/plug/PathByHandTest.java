@@ -39,6 +39,7 @@ class PathByHandTest {
   private static PlugProfile both(String id, double tip, double length) {
     return tip(id, tip)
         .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(length), mm(PART)))
+        .deciding(List.of(Dimension.TIP_DIAMETER, Dimension.TIP_LENGTH))
         .build();
   }
 
@@ -103,6 +104,8 @@ class PathByHandTest {
     PlugProfile ant = tip("Ant", 8.0)
         .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(20.0), mm(PART)))
         .dimension(Dimension.COLLAR_DIAMETER, PartSpread.normal(mm(12.0), mm(PART)))
+        .deciding(
+            List.of(Dimension.TIP_DIAMETER, Dimension.TIP_LENGTH, Dimension.COLLAR_DIAMETER))
         .build();
     BenchPath path = BenchPath.of(Identifier.of(set(ant)));
     BenchPath.Step last = path.steps().get(1);
@@ -117,6 +120,30 @@ class PathByHandTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> path.restOf(first, of))
         .withMessage("step and branch must be of this path, was step 1; take them from steps()");
+  }
+
+  /** Nine sizes less those known, by their symbols; profiles with the same gaps stand together. */
+  @Test
+  void a_path_tells_what_the_set_does_not_know_and_promises_nothing() {
+    PlugProfile tips = tip("Ant", 8.0).build();
+    PlugProfile lengths = tip("Bee", 12.0)
+        .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(20.0), mm(PART)))
+        .dimension(Dimension.COLLAR_DIAMETER, PartSpread.normal(mm(15.0), mm(PART)))
+        .build();
+    String rest = ", on which the mating depends too: a candidate at most, until they are in the set.\n";
+    ReferenceSet two = set(tips, lengths);
+    assertThat(BenchPath.of(Identifier.of(two)).toText())
+        .contains("\nOf Ant the set does not know D_c, L_g, L_i, W_g, D_g, L_c, D_s, d_b" + rest)
+        .contains("\nOf Bee the set does not know L_i, W_g, D_g, L_c, D_s, d_b" + rest);
+    String one = BenchPath.of(Identifier.of(set(lengths))).toText();
+    assertThat(one)
+        .contains("Bee. Read also L_g.\n")
+        .contains("\nOf no profile does the set know L_i, W_g, D_g, L_c, D_s, d_b" + rest)
+        .doesNotContain("To identify it");
+    assertThat(BenchPath.of(Identifier.of(two).withoutNearCopies()).toText())
+        .doesNotContain("the set does not know");
+    assertThat(BenchPath.of(Identifier.of(set(both("Cow", 14.0, 20.0), tips))).toText())
+        .contains("\nOf Ant the set does not know D_c, L_g,");
   }
 
   @Test

@@ -333,10 +333,9 @@ class ScoresProperties {
       if (Math.abs(tail - 0.01) < 1.0e-4 || Math.abs(coincidence - 0.01) < 1.0e-5) {
         return;
       }
-      boolean all = readings.stream()
-          .map(PlugReading::dimension)
-          .toList()
-          .containsAll(likely.get(0).dimensions().keySet());
+      // all on which the mating depends, whether or not the set knows it
+      boolean all = readings.size() == Dimension.values().length
+          && likely.get(0).dimensions().size() == Dimension.values().length;
       plain = tail < 0.01 || (coincidence > 0.01 && !all)
           ? PlugVerdict.CANDIDATE
           : PlugVerdict.IDENTIFIED;

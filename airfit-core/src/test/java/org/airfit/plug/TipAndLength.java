@@ -5,7 +5,10 @@ import org.airfit.measure.PartSpread;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 
-/** Profiles of one or two sizes that scatter normally, for answers worked out by hand. */
+/**
+ * Profiles of one or two sizes that scatter normally, for answers worked out by hand. Of two sizes both decide the mating
+ * and nothing else does.
+ */
 final class TipAndLength {
 
   /** The standard deviations of the parts [mm]. */
@@ -29,6 +32,7 @@ final class TipAndLength {
   static PlugProfile both(String id, double tip, double length) {
     return tip(id, tip)
         .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(length), mm(S_LENGTH)))
+        .deciding(List.of(Dimension.TIP_DIAMETER, Dimension.TIP_LENGTH))
         .build();
   }
 
