@@ -3,8 +3,11 @@ package org.airfit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.airfit.air.AirState;
+import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.measure.Instrument;
 import org.airfit.network.Network;
@@ -24,6 +27,7 @@ import org.airfit.plug.ReferenceSet;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Money;
@@ -37,10 +41,14 @@ import org.airfit.run.RankedChange;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.run.ToolDemand;
+import org.airfit.run.WiderHose;
 import org.airfit.safety.SafetyRules;
 import org.airfit.safety.Situation;
 import org.airfit.select.Catalogue;
+import org.airfit.select.Material;
+import org.airfit.select.Offers;
 import org.airfit.select.Part;
+import org.airfit.select.PartFacts;
 import org.airfit.select.Requirement;
 import org.airfit.select.Selection;
 import org.airfit.select.Shelf;
@@ -67,6 +75,7 @@ final class FuzzSeeds {
     addNetwork(values);
     addRun(values);
     addSelection(values);
+    addOffers(values);
     addPlugs(values);
     values.addAll(SafetyRules.usFederal().rules());
     values.add(Situation.describe().build());
@@ -141,6 +150,8 @@ final class FuzzSeeds {
         Run.from(EIGHT, ATMOSPHERE).through("coupling", part(9.0)).through("hose", hose(12.7));
     values.addAll(
         RankedChange.rank(run, tool(), List.of(new Change("wider", wider, Money.parse("30 USD")))));
+    values.addAll(WiderHose.triedFromNarrowest(
+        run, "hose", MassFlow.ofKilogramsPerSecond(0.01), GaugePressure.ofBar(5.0), UnitSystem.SI));
     values.addAll(LongestHose.ofEverySize(
         run, "hose", MassFlow.ofKilogramsPerSecond(0.01), GaugePressure.ofBar(5.0), UnitSystem.SI));
   }
@@ -198,6 +209,39 @@ final class FuzzSeeds {
           values.addAll(proposal.joints());
         });
       }
+    }
+  }
+
+  private static PartFacts priced(String id, String price) {
+    return PartFacts.of(id, "part " + id)
+        .withRating(GaugePressure.ofBar(16.0))
+        .withMaterial(Material.HARDENED_STEEL)
+        .withPrice(Money.parse(price));
+  }
+
+  /** Parts with prices, and one of which it is not known whether enough air passes. */
+  private static void addOffers(List<Object> values) {
+    End female = End.parse("3/8 NPT female");
+    List<Part> parts = List.of(
+        new Part.Plug(priced("hose plug", "3 EUR"), "finch", female),
+        new Part.Plug(priced("tool plug", "2 EUR"), "finch", End.parse("1/4 NPT male")),
+        new Part.Hose(
+            priced("hose", "25 EUR"),
+            HoseBore.of(Length.ofMillimetres(9.5)),
+            hose(9.5),
+            End.parse("3/8 NPT male"),
+            End.parse("3/8 NPT male")));
+    Requirement job = Shelf.job().build();
+    CapacityRange capacity =
+        new CapacityRange(part(2.0), part(9.0), Source.demo("made up for the fuzzer"));
+    for (CapacityRange each : List.of(CapacityRange.exactly(part(9.0)), capacity)) {
+      List<Part> all = new ArrayList<>(parts);
+      all.add(new Part.Socket(priced("socket", "10 EUR"), Set.of("finch"), female, each));
+      Catalogue catalogue = Catalogue.of(all);
+      Selection.of(job, catalogue)
+          .fold(fitting -> fitting.proposals(), nothing -> nothing.nearest())
+          .forEach(proposal -> values.addAll(proposal.doubts()));
+      values.addAll(Offers.of(job, catalogue).offers());
     }
   }
 }

@@ -9,6 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.airfit.run.WiderHose;
+import org.airfit.select.Doubt;
+import org.airfit.select.Offer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -67,6 +70,13 @@ class FuzzerTest {
     public String toString() {
       return "faulty " + number;
     }
+  }
+
+  /** No call returned these types in a million of each kind; without one to begin with their methods are never called. */
+  @Test
+  void the_values_to_begin_with_are_of_every_type_that_chance_does_not_make() {
+    assertThat(FuzzSeeds.values().stream().map(Object::getClass))
+        .contains(WiderHose.class, Doubt.class, Offer.class);
   }
 
   @Test

@@ -438,11 +438,16 @@ public final class BenchPath {
             .add(profile.displayName());
       }
     }
-    gaps.forEach((missing, names) -> out.append("\nOf ")
-        .append(names.size() == set.profiles().size() ? "no profile" : String.join(", ", names))
-        .append(names.size() == set.profiles().size() ? " does the set know " : " the set does not know ")
-        .append(missing.stream().map(Dimension::symbol).collect(Collectors.joining(", ")))
-        .append(", on which the mating depends too: a candidate at most, until they are in the set.\n"));
+    gaps.forEach(
+        (missing, names) -> out.append("\nOf ")
+            .append(names.size() == set.profiles().size() ? "no profile" : String.join(", ", names))
+            .append(
+                names.size() == set.profiles().size()
+                    ? " does the set know "
+                    : " the set does not know ")
+            .append(missing.stream().map(Dimension::symbol).collect(Collectors.joining(", ")))
+            .append(
+                ", on which the mating depends too: a candidate at most, until they are in the set.\n"));
   }
 
   private static String padded(String number) {

@@ -115,14 +115,13 @@ public final class Identification implements Worked {
                   + " of its genuine plugs fit as badly in all readings together; read again");
     }
     if (mayBeChance()) {
-      open.add(
-          Digits.percent(chanceOfCoincidence())
-              + " of the plugs of its size class would agree with a profile of the set by chance; "
-              + (evidence.allRead() ? "the set knows no other size to read" : "read more"));
+      open.add(Digits.percent(chanceOfCoincidence())
+          + " of the plugs of its size class would agree with a profile of the set by chance; "
+          + (evidence.allRead() ? "the set knows no other size to read" : "read more"));
     }
     if (!stillToRead().isEmpty()) {
-      open.add("a near copy may differ in what was not read; read also the "
-          + listed(stillToRead()));
+      open.add(
+          "a near copy may differ in what was not read; read also the " + listed(stillToRead()));
     }
     if (!notKnown().isEmpty()) {
       open.add(notKnownInWords());

@@ -188,8 +188,9 @@ class NearCopyTest {
       assertThat(answer.verdict()).as("%s", gap).isEqualTo(PlugVerdict.CANDIDATE);
       assertThat(answer.notKnown()).containsExactly(gap);
       assertThat(answer.inWords())
-          .endsWith(" It fits in all eight sizes that the set knows of it; the set does not know the " + gap
-              + ", on which the mating depends too; add that size to the set.");
+          .endsWith(
+              " It fits in all eight sizes that the set knows of it; the set does not know the "
+                  + gap + ", on which the mating depends too; add that size to the set.");
     }
     List<PlugReading> nine = new ArrayList<>();
     all.forEach((dimension, size) ->

@@ -104,8 +104,7 @@ class PathByHandTest {
     PlugProfile ant = tip("Ant", 8.0)
         .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(20.0), mm(PART)))
         .dimension(Dimension.COLLAR_DIAMETER, PartSpread.normal(mm(12.0), mm(PART)))
-        .deciding(
-            List.of(Dimension.TIP_DIAMETER, Dimension.TIP_LENGTH, Dimension.COLLAR_DIAMETER))
+        .deciding(List.of(Dimension.TIP_DIAMETER, Dimension.TIP_LENGTH, Dimension.COLLAR_DIAMETER))
         .build();
     BenchPath path = BenchPath.of(Identifier.of(set(ant)));
     BenchPath.Step last = path.steps().get(1);
@@ -130,7 +129,8 @@ class PathByHandTest {
         .dimension(Dimension.TIP_LENGTH, PartSpread.normal(mm(20.0), mm(PART)))
         .dimension(Dimension.COLLAR_DIAMETER, PartSpread.normal(mm(15.0), mm(PART)))
         .build();
-    String rest = ", on which the mating depends too: a candidate at most, until they are in the set.\n";
+    String rest =
+        ", on which the mating depends too: a candidate at most, until they are in the set.\n";
     ReferenceSet two = set(tips, lengths);
     assertThat(BenchPath.of(Identifier.of(two)).toText())
         .contains("\nOf Ant the set does not know D_c, L_g, L_i, W_g, D_g, L_c, D_s, d_b" + rest)
