@@ -228,7 +228,10 @@ public record Compressor(
     if (flow <= delivery(cutIn).kilogramsPerSecond()) {
       return 0.0;
     }
-    int i = Math.max(1, behind(flow));
+    int i = behind(flow);
+    if (i == 0) {
+      return Double.NaN;
+    }
     Point before = curve.get(i - 1);
     Point behind = curve.get(i);
     return (before.pressure.pascals() - behind.pressure.pascals()) / (mass(before) - mass(behind));

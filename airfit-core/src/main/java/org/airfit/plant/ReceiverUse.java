@@ -61,7 +61,7 @@ import org.airfit.working.Working;
  * pressure earlier and falls back as it cools. <b>Source:</b> ti, Esposito, Fluid Power with Applications, section 13;
  * ta, the isentropic p/ρ^1.4 of any handbook of gas dynamics with the same balance of mass.
  *
- * @param receiver its volume
+ * @param receiver its volume, in [1e-6, 1e9] m³
  * @param start the pressure when a draw begins
  * @param least the least pressure it may fall to, below {@code start}
  * @param atmosphere the pressure around it
@@ -88,6 +88,9 @@ public record ReceiverUse(
 
   /** A cubic kilometre, which no receiver holds [m³]: a choice of this project. */
   private static final double LARGEST = 1.0e9;
+
+  /** A cubic centimetre, less than any receiver holds [m³]: a choice of this project. */
+  private static final double SMALLEST = 1.0e-6;
 
   private static final Source HANDBOOK =
       Source.handbook("Esposito, Fluid Power with Applications, example 13-7, solved for the time");
@@ -184,7 +187,7 @@ public record ReceiverUse(
   /**
    * Checks the components.
    *
-   * @param receiver its volume
+   * @param receiver its volume, in [1e-6, 1e9] m³
    * @param start the pressure when a draw begins
    * @param least the least pressure it may fall to, below {@code start}
    * @param atmosphere the pressure around it
@@ -207,9 +210,11 @@ public record ReceiverUse(
     Objects.requireNonNull(delivery, "delivery");
     Objects.requireNonNull(draw, "draw");
     Objects.requireNonNull(every, "every");
-    if (!(receiver.cubicMetres() > 0.0)) {
+    double volume = receiver.cubicMetres();
+    if (!(volume >= SMALLEST && volume <= LARGEST)) {
       throw new IllegalArgumentException(
-          "volume of the receiver must be above 0 m³, was " + receiver.shown());
+          "volume of the receiver must be in [1e-6, 1e9] m³, was " + receiver.shown()
+              + "; check its unit");
     }
     if (least.compareTo(start) >= 0) {
       throw new IllegalArgumentException("least pressure must be below that at the start, "

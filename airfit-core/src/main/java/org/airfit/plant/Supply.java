@@ -60,7 +60,9 @@ public sealed interface Supply permits Supply.Fixed, Regulator, Compressor {
    * Finds how fast the pressure falls as the flow rises.
    *
    * @param flow the flow [kg/s], one that it gives
-   * @return d pressure / d flow [Pa s/kg], at most 0; of the smaller flows where the curve has a corner
+   * @return d pressure / d flow [Pa s/kg], at most 0; of the smaller flows where the curve has a corner; minus infinity
+   *     where it falls more steeply than a number tells. Of a flow that it does not give the slope tells nothing: that of
+   *     a compressor is NaN
    */
   double slope(double flow);
 

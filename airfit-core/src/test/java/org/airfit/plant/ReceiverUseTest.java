@@ -326,9 +326,17 @@ class ReceiverUseTest {
 
   @Test
   void a_use_that_is_none_is_refused() {
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> us(0.0, 100.0, 80.0, 20.0, 0.0, 14.7))
-        .withMessageStartingWith("volume of the receiver must be above 0 m³, was 0");
+    for (double gallons : new double[] {0.0, Double.MIN_VALUE, 2.6e-4, 2.7e11}) { // 0.98 cm³, 1.02 km³
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> us(gallons, 100.0, 80.0, 20.0, 0.0, 14.7))
+          .withMessageStartingWith("volume of the receiver must be in [1e-6, 1e9] m³, was ")
+          .withMessageEndingWith("; check its unit");
+    }
+    for (double gallons : new double[] {2.7e-4, 2.6e11}) {
+      ReceiverUse at = us(gallons, 100.0, 80.0, 20.0, 0.0, 14.7);
+      assertThat(at.needed().cubicMetres()).isBetween(0.1, 10.0);
+      assertThat(at.working().toText()).isNotBlank();
+    }
     assertThatIllegalArgumentException()
         .isThrownBy(() -> us(80.0, 100.0, 100.0, 20.0, 0.0, 14.7))
         .withMessageStartingWith("least pressure must be below that at the start");

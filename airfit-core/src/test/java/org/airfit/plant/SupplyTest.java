@@ -161,6 +161,8 @@ class SupplyTest {
           .isEqualTo(most);
       assertThat(even.pascals(most)).isEqualTo(even.cutIn().pascals());
       assertThat(even.at(kg(most * 1.000001))).isEmpty();
+      assertThat(even.slope(most)).isZero();
+      assertThat(even.slope(most * 1.000001)).as("of a flow that it does not give").isNaN();
     }
   }
 
