@@ -3,8 +3,10 @@ package org.airfit.plug;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import org.airfit.ReliabilityTable;
 import org.airfit.internal.Digits;
@@ -16,6 +18,11 @@ class PlugReliabilityTest {
 
   private static final int SCALE = Integer.getInteger("airfit.plugs.scale", 1);
   private static final int PLUGS = 300 * SCALE;
+
+  private static final Set<Dimension> ALL = EnumSet.allOf(Dimension.class);
+  private static final Set<Dimension> THREE =
+      EnumSet.of(Dimension.TIP_DIAMETER, Dimension.COLLAR_DIAMETER, Dimension.TIP_LENGTH);
+  private static final Set<Dimension> EIGHT = EnumSet.complementOf(EnumSet.of(Dimension.BORE));
 
   /** Draws a plug, of a profile or like it. */
   private interface Draw {
@@ -60,14 +67,26 @@ class PlugReliabilityTest {
       Function<ReferenceSet, Identifier> judge,
       Draw draw,
       boolean genuine) {
+    return follow(seed, profiles, ALL, most, judge, draw, genuine);
+  }
+
+  /** The same by a set that knows some sizes only; the plug is drawn with all. */
+  private static Tally follow(
+      long seed,
+      int profiles,
+      Set<Dimension> known,
+      int most,
+      Function<ReferenceSet, Identifier> judge,
+      Draw draw,
+      boolean genuine) {
     PlugWorkshop workshop = new PlugWorkshop(seed);
     Tally tally = new Tally();
     ReferenceSet set = workshop.set(profiles);
-    Identifier identifier = judge.apply(set);
+    Identifier identifier = judge.apply(PlugWorkshop.knowing(set, known));
     for (int i = 0; i < PLUGS; i++) {
       if (i % 30 == 0) { // a new set now and then
         set = workshop.set(profiles);
-        identifier = judge.apply(set);
+        identifier = judge.apply(PlugWorkshop.knowing(set, known));
       }
       PlugProfile truth = set.profiles().get(workshop.random.nextInt(profiles));
       Map<Dimension, Double> plug = draw.plug(workshop, truth);
@@ -85,7 +104,7 @@ class PlugReliabilityTest {
       switch (answer.verdict()) {
         case IDENTIFIED -> {
           tally.identified++;
-          tally.wrong += genuine && answer.profile().orElseThrow().equals(truth) ? 0 : 1;
+          tally.wrong += genuine && answer.profile().orElseThrow().id().equals(truth.id()) ? 0 : 1;
         }
         case CANDIDATE -> tally.candidates++;
         case NO_MATCH -> tally.refused++;
@@ -157,6 +176,48 @@ class PlugReliabilityTest {
               + ", 8 profiles"));
     }
     ReliabilityTable.write("plugs", HEADINGS, rows);
+  }
+
+  /** What a set does not know of a profile, no reading tells; with one profile there is nothing to tell a plug from. */
+  @Test
+  void a_set_of_few_sizes_or_of_one_profile_identifies_no_unknown_plug() {
+    List<List<String>> rows = new ArrayList<>();
+    long seed = 50;
+    for (int profiles : new int[] {1, 8}) {
+      for (Set<Dimension> known : List.of(THREE, EIGHT, ALL)) {
+        if (profiles == 8 && known.equals(ALL)) {
+          continue; // in the table of whole sets
+        }
+        String in = ", " + profiles + (profiles == 1 ? " profile, " : " profiles, ") + known.size()
+            + " sizes";
+        Tally genuine =
+            follow(seed++, profiles, known, 9, Identifier::of, PlugWorkshop::genuine, true);
+        rows.add(genuine.row("genuine, as new" + in));
+        Function<ReferenceSet, Identifier> trusting = set -> Identifier.of(set).withoutNearCopies();
+        Tally trusted =
+            follow(seed++, profiles, known, 5, trusting, PlugWorkshop::genuine, true);
+        rows.add(trusted.row("the same, no near copies about, five readings" + in));
+        Draw elsewhere = (workshop, profile) -> workshop.anySizes();
+        Tally strange = follow(seed++, profiles, known, 9, Identifier::of, elsewhere, false);
+        rows.add(strange.row("elsewhere in the size class" + in));
+        Tally trustedStrange = follow(seed++, profiles, known, 9, trusting, elsewhere, false);
+        rows.add(trustedStrange.row("the same, no near copies about" + in));
+        Tally copies = follow(seed++, profiles, known, 9, Identifier::of, copies(3, 0.3, 1.0), false);
+        rows.add(copies.row("near copies, 3 of 9 sizes off by 0.3 to 1 mm" + in));
+        for (Tally unknown : List.of(strange, trustedStrange, copies)) {
+          assertThat(unknown.share(unknown.identified)).as(in).isLessThanOrEqualTo(0.01);
+        }
+        assertThat(trusted.share(trusted.identified)).as(in).isGreaterThanOrEqualTo(0.90);
+        assertThat(genuine.wrong + trusted.wrong).as(in).isLessThanOrEqualTo(PLUGS / 100);
+        if (known.equals(ALL)) {
+          assertThat(genuine.share(genuine.identified)).as(in).isGreaterThanOrEqualTo(0.90);
+        } else {
+          assertThat(genuine.identified).as(in).isZero();
+          assertThat(genuine.share(genuine.candidates)).as(in).isGreaterThanOrEqualTo(0.90);
+        }
+      }
+    }
+    ReliabilityTable.write("plugsFew", HEADINGS, rows);
   }
 
   /** Half of the plugs worn, with the usual allowance and without a word about wear. */

@@ -1,6 +1,7 @@
 package org.airfit.plug;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -82,6 +83,23 @@ final class PlugWorkshop {
       drawn.add(builder.build());
     }
     return ReferenceSet.of("drawn by lot", drawn);
+  }
+
+  /** The same profiles of which only some sizes are known. */
+  static ReferenceSet knowing(ReferenceSet whole, Collection<Dimension> sizes) {
+    List<PlugProfile> some = new ArrayList<>();
+    for (PlugProfile profile : whole.profiles()) {
+      PlugProfile.Builder builder = PlugProfile.builder(profile.id())
+          .from(profile.provenance(), profile.source())
+          .confirmUnusual();
+      profile.dimensions().forEach((dimension, spread) -> {
+        if (sizes.contains(dimension)) {
+          builder.dimension(dimension, spread);
+        }
+      });
+      some.add(builder.build());
+    }
+    return ReferenceSet.of(whole.name(), some);
   }
 
   /** A genuine plug as new: its pieces scatter in a triangle with the standard deviation the set states. */
