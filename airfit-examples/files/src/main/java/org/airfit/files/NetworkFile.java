@@ -144,24 +144,24 @@ public final class NetworkFile {
             + "\", to which no supply, pipe or part leads; type a junction of another row");
       }
     }
-    if (highest != null) {
-      GaugePressure usual = GaugePressure.of(first.pressure(), known.atmosphere);
-      known.builder.highest(highest.compareTo(usual) > 0 ? highest : usual);
-    }
+    GaugePressure usual = GaugePressure.of(first.pressure(), known.atmosphere);
+    GaugePressure most = highest != null && highest.compareTo(usual) > 0 ? highest : usual;
+    known.builder.highest(most);
     AirState supplied = first;
     // after the tools of the drops, whose order is that of the drops
     leaks.forEach(leak -> known.builder.tool(
         leak.junction(),
         ToolDemand.following(leak.name(), leak.air(), leak.at().absolute(known.atmosphere))));
-    return Field.ofFile(file).build(() -> job(known, supplied));
+    return Field.ofFile(file).build(() -> job(known, supplied, most));
   }
 
-  private NetworkJob job(Head known, AirState supplied) {
+  private NetworkJob job(Head known, AirState supplied, GaugePressure most) {
     return new NetworkJob(
         known.title,
         known.customer,
         known.atmosphere,
         supplied,
+        most,
         known.builder.build(),
         branches,
         drops,

@@ -22,6 +22,7 @@ import org.airfit.working.UnitSystem;
  * @param customer whose network it is
  * @param atmosphere the pressure around it
  * @param supply the air at the supply of the highest pressure
+ * @param highest the highest pressure that can occur, by which the work is judged
  * @param network the network
  * @param branches its pipes and parts, in the order of the file
  * @param drops its drops, in the order of the file; the first tools of the network are theirs, in this order
@@ -34,6 +35,7 @@ public record NetworkJob(
     String customer,
     AbsolutePressure atmosphere,
     AirState supply,
+    GaugePressure highest,
     Network network,
     List<Branch> branches,
     List<Drop> drops,
@@ -48,6 +50,7 @@ public record NetworkJob(
    * @param customer whose network it is
    * @param atmosphere the pressure around it
    * @param supply the air at the supply of the highest pressure
+   * @param highest the highest pressure that can occur, by which the work is judged
    * @param network the network
    * @param branches its pipes and parts, in the order of the file
    * @param drops its drops, in the order of the file; the first tools of the network are theirs, in this order
@@ -60,6 +63,7 @@ public record NetworkJob(
     Objects.requireNonNull(customer, "customer");
     Objects.requireNonNull(atmosphere, "atmosphere");
     Objects.requireNonNull(supply, "supply");
+    Objects.requireNonNull(highest, "highest");
     Objects.requireNonNull(network, "network");
     branches = List.copyOf(Objects.requireNonNull(branches, "branches"));
     drops = List.copyOf(Objects.requireNonNull(drops, "drops"));
