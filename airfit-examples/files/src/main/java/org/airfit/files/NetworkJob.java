@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
 import org.airfit.line.PipeDuty;
 import org.airfit.network.Network;
 import org.airfit.plant.RegulatorElement;
@@ -88,31 +89,36 @@ public record NetworkJob(
    *
    * @param name its name, unique in the network
    * @param duty what a pipe serves, by which its velocity is judged; empty of a hose and for anything else
-   * @param pipe the pipe or hose; empty for anything else
+   * @param told the pipe or hose as well as the file tells it; empty for anything else
    * @param part the flow capacity of a part or a check valve; empty for anything else
    * @param regulator the regulator; empty for anything else
    */
   public record Branch(
       String name,
       Optional<PipeDuty> duty,
-      Optional<Conduit> pipe,
+      Optional<ConduitRange> told,
       Optional<FlowCapacity> part,
       Optional<RegulatorElement> regulator) {
 
-    static Branch ofPipe(String name, PipeDuty duty, Conduit pipe) {
+    static Branch ofPipe(String name, PipeDuty duty, ConduitRange told) {
       return new Branch(
-          name, Optional.of(duty), Optional.of(pipe), Optional.empty(), Optional.empty());
+          name, Optional.of(duty), Optional.of(told), Optional.empty(), Optional.empty());
     }
 
     /** A hose: rules of velocity are for pipe. */
-    static Branch ofHose(String name, Conduit hose) {
+    static Branch ofHose(String name, ConduitRange told) {
       return new Branch(
-          name, Optional.empty(), Optional.of(hose), Optional.empty(), Optional.empty());
+          name, Optional.empty(), Optional.of(told), Optional.empty(), Optional.empty());
+    }
+
+    /** {@return the pipe or hose as it is reckoned with: what lets least through of all that was told} */
+    public Optional<Conduit> pipe() {
+      return told.map(ConduitRange::least);
     }
 
     /** {@return whether it is a hose} */
     public boolean isHose() {
-      return pipe.isPresent() && duty.isEmpty();
+      return told.isPresent() && duty.isEmpty();
     }
 
     static Branch ofPart(String name, FlowCapacity part) {
@@ -130,14 +136,14 @@ public record NetworkJob(
      *
      * @param name its name, unique in the network
      * @param duty what a pipe serves; empty for anything else
-     * @param pipe the pipe; empty for anything else
+     * @param told the pipe or hose as well as the file tells it; empty for anything else
      * @param part the flow capacity of a part or a check valve; empty for anything else
      * @param regulator the regulator; empty for anything else
      */
     public Branch {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(duty, "duty");
-      Objects.requireNonNull(pipe, "pipe");
+      Objects.requireNonNull(told, "told");
       Objects.requireNonNull(part, "part");
       Objects.requireNonNull(regulator, "regulator");
     }

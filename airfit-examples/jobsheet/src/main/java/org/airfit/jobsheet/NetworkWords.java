@@ -5,9 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.airfit.files.NetworkJob;
+import org.airfit.line.ConduitRange;
 import org.airfit.network.BranchFlow;
 import org.airfit.network.NetworkResult;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.working.UnitSystem;
 
 /** The sentences of a network sheet that text and page share. */
 final class NetworkWords {
@@ -50,6 +54,7 @@ final class NetworkWords {
                         + ": no more goes through, whatever the pressure behind."));
               }
               supplies(lines, sheet, solved);
+              worst(sheet).ifPresent(lines::add);
               lines.add(new Answer("As they run", usual(answers)));
               lines.add(new Answer(
                   "To change", toChange(sheet)));
@@ -81,6 +86,44 @@ final class NetworkWords {
               return lines;
             });
     return lines;
+  }
+
+  /** The pipes that are not known exactly: what was taken, and what they may be. */
+  private static Optional<Answer> worst(NetworkSheet sheet) {
+    List<String> said = sheet.job().branches().stream()
+        .flatMap(branch -> branch.told().stream()
+            .filter(told -> !told.isExact())
+            .map(told -> branch.name() + ": " + worst(told, sheet.job().units())))
+        .toList();
+    return said.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Answer(
+            "Not known exactly",
+            String.join("; ", said)
+                + ". The worst was taken, so the pressures above are the lowest that can be."));
+  }
+
+  private static String worst(ConduitRange told, UnitSystem units) {
+    List<String> words = new ArrayList<>();
+    if (!told.least().bore().equals(told.most().bore())) {
+      words.add("bore of " + units.saySmall(told.least().bore()) + " taken, may be up to "
+          + units.saySmall(told.most().bore()));
+    }
+    if (!told.least().roughness().equals(told.most().roughness())) {
+      words.add("roughness of " + roughness(told.least().roughness(), units)
+          + " taken, may be down to " + roughness(told.most().roughness(), units));
+    }
+    if (told.least().fittingLoss() != told.most().fittingLoss()) {
+      words.add("fittings with a K of " + Amounts.fixed(told.least().fittingLoss(), 1)
+          + " taken, may be down to " + Amounts.fixed(told.most().fittingLoss(), 1));
+    }
+    return String.join(", ", words);
+  }
+
+  /** To a hundredth of a millimetre: a roughness is worth no more digits. */
+  private static String roughness(Length roughness, UnitSystem units) {
+    return units.either(
+        roughness.format(LengthUnit.MILLIMETRE, 2), roughness.format(LengthUnit.INCH, 4));
   }
 
   private static String enough(int drops) {

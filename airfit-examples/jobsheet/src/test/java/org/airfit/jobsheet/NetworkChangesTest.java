@@ -1,6 +1,7 @@
 package org.airfit.jobsheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
@@ -12,11 +13,15 @@ import org.airfit.files.NetworkFile;
 import org.airfit.files.NetworkJob;
 import org.airfit.files.WrongFileException;
 import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
 import org.airfit.network.Network;
 import org.airfit.network.NetworkResult;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What to change in a network: only where a drop is short, each solved again; in its units. */
 class NetworkChangesTest {
@@ -305,4 +310,40 @@ class NetworkChangesTest {
         .isPresent();
     assertThat(NetworkText.of(hose)).doesNotContain("0.500 in");
   }
+
+  /** The wall of an old steel pipe has a range: the roughest is taken, and the sheet says so; an exact one says nothing. */
+  @Test
+  void what_is_not_known_exactly_of_a_pipe_is_told_with_what_was_taken()
+      throws WrongFileException {
+    NetworkSheet sheet = NetworkSheet.of(network(WALLS.formatted("\"steel pipe, old\"", "14 scfm")));
+    ConduitRange told = sheet.job().branches().get(0).told().orElseThrow();
+    assertThat(told.least().roughness()).isGreaterThan(told.most().roughness());
+    assertThat(sheet.job().branches().get(0).pipe()).hasValue(told.least());
+    assertThat(NetworkText.of(sheet).replaceAll("\\s+", " "))
+        .contains("Not known exactly: main: roughness of "
+            + told.least().roughness().format(LengthUnit.INCH, 4) + " taken, may be down to "
+            + told.most().roughness().format(LengthUnit.INCH, 4))
+        .contains("The worst was taken, so the pressures above are the lowest that can be.");
+    assertThat(NetworkPage.of(sheet)).contains("Not known exactly");
+    assertThat(NetworkText.of(NetworkSheet.of(
+            network(WALLS.formatted("commercial steel", "14 scfm")))))
+        .doesNotContain("Not known exactly: main", "main: roughness");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"11 to 14 cfm", "11 to 14 scfm", "11-14 scfm"})
+  void a_range_of_air_is_refused_with_the_end_to_give(String air) {
+    assertThatThrownBy(() -> network(WALLS.formatted("commercial steel", air)))
+        .isInstanceOf(WrongFileException.class)
+        .hasMessage("shed.csv: row 5, column air: was \"" + air
+            + "\"; one value is wanted here, no range: give the most that the tool takes");
+  }
+
+  private static final String WALLS = """
+      record,name,from,to,bore,length,roughness,wall,tool,air,needs,pressure,units,temperature,atmosphere,customer,onHose,follows
+      network,Shed,,,,,,,,,,,US,68 °F,14.7 psia,K.,,
+      supply,,,room,,,,,,,,110 psig,,,,,,
+      pipe,main,room,a,0.622 in,120 ft,,%s,,,,,,,,,,
+      drop,bench,a,,3/8 in,50 ft,0.01 mm,,grinder,%s,90 psig,,,,,,yes,no
+      """;
 }
