@@ -17,21 +17,25 @@ final class HoseTubeReader {
   private enum Kind {
     BARB("barb"),
     HOSE("hose"),
-    PUSH_IN("push-in"),
+    PUSH_IN("push-in", "pushin", "push-to-connect"),
     TUBE("tube");
 
     private final String word;
 
-    Kind(String word) {
-      this.word = word;
+    /** The word itself and what else the trade says for it. */
+    private final List<String> words;
+
+    Kind(String... words) {
+      this.word = words[0];
+      this.words = List.of(words);
     }
 
     boolean isOfHose() {
       return this == BARB || this == HOSE;
     }
 
-    /** Whether a text has the word of this kind from a place on, with any dash or a blank for its dash. */
-    private boolean isAt(String text, int start) {
+    /** Whether a text has a word from a place on, with any dash or a blank for its dash. */
+    private static boolean isAt(String word, String text, int start) {
       for (int i = 0; i < word.length(); i++) {
         char typed = text.charAt(start + i);
         char wanted = word.charAt(i);
@@ -77,11 +81,13 @@ final class HoseTubeReader {
   static Optional<EndWords> read(String text) {
     int end = stripped(text);
     for (Kind kind : Kind.values()) {
-      int start = end - kind.word.length();
-      if (start >= 0
-          && kind.isAt(text, start)
-          && (start == 0 || !EndScanner.isLetter(text.charAt(start - 1)))) {
-        return Optional.of(new HoseTubeReader(text, kind).behindSize(start));
+      for (String word : kind.words) {
+        int start = end - word.length();
+        if (start >= 0
+            && Kind.isAt(word, text, start)
+            && (start == 0 || !EndScanner.isLetter(text.charAt(start - 1)))) {
+          return Optional.of(new HoseTubeReader(text, kind).behindSize(start));
+        }
       }
     }
     return beforeSize(text, end).or(() -> tubeAndWall(text, end));
@@ -103,10 +109,14 @@ final class HoseTubeReader {
       start++;
     }
     for (Kind kind : Kind.values()) {
-      int behind = start + kind.word.length();
-      if (behind < end && kind.isAt(text, start) && EndScanner.isBlank(text.charAt(behind))) {
-        int size = wordAt(text, "for", behind + 1) ? behind + 4 : behind;
-        return Optional.of(new HoseTubeReader(text, kind).sized(text.substring(size, end)));
+      for (String word : kind.words) {
+        int behind = start + word.length();
+        if (behind < end
+            && Kind.isAt(word, text, start)
+            && EndScanner.isBlank(text.charAt(behind))) {
+          int size = wordAt(text, "for", behind + 1) ? behind + 4 : behind;
+          return Optional.of(new HoseTubeReader(text, kind).sized(text.substring(size, end)));
+        }
       }
     }
     return Optional.empty();

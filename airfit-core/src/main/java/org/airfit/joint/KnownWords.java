@@ -43,10 +43,30 @@ final class KnownWords {
       "European",
       "universal");
 
+  /** Words for a part or for its profile, which tell nothing of its end; those of the US trade among them. */
+  private static final List<String> PARTS = List.of(
+      "quick",
+      "connect",
+      "disconnect",
+      "coupler",
+      "socket",
+      "plug",
+      "nipple",
+      "profile",
+      "interchange",
+      "industrial",
+      "automotive",
+      "fitting",
+      "connector");
+
   private KnownWords() {}
 
   /** Says that a word is not understood, and which one is nearest; of a word that is out of place none is. */
   static String notUnderstood(String word) {
+    if (PARTS.stream().anyMatch(word::equalsIgnoreCase)) {
+      return "'" + word + "' tells the part, not how it ends: type its thread without that word,"
+          + " such as \"1/4 NPT male\"";
+    }
     boolean isKnown = WORDS.stream().anyMatch(word::equalsIgnoreCase);
     return "'" + word + "' is not understood" + (isKnown ? "" : NearWord.named(word, WORDS));
   }

@@ -163,6 +163,46 @@ public final class Network {
             : null);
   }
 
+  /**
+   * Obtains this network with another supply in the place of one, such as a compressor that holds more. A non-return
+   * valve stays where there is one.
+   *
+   * @param node the node of a supply
+   * @param supply what to put in its place, at the temperature of the others
+   * @param highest the highest pressure that can occur with it anywhere in the network, such as its cut-out, by which
+   *     the work is judged
+   * @return this with {@code supply}
+   * @throws IllegalArgumentException if no supply is at that node, if it is not above the atmosphere, if its temperature
+   *     differs, if it has no non-return valve and {@code supply} does not hold its pressure, or if {@code highest} is
+   *     below the pressure of a supply
+   */
+  public Network replacing(String node, Supply supply, GaugePressure highest) {
+    Objects.requireNonNull(node, "node");
+    Objects.requireNonNull(supply, "supply");
+    Objects.requireNonNull(highest, "highest");
+    if (!plan.supplies().containsKey(node)) {
+      throw new IllegalArgumentException(
+          "node must be that of a supply of this network, was \"" + node + "\"");
+    }
+    Builder checked = at(plan.atmosphere()).highest(highest);
+    plan.supplies().forEach((at, old) -> {
+      Supply there = at.equals(node) ? supply : old;
+      if (plan.open().contains(at)) {
+        checked.supplyWithoutNonReturnValve(at, there);
+      } else {
+        checked.supply(at, there);
+      }
+    });
+    return new Network(plan.with(
+        checked.build().plan.supplies(),
+        Situation.describe().linePressure(highest).build()));
+  }
+
+  /** {@return the supplies by their nodes, in the order they were added} */
+  public Map<String, Supply> supplies() {
+    return plan.supplies();
+  }
+
   /** What becomes of a branch; null where it is not of the kind asked for. */
   private interface Exchange {
     @Nullable

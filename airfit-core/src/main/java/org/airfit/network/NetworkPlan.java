@@ -69,4 +69,18 @@ record NetworkPlan(
   NetworkPlan with(List<Branch> others) {
     return new NetworkPlan(atmosphere, supplies, open, others, outlets, judged);
   }
+
+  /** {@return the same with other supplies at the same nodes, judged by what is known of their pressure} */
+  NetworkPlan with(Map<String, Supply> others, Situation pressure) {
+    return new NetworkPlan(
+        atmosphere,
+        others,
+        open,
+        branches,
+        outlets.stream()
+            .map(outlet ->
+                new Outlet(outlet.node(), outlet.tool(), outlet.situation().with(pressure)))
+            .toList(),
+        new Judged(judged.rules(), judged.line().with(pressure)));
+  }
 }

@@ -33,6 +33,21 @@ final class Grammar<T> {
   /** No unit word is longer: behind a page pasted into the field nobody need look for one. */
   private static final int LONGEST_WORD = 60;
 
+  /** Words for a number that is not exact, the longer of two that begin alike first. */
+  private static final List<String> ROUGHLY = List.of(
+      "about",
+      "approximately",
+      "approx.",
+      "approx",
+      "around",
+      "roughly",
+      "nearly",
+      "circa",
+      "ca.",
+      "ca",
+      "~",
+      "≈");
+
   private final String quantity;
   private final Lexicon<T> words;
   private final Lexicon<String> hints;
@@ -120,8 +135,7 @@ final class Grammar<T> {
     int start = Lexicon.skipSpaces(text, 0);
     WrittenNumber number = WrittenNumber.at(text, start);
     if (number == null) {
-      throw wrong(
-          text, start, start == text.length() ? "the number is missing" : "this is no number");
+      throw wrong(text, start, noNumber(text, start));
     }
     if (number.problem() != null) {
       throw wrong(text, number.problemAt(), number.problem());
@@ -134,6 +148,24 @@ final class Grammar<T> {
       wrong.initCause(refused);
       throw wrong;
     }
+  }
+
+  /** What is said where no number stands; a word such as "about" in front of one is told as what it is. */
+  private static String noNumber(String text, int start) {
+    if (start == text.length()) {
+      return "the number is missing";
+    }
+    for (String word : ROUGHLY) {
+      int behind = Lexicon.skipSpaces(text, Math.min(text.length(), start + word.length()));
+      if (text.regionMatches(true, start, word, 0, word.length())
+          && behind < text.length()
+          && WrittenNumber.at(text, behind) != null) {
+        return "\"" + word + "\" is not read, as it does not tell by how much: type \""
+            + text.substring(behind).strip()
+            + "\" alone, or where a range is possible the least and the most, with \"to\" between them";
+      }
+    }
+    return "this is no number";
   }
 
   static void requireShort(String text, String accepted) {

@@ -15,7 +15,8 @@ import java.util.function.Function;
  */
 public record Range<Q extends Quantity<Q, ?>>(Q least, Q most) {
 
-  private static final String TO = " to ";
+  /** What stands between the ends of a range. */
+  static final String TO = " to ";
 
   /**
    * Checks the order.
@@ -58,18 +59,34 @@ public record Range<Q extends Quantity<Q, ?>>(Q least, Q most) {
   public static <Q extends Quantity<Q, ?>> Range<Q> parse(String text, Function<String, Q> parse) {
     Objects.requireNonNull(text, "text");
     Objects.requireNonNull(parse, "parse");
+    Ends<Q> ends = ends(text, parse);
+    return new Range<>(ends.least(), ends.most());
+  }
+
+  /**
+   * The two ends of what is typed; one value is both.
+   *
+   * @param least what stands in front of the word "to"
+   * @param most what stands behind it
+   * @param <E> what they are
+   */
+  record Ends<E>(E least, E most) {}
+
+  /** Reads both ends, each with its place in the whole text; the first may leave out its unit. */
+  static <E> Ends<E> ends(String text, Function<String, E> parse) {
     int to = text.indexOf(TO);
     if (to < 0) {
-      return exactly(Objects.requireNonNull(parse.apply(text), "value of parse"));
+      E only = Objects.requireNonNull(parse.apply(text), "value of parse");
+      return new Ends<>(only, only);
     }
     int second = to + TO.length();
-    Q most = Grammar.readPart(text, second, text.length(), parse);
-    return new Range<>(
+    E most = Grammar.readPart(text, second, text.length(), parse);
+    return new Ends<>(
         Grammar.readPart(text, 0, to, first -> first(first, text.substring(second), parse)), most);
   }
 
   /** The first of two values, with the unit of the second where it has none. */
-  static <Q> Q first(String first, String second, Function<String, Q> parse) {
+  private static <Q> Q first(String first, String second, Function<String, Q> parse) {
     WrittenNumber number = WrittenNumber.at(first, Lexicon.skipSpaces(first, 0));
     WrittenNumber other = WrittenNumber.at(second, Lexicon.skipSpaces(second, 0));
     if (number == null

@@ -12,8 +12,6 @@ import java.util.Objects;
  */
 public final class TypedFlow {
 
-  private static final String TO = " to ";
-
   private static final String DASHES = "-\u2013\u2014";
 
   private static final String ACCEPTED =
@@ -80,17 +78,11 @@ public final class TypedFlow {
    */
   public static TypedFlow parse(String text) {
     Grammar.requireShort(Objects.requireNonNull(text, "text"), ACCEPTED);
-    int to = text.indexOf(TO);
-    if (to < 0) {
+    if (!text.contains(Range.TO)) {
       refuseDash(text);
-      End only = end(text);
-      return new TypedFlow(text.strip(), only, only);
     }
-    int second = to + TO.length();
-    End most = Grammar.readPart(text, second, text.length(), TypedFlow::end);
-    End least = Grammar.readPart(
-        text, 0, to, first -> Range.first(first, text.substring(second), TypedFlow::end));
-    TypedFlow flow = new TypedFlow(text.strip(), least, most);
+    Range.Ends<End> ends = Range.ends(text, TypedFlow::end);
+    TypedFlow flow = new TypedFlow(text.strip(), ends.least(), ends.most());
     flow.requireOrder(text);
     return flow;
   }
@@ -117,7 +109,7 @@ public final class TypedFlow {
     throw new QuantityFormatException(
         text,
         second,
-        "a range has the word to: type \"" + text.substring(0, dash).strip() + TO
+        "a range has the word to: type \"" + text.substring(0, dash).strip() + Range.TO
             + text.substring(second).strip() + "\"",
         ACCEPTED);
   }

@@ -70,4 +70,39 @@ class MistypedEndTest {
     assertThat(Mating.of(End.parse("3/4 NPT male"), hose).cautions().toString())
         .contains("Never put compressed air on a garden or fire hose");
   }
+
+  /** What people type for a push-in end, in the words and spellings of the counter. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "6 mm push-in",
+        "6mm push in",
+        "6 mm pushin",
+        "6mm PushIn",
+        "6 mm push-to-connect",
+        "6 mm push to connect",
+        "pushin 6 mm",
+        "push-to-connect for 6 mm"
+      })
+  void a_push_in_end_is_known_by_every_word_for_it(String typed) {
+    assertThat(End.parse(typed)).isEqualTo(End.parse("6 mm push-in"));
+  }
+
+  /** The part is named, not its end: one line says what to type. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "3/8 NPT quick connect female | quick",
+        "1/4 in quick connect | quick",
+        "1/4 NPT coupler | coupler",
+        "1/4 NPT male plug | plug",
+        "1/4 NPT male industrial interchange | industrial"
+      })
+  void a_word_for_the_part_is_answered_with_what_to_type(String typed, String word) {
+    assertThatExceptionOfType(QuantityFormatException.class)
+        .isThrownBy(() -> End.parse(typed))
+        .withMessageContaining("'" + word + "' tells the part, not how it ends: type its thread"
+            + " without that word, such as \"1/4 NPT male\"");
+  }
 }

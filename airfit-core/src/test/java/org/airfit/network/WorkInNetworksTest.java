@@ -305,6 +305,36 @@ class WorkInNetworksTest {
     assertThatIllegalArgumentException().isThrownBy(() -> shop().supply("booth", vacuum));
   }
 
+  /** A nailer is judged at the pressure of the compressor that is fitted, not at that of the one taken away. */
+  @Test
+  void another_supply_feeds_the_network_and_the_work_is_judged_by_its_pressure() {
+    Situation nailer = work(Situation.Builder::automaticFeed);
+    Network weak = Network.at(ATMOSPHERE)
+        .supply("main", Supply.fixed(psig(95.0)))
+        .line("south", "main", "booth", pipe(Wall.COMMERCIAL_STEEL))
+        .tool("booth", tool("nailer"), nailer)
+        .build();
+    GaugePressure cutOut = GaugePressure.ofPsi(125.0);
+    Network strong = weak.replacing("main", Supply.fixed(psig(110.0)), cutOut);
+    assertThat(strong)
+        .isEqualTo(Network.at(ATMOSPHERE)
+            .supply("main", Supply.fixed(psig(110.0)))
+            .highest(cutOut)
+            .line("south", "main", "booth", pipe(Wall.COMMERCIAL_STEEL))
+            .tool("booth", tool("nailer"), nailer)
+            .build());
+    assertThat(strong.supplies().get("main")).isEqualTo(Supply.fixed(psig(110.0)));
+    String muzzle = "Muzzle contact safety (nailer at booth)";
+    assertThat(titles(weak.solve().cautions())).doesNotContain(muzzle);
+    assertThat(titles(strong.solve().cautions())).contains(muzzle);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> weak.replacing("booth", Supply.fixed(psig(110.0)), cutOut))
+        .withMessage("node must be that of a supply of this network, was \"booth\"");
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () -> weak.replacing("main", Supply.fixed(psig(110.0)), GaugePressure.ofPsi(109.0)));
+  }
+
   @Test
   void a_network_that_is_not_solved_has_its_warnings_all_the_same() {
     NetworkResult none = shop()

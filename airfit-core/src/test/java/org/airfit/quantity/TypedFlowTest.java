@@ -76,4 +76,25 @@ class TypedFlowTest {
         .withMessageContaining(told)
         .withMessageContaining("such as");
   }
+
+  /** How much "about" leaves open nobody can tell; a range does. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "about 11 cfm | about | 11 cfm",
+        "~11 scfm | ~ | 11 scfm",
+        "approx. 400 l/min | approx. | 400 l/min",
+        "ca 11 scfm | ca | 11 scfm"
+      })
+  void a_flow_that_is_only_about_is_answered_with_what_to_type(
+      String typed, String word, String instead) {
+    assertThatExceptionOfType(QuantityFormatException.class)
+        .isThrownBy(() -> TypedFlow.parse(typed))
+        .withMessageContaining("\"" + word + "\" is not read, as it does not tell by how much: type \""
+            + instead + "\" alone, or where a range is possible the least and the most");
+    assertThatExceptionOfType(QuantityFormatException.class)
+        .isThrownBy(() -> Length.parse("about long"))
+        .withMessageContaining("this is no number");
+  }
 }

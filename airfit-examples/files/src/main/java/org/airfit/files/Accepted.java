@@ -10,5 +10,8 @@ final class Accepted {
   /** What to give in place of a range where the highest is the worst. */
   static final String HIGHEST = "give the highest that it can be";
 
+  /** What to give in place of a range where the lowest is the worst. */
+  static final String LOWEST = "give the lowest that it can be";
+
   private Accepted() {}
 }

@@ -270,15 +270,29 @@ final class Field {
     }
   }
 
-  /** Whether what stands behind a "to" or a dash could be read alone: a range, where one value is wanted. */
+  /**
+   * Whether a range stands where one value is wanted: what is behind a "to" or a dash could be read alone, or begins with
+   * a number as what is in front does.
+   */
   private static <T> boolean isRange(String typed, Function<String, T> parser) {
-    String text = DASHED.matcher(typed).find() ? withTo(typed) : typed;
+    String text = (DASHED.matcher(typed).find() ? withTo(typed) : typed).strip();
     int to = text.indexOf(" to ");
+    if (to <= 0) {
+      return false;
+    }
+    String behind = text.substring(to + 4).strip();
+    if (startsWithNumber(text) && startsWithNumber(behind)) {
+      return true;
+    }
     try {
-      return to > 0 && parser.apply(text.substring(to + 4)) != null;
+      return parser.apply(behind) != null;
     } catch (IllegalArgumentException e) {
       return false;
     }
+  }
+
+  private static boolean startsWithNumber(String text) {
+    return !text.isEmpty() && text.charAt(0) >= '0' && text.charAt(0) <= '9';
   }
 
   /** A value, or the two between which it lies, such as "90 to 110 psig". */

@@ -59,8 +59,13 @@ final class FlowFields {
    * the worst case is judged.
    */
   static Conduit conduit(Field item) throws WrongFileException {
+    return conduitOfOneLength(item).least();
+  }
+
+  /** The same as well as its wall, its bore and its fittings are known. */
+  static ConduitRange conduitOfOneLength(Field item) throws WrongFileException {
     lengthField(item).one(Length::parse, "give the longest that it can be");
-    return conduitRange(item).least();
+    return conduitRange(item);
   }
 
   private static Field lengthField(Field item) throws WrongFileException {

@@ -13,6 +13,7 @@ import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.HoseSize;
 import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
 import org.airfit.line.PipeDuty;
 import org.airfit.network.Network;
 import org.airfit.plant.RegulatorElement;
@@ -84,6 +85,8 @@ public final class NetworkFile {
   private static final List<String> RECORDS =
       List.of("network", "supply", "pipe", "part", "check valve", "regulator", "drop", "leak");
 
+  private static final String MOST_AIR = "give the most that the tool takes";
+
   private final String file;
   private final Document document;
   private final List<NetworkJob.Branch> branches = new ArrayList<>();
@@ -144,24 +147,24 @@ public final class NetworkFile {
             + "\", to which no supply, pipe or part leads; type a junction of another row");
       }
     }
-    if (highest != null) {
-      GaugePressure usual = GaugePressure.of(first.pressure(), known.atmosphere);
-      known.builder.highest(highest.compareTo(usual) > 0 ? highest : usual);
-    }
+    GaugePressure usual = GaugePressure.of(first.pressure(), known.atmosphere);
+    GaugePressure most = highest != null && highest.compareTo(usual) > 0 ? highest : usual;
+    known.builder.highest(most);
     AirState supplied = first;
     // after the tools of the drops, whose order is that of the drops
     leaks.forEach(leak -> known.builder.tool(
         leak.junction(),
         ToolDemand.following(leak.name(), leak.air(), leak.at().absolute(known.atmosphere))));
-    return Field.ofFile(file).build(() -> job(known, supplied));
+    return Field.ofFile(file).build(() -> job(known, supplied, most));
   }
 
-  private NetworkJob job(Head known, AirState supplied) {
+  private NetworkJob job(Head known, AirState supplied, GaugePressure most) {
     return new NetworkJob(
         known.title,
         known.customer,
         known.atmosphere,
         supplied,
+        most,
         known.builder.build(),
         branches,
         drops,
@@ -229,7 +232,11 @@ public final class NetworkFile {
     Optional<Field> cutOut = row.find("cutOut");
     // flow has what a compressor holds at least; the rules take what it holds at most
     Field told = row.field(cutOut.isPresent() ? "cutIn" : "pressure", Accepted.GAUGE);
-    GaugePressure pressure = told.as(GaugePressure::parse);
+    GaugePressure pressure = told.one(
+        GaugePressure::parse,
+        cutOut.isPresent()
+            ? Accepted.LOWEST
+            : "give the pressures at which it starts and stops under cutIn and cutOut");
     typed = typed == null ? UnitSystem.valueOf(told.text().contains("psi") ? "US" : "SI") : typed;
     AirState air = AirState.of(pressure.absolute(known.atmosphere), known.temperature);
     if (cutOut.isPresent()) {
@@ -258,14 +265,15 @@ public final class NetworkFile {
 
   private void pipe(Field row) throws WrongFileException {
     String name = name(row, "pipe");
-    Conduit conduit = FlowFields.conduit(row);
+    ConduitRange told = FlowFields.conduitOfOneLength(row);
+    Conduit conduit = told.least();
     Optional<Field> serves = row.find("serves");
     PipeDuty duty = PipeDuty.DISTRIBUTION;
     if (serves.isPresent()) {
       duty = serves.get().oneOf(List.of(PipeDuty.values()), NetworkFile::word);
     }
     head(file).builder.line(name, from(row), to(row), conduit);
-    branches.add(NetworkJob.Branch.ofPipe(name, duty, conduit));
+    branches.add(NetworkJob.Branch.ofPipe(name, duty, told));
   }
 
   private static String word(PipeDuty duty) {
@@ -300,7 +308,7 @@ public final class NetworkFile {
     FlowCapacity valve = FlowFields.ofRow(row);
     Optional<Field> cracking = row.find("cracking");
     if (cracking.isPresent()) {
-      valve = valve.withCrackingPressure(cracking.get().as(PressureDrop::parse));
+      valve = valve.withCrackingPressure(cracking.get().one(PressureDrop::parse, Accepted.HIGHEST));
     }
     head(file).builder.checkValve(name, from(row), to(row), valve);
     branches.add(NetworkJob.Branch.ofPart(name, valve));
@@ -310,14 +318,15 @@ public final class NetworkFile {
     Head known = head(file);
     String name = name(row, "regulator");
     FlowCapacity valve = FlowFields.ofRow(row);
-    GaugePressure set = row.field("set", Accepted.GAUGE).as(GaugePressure::parse);
+    GaugePressure set =
+        row.field("set", Accepted.GAUGE).one(GaugePressure::parse, Accepted.LOWEST);
     RegulatorElement regulator = RegulatorElement.of(valve, set.absolute(known.atmosphere));
     Optional<Field> droop = row.find("droop");
     if (droop.isPresent()) {
       FreeAirFlow flow = row.field(
               "droopAt", "the free-air flow at which it droops, such as 20 scfm")
           .as(FreeAirFlow::parse);
-      regulator = regulator.withDroop(droop.get().as(PressureDrop::parse), flow);
+      regulator = regulator.withDroop(droop.get().one(PressureDrop::parse, Accepted.HIGHEST), flow);
     }
     known.builder.regulator(name, from(row), to(row), regulator);
     branches.add(NetworkJob.Branch.ofRegulator(name, regulator));
@@ -328,7 +337,8 @@ public final class NetworkFile {
     leaks.add(new NetworkJob.Leak(
         name,
         from(row),
-        row.field("air", "the free air that escapes, such as 6 scfm").as(FreeAirFlow::parse),
+        row.field("air", "the free air that escapes, such as 6 scfm")
+            .one(FreeAirFlow::parse, "give the most that escapes"),
         row.field("pressure", "the gauge pressure at which it was measured, such as 100 psig")
             .as(GaugePressure::parse)));
   }
@@ -336,7 +346,8 @@ public final class NetworkFile {
   private void drop(Field row) throws WrongFileException {
     Network.Builder builder = head(file).builder;
     String name = name(row, "drop");
-    Conduit conduit = FlowFields.conduit(row);
+    ConduitRange told = FlowFields.conduitOfOneLength(row);
+    Conduit conduit = told.least();
     String from = from(row);
     boolean coupled =
         row.find("conductance").isPresent() || row.find("capacity").isPresent();
@@ -344,8 +355,8 @@ public final class NetworkFile {
     builder.line(name, from, end, conduit);
     branches.add(
         isHose(row, conduit)
-            ? NetworkJob.Branch.ofHose(name, conduit)
-            : NetworkJob.Branch.ofPipe(name, PipeDuty.BRANCH, conduit));
+            ? NetworkJob.Branch.ofHose(name, told)
+            : NetworkJob.Branch.ofPipe(name, PipeDuty.BRANCH, told));
     if (coupled) {
       String coupling = "coupling of " + name;
       FlowCapacity capacity = FlowFields.ofRow(row);
@@ -354,8 +365,9 @@ public final class NetworkFile {
     }
     String tool = row.field("tool", "what stands at the drop").text();
     FreeAirFlow air =
-        row.field("air", "a free-air flow such as 34 scfm or 16 L/s ANR").as(FreeAirFlow::parse);
-    GaugePressure needs = row.field("needs", Accepted.GAUGE).as(GaugePressure::parse);
+        row.field("air", "a free-air flow such as 34 scfm or 16 L/s ANR").one(FreeAirFlow::parse, MOST_AIR);
+    GaugePressure needs =
+        row.field("needs", Accepted.GAUGE).one(GaugePressure::parse, Accepted.HIGHEST);
     Optional<Field> follows = row.find("follows");
     boolean following = follows.isEmpty() || follows.get().yes();
     Optional<Field> share = row.find("use");
@@ -368,15 +380,13 @@ public final class NetworkFile {
   }
 
   /**
-   * Whether a drop is a hose: its wall or size says so, or the tool hangs on a hose and the bore is that of one. The last
+   * Whether a drop is a hose: its wall says so, or the tool hangs on a hose and the bore is that of one. The last
    * is our choice.
    */
   private static boolean isHose(Field row, Conduit conduit) throws WrongFileException {
-    for (String told : List.of("wall", "size")) {
-      Optional<Field> words = row.find(told);
-      if (words.isPresent() && words.get().text().toLowerCase(Locale.ROOT).contains("hose")) {
-        return true;
-      }
+    Optional<Field> words = row.find("wall");
+    if (words.isPresent() && words.get().text().toLowerCase(Locale.ROOT).contains("hose")) {
+      return true;
     }
     return row.flag("onHose")
         && Stream.of(UnitSystem.values())

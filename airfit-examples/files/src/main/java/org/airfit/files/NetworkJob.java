@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
 import org.airfit.line.PipeDuty;
 import org.airfit.network.Network;
 import org.airfit.plant.RegulatorElement;
@@ -22,6 +23,7 @@ import org.airfit.working.UnitSystem;
  * @param customer whose network it is
  * @param atmosphere the pressure around it
  * @param supply the air at the supply of the highest pressure
+ * @param highest the highest pressure that can occur, by which the work is judged
  * @param network the network
  * @param branches its pipes and parts, in the order of the file
  * @param drops its drops, in the order of the file; the first tools of the network are theirs, in this order
@@ -34,6 +36,7 @@ public record NetworkJob(
     String customer,
     AbsolutePressure atmosphere,
     AirState supply,
+    GaugePressure highest,
     Network network,
     List<Branch> branches,
     List<Drop> drops,
@@ -48,6 +51,7 @@ public record NetworkJob(
    * @param customer whose network it is
    * @param atmosphere the pressure around it
    * @param supply the air at the supply of the highest pressure
+   * @param highest the highest pressure that can occur, by which the work is judged
    * @param network the network
    * @param branches its pipes and parts, in the order of the file
    * @param drops its drops, in the order of the file; the first tools of the network are theirs, in this order
@@ -60,6 +64,7 @@ public record NetworkJob(
     Objects.requireNonNull(customer, "customer");
     Objects.requireNonNull(atmosphere, "atmosphere");
     Objects.requireNonNull(supply, "supply");
+    Objects.requireNonNull(highest, "highest");
     Objects.requireNonNull(network, "network");
     branches = List.copyOf(Objects.requireNonNull(branches, "branches"));
     drops = List.copyOf(Objects.requireNonNull(drops, "drops"));
@@ -84,31 +89,36 @@ public record NetworkJob(
    *
    * @param name its name, unique in the network
    * @param duty what a pipe serves, by which its velocity is judged; empty of a hose and for anything else
-   * @param pipe the pipe or hose; empty for anything else
+   * @param told the pipe or hose as well as the file tells it; empty for anything else
    * @param part the flow capacity of a part or a check valve; empty for anything else
    * @param regulator the regulator; empty for anything else
    */
   public record Branch(
       String name,
       Optional<PipeDuty> duty,
-      Optional<Conduit> pipe,
+      Optional<ConduitRange> told,
       Optional<FlowCapacity> part,
       Optional<RegulatorElement> regulator) {
 
-    static Branch ofPipe(String name, PipeDuty duty, Conduit pipe) {
+    static Branch ofPipe(String name, PipeDuty duty, ConduitRange told) {
       return new Branch(
-          name, Optional.of(duty), Optional.of(pipe), Optional.empty(), Optional.empty());
+          name, Optional.of(duty), Optional.of(told), Optional.empty(), Optional.empty());
     }
 
     /** A hose: rules of velocity are for pipe. */
-    static Branch ofHose(String name, Conduit hose) {
+    static Branch ofHose(String name, ConduitRange told) {
       return new Branch(
-          name, Optional.empty(), Optional.of(hose), Optional.empty(), Optional.empty());
+          name, Optional.empty(), Optional.of(told), Optional.empty(), Optional.empty());
+    }
+
+    /** {@return the pipe or hose as it is reckoned with: what lets least through of all that was told} */
+    public Optional<Conduit> pipe() {
+      return told.map(ConduitRange::least);
     }
 
     /** {@return whether it is a hose} */
     public boolean isHose() {
-      return pipe.isPresent() && duty.isEmpty();
+      return told.isPresent() && duty.isEmpty();
     }
 
     static Branch ofPart(String name, FlowCapacity part) {
@@ -126,14 +136,14 @@ public record NetworkJob(
      *
      * @param name its name, unique in the network
      * @param duty what a pipe serves; empty for anything else
-     * @param pipe the pipe; empty for anything else
+     * @param told the pipe or hose as well as the file tells it; empty for anything else
      * @param part the flow capacity of a part or a check valve; empty for anything else
      * @param regulator the regulator; empty for anything else
      */
     public Branch {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(duty, "duty");
-      Objects.requireNonNull(pipe, "pipe");
+      Objects.requireNonNull(told, "told");
       Objects.requireNonNull(part, "part");
       Objects.requireNonNull(regulator, "regulator");
     }

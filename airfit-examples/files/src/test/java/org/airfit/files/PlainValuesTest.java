@@ -165,6 +165,7 @@ class PlainValuesTest {
         read.customer(),
         read.atmosphere(),
         read.supply(),
+        read.highest(),
         read.network(),
         read.branches(),
         drops,

@@ -16,7 +16,6 @@ import org.airfit.working.UnitSystem;
 /** The sheet of a network as one HTML page; a ring of six drops fits on one side of A4 or Letter. */
 public final class NetworkPage {
 
-  private static final int MOST_IMPROVEMENTS = 3;
   private static final double MUCH_PASCALS = 2.0e4;
 
   private static final String STYLE = """
@@ -136,7 +135,11 @@ public final class NetworkPage {
       lines += Math.ceil(said.answer().length() / LETTERS);
     }
     lines += sheet.branches().stream().filter(NetworkPage::isShown).count();
-    lines += 2.0 * Math.max(0, Math.min(MOST_IMPROVEMENTS, sheet.improvements().size()) - 1);
+    if (!sheet.changes().isNothing()) {
+      for (String change : NetworkWords.changes(sheet)) {
+        lines += Math.ceil(change.length() / LETTERS);
+      }
+    }
     for (NetworkSheet.Closure closure : sheet.closures()) {
       lines += closure.serves() ? 0.0 : Math.ceil(closure.answer().length() / LETTERS);
     }
@@ -281,15 +284,12 @@ public final class NetworkPage {
     return isMain(branch) || isMarked(branch) || branch.flow().drop().pascals() >= MUCH_PASCALS;
   }
 
-  /** What the first lines leave out: further changes, and what is left with a main closed that is needed. */
+  /** What the first lines leave out: every change that is enough, and what is left with a main closed that is needed. */
   private void lists(NetworkSheet sheet) {
-    List<NetworkSheet.Improvement> others =
-        sheet.improvements().stream().skip(1).limit(MOST_IMPROVEMENTS - 1).toList();
-    if (!others.isEmpty()) {
-      element("h2", "What else would help");
+    if (!sheet.changes().isNothing()) {
+      element("h2", "What to change");
       out.append("<ul>\n");
-      others.forEach(improvement -> element(
-          "li", InWords.capital(NetworkWords.sentence(sheet, improvement, "the weakest drop"))));
+      NetworkWords.changes(sheet).forEach(change -> element("li", InWords.capital(change)));
       out.append("</ul>\n");
     }
     List<NetworkSheet.Closure> needed =

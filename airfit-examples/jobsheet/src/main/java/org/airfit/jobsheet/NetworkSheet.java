@@ -31,31 +31,25 @@ import org.airfit.safety.Situation;
 
 /**
  * What a network does with all its tools running, as they run by their use factors, with each main closed in turn, and
- * where a drop has too little, with single branches changed.
+ * where a drop has too little, with something changed.
  *
  * @param job the network
  * @param all all tools at once
  * @param simulation tools drawn at random by their use factors
  * @param closures what is left with each main closed
- * @param improvements what single changes give to the drop that lacks most, the most first; only those that cure
- *     it or bring a quarter of what it lacks, and at least 0.01 bar, which is our choice; none where no drop has too little
+ * @param changes what to change where a drop has too little
  */
 public record NetworkSheet(
     NetworkJob job,
     NetworkResult all,
     NetworkSimulation simulation,
     List<Closure> closures,
-    List<Improvement> improvements) {
+    NetworkChanges changes) {
 
   /** How often the tools are drawn by their use factors. */
   static final int TRIALS = 400;
 
   private static final long SEED = 1;
-  private static final double LARGER = 1.5;
-  private static final double WORTH_PASCALS = 1000.0;
-
-  /** A change that does not cure what is short is told from this share of it on [-]: our choice. */
-  private static final double WORTH_SHARE = 0.25;
 
   /** Copies the lists; refuses what is null. */
   public NetworkSheet {
@@ -63,7 +57,7 @@ public record NetworkSheet(
     Objects.requireNonNull(all, "all");
     Objects.requireNonNull(simulation, "simulation");
     closures = List.copyOf(closures);
-    improvements = List.copyOf(improvements);
+    Objects.requireNonNull(changes, "changes");
   }
 
   /**
@@ -74,15 +68,6 @@ public record NetworkSheet(
    * @param serves whether every drop has as much as before or enough
    */
   public record Closure(String pipe, String answer, boolean serves) {}
-
-  /**
-   * A change and what the weakest drop gains by it.
-   *
-   * @param what the change, in words
-   * @param pascals the gain [Pa]
-   * @param lackAfter what is still missing [Pa]; negative where there is a margin
-   */
-  public record Improvement(String what, double pascals, double lackAfter) {}
 
   /** What a drop has: its pressure with all running, and what it has or exceeds in 95 % of the time it runs. */
   record DropAnswer(NetworkJob.Drop drop, ToolFlow flow, Optional<GaugePressure> usual) {
@@ -116,7 +101,7 @@ public record NetworkSheet(
   public static NetworkSheet of(NetworkJob job) {
     NetworkResult all = job.network().solve();
     List<Closure> closures = new ArrayList<>();
-    List<Improvement> improvements = new ArrayList<>();
+    NetworkChanges changes = NetworkChanges.none();
     if (all instanceof NetworkResult.Solved solved) {
       for (NetworkJob.Branch branch : job.branches()) {
         boolean main = branch.duty().filter(duty -> duty != PipeDuty.BRANCH).isPresent();
@@ -124,11 +109,9 @@ public record NetworkSheet(
           closures.add(closed(job, solved, branch.name()));
         }
       }
-      if (!lacking(job, solved).isEmpty()) {
-        improvements.addAll(improvements(job, solved));
-      }
+      changes = NetworkChanges.of(job, solved);
     }
-    return new NetworkSheet(job, all, job.network().simulate(SEED, TRIALS), closures, improvements);
+    return new NetworkSheet(job, all, job.network().simulate(SEED, TRIALS), closures, changes);
   }
 
   private static Closure closed(NetworkJob job, NetworkResult.Solved open, String pipe) {
@@ -178,75 +161,6 @@ public record NetworkSheet(
         .toList();
   }
 
-  private static List<Improvement> improvements(NetworkJob job, NetworkResult.Solved now) {
-    double lack = weakest(job, now).lack();
-    List<Improvement> improvements = new ArrayList<>();
-    for (NetworkJob.Branch branch : job.branches()) {
-      branch.pipe().ifPresent(pipe -> {
-        Wider wider = Wider.than(pipe.bore(), job.units());
-        gain(
-                job,
-                job.network().replacing(branch.name(), pipe.withBore(wider.bore())),
-                lack,
-                branch.name() + ": " + wider.words() + " instead of "
-                    + (branch.isHose()
-                        ? amounts(job).hose(pipe.bore())
-                        : amounts(job).bore(pipe.bore())))
-            .ifPresent(improvements::add);
-      });
-      branch.part().ifPresent(part -> {
-        FlowCapacity larger = FlowCapacity.of(
-                SonicConductance.ofCubicMetresPerSecondPascal(
-                    LARGER * part.conductance().cubicMetresPerSecondPascal()),
-                part.criticalPressureRatio())
-            .withCrackingPressure(part.crackingPressure());
-        gain(
-                job,
-                job.network().replacing(branch.name(), larger),
-                lack,
-                branch.name() + ": one of "
-                    + larger.conductance().format(ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR, 1)
-                    + " instead of "
-                    + part.conductance().format(ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR, 1))
-            .ifPresent(improvements::add);
-      });
-      branch.regulator().ifPresent(regulator -> {
-        GaugePressure set = GaugePressure.of(regulator.set(), job.atmosphere());
-        GaugePressure higher = set.plus(PressureDrop.ofPascals(Math.max(lack, WORTH_PASCALS)));
-        gain(
-                job,
-                job.network()
-                    .replacing(branch.name(), regulator.withSet(higher.absolute(job.atmosphere()))),
-                lack,
-                branch.name() + ": set to " + amounts(job).pressure(higher) + " instead of "
-                    + amounts(job).pressure(set))
-            .ifPresent(improvements::add);
-      });
-    }
-    improvements.sort(Comparator.comparingDouble(Improvement::pascals).reversed());
-    return improvements;
-  }
-
-  private static Optional<Improvement> gain(
-      NetworkJob job, Network changed, double lack, String what) {
-    return changed
-        .solve()
-        .fold(
-            solved -> {
-              double after = weakest(job, solved).lack();
-              return isWorth(lack, after)
-                  ? Optional.of(new Improvement(what, lack - after, after))
-                  : Optional.empty();
-            },
-            none -> Optional.empty());
-  }
-
-  /** Whether a change cures what is short, or takes away a share of it that matters. */
-  static boolean isWorth(double lack, double after) {
-    double gain = lack - after;
-    return gain >= WORTH_PASCALS && (after <= 0.0 || gain >= WORTH_SHARE * lack);
-  }
-
   private static NetworkAmounts amounts(NetworkJob job) {
     return new NetworkAmounts(job.units());
   }
@@ -256,7 +170,8 @@ public record NetworkSheet(
     return amounts(job);
   }
 
-  private static List<DropAnswer> answers(NetworkJob job, NetworkResult.Solved solved) {
+  /** What every drop has in a flow. */
+  static List<DropAnswer> answers(NetworkJob job, NetworkResult.Solved solved) {
     List<DropAnswer> answers = new ArrayList<>();
     for (int i = 0; i < job.drops().size(); i++) {
       answers.add(new DropAnswer(job.drops().get(i), solved.tools().get(i), Optional.empty()));
@@ -340,16 +255,19 @@ public record NetworkSheet(
 
   /** What a rule forbids, and the tools at which it does; none named where it does at every one. */
   List<Forbidden> forbidden() {
+    return all.fold(solved -> forbidden(job, solved), none -> List.of());
+  }
+
+  /** The same of a flow. */
+  static List<Forbidden> forbidden(NetworkJob job, NetworkResult.Solved solved) {
     Map<Ruling, List<String>> at = new LinkedHashMap<>();
-    if (all instanceof NetworkResult.Solved solved) {
-      solved
-          .tools()
-          .forEach(tool -> tool.rulings().stream()
-              .filter(ruling -> ruling.judgement() == Judgement.NOT_ALLOWED)
-              .forEach(
-                  ruling -> at.computeIfAbsent(ruling.toldIn(job.units()), any -> new ArrayList<>())
-                      .add(tool.node())));
-    }
+    solved
+        .tools()
+        .forEach(tool -> tool.rulings().stream()
+            .filter(ruling -> ruling.judgement() == Judgement.NOT_ALLOWED)
+            .forEach(
+                ruling -> at.computeIfAbsent(ruling.toldIn(job.units()), any -> new ArrayList<>())
+                    .add(tool.node())));
     return at.entrySet().stream()
         .map(each -> new Forbidden(
             each.getKey(),

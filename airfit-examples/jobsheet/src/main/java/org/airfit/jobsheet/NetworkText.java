@@ -68,13 +68,7 @@ public final class NetworkText {
       branch.flow().warnings().forEach(warning -> line("      note: " + warning));
     }
     heading("What to change");
-    if (sheet.improvements().isEmpty()) {
-      line("  " + NetworkWords.nothing(sheet));
-    }
-    sheet
-        .improvements()
-        .forEach(improvement ->
-            line("  - " + NetworkWords.sentence(sheet, improvement, "the weakest drop")));
+    NetworkWords.changes(sheet).forEach(change -> line("  - " + change));
     heading("One main closed for repair, all tools running");
     sheet.closures().forEach(closure -> line("  - " + closure.pipe() + ": " + closure.answer()));
     heading("Before anyone works on it");

@@ -5,14 +5,23 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.airfit.files.NetworkJob;
+import org.airfit.line.ConduitRange;
 import org.airfit.network.BranchFlow;
 import org.airfit.network.NetworkResult;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.working.UnitSystem;
 
 /** The sentences of a network sheet that text and page share. */
 final class NetworkWords {
 
   private static final PressureDrop HIGH = PressureDrop.ofPascals(1.0e5);
+
+  private static final String NOTHING = "nothing: no drop is short.";
+
+  private static final String NO_CHANGE =
+      "no change of those tried brings 0.01 bar to ";
 
   private NetworkWords() {}
 
@@ -30,9 +39,8 @@ final class NetworkWords {
               lines.add(new Answer(
                   "All at once",
                   (lacking.isEmpty()
-                          ? "all " + answers.size() + " drops have what they need. "
-                          : "too little at " + lacking.size() + " of " + answers.size() + " drops: "
-                              + names(lacking) + ". ")
+                          ? enough(answers.size())
+                          : tooLittle(lacking.size(), answers.size()) + names(lacking) + ". ")
                       + "Weakest is " + worst.drop().name() + " with "
                       + sheet.amounts().pressure(worst.flow().atTool()) + ", needed "
                       + sheet.amounts().pressure(worst.drop().needs()) + "."));
@@ -46,13 +54,10 @@ final class NetworkWords {
                         + ": no more goes through, whatever the pressure behind."));
               }
               supplies(lines, sheet, solved);
+              worst(sheet).ifPresent(lines::add);
               lines.add(new Answer("As they run", usual(answers)));
               lines.add(new Answer(
-                  "To change",
-                  sheet.improvements().isEmpty()
-                      ? nothing(sheet)
-                      : sentence(
-                          sheet, sheet.improvements().get(0), worst.drop().name())));
+                  "To change", toChange(sheet)));
               List<NetworkSheet.DropAnswer> high = answers.stream()
                   .filter(answer -> -answer.lack() > HIGH.pascals())
                   .toList();
@@ -70,8 +75,10 @@ final class NetworkWords {
                   "For repair",
                   must.isEmpty()
                       ? "any one main may be closed with all tools running."
-                      : "with all tools running any one main may be closed but "
-                          + String.join(", ", must) + "."));
+                      : must.size() == sheet.closures().size()
+                          ? "no main may be closed with all tools running."
+                          : "with all tools running any one main may be closed but "
+                              + String.join(", ", must) + "."));
               return lines;
             },
             none -> {
@@ -79,6 +86,59 @@ final class NetworkWords {
               return lines;
             });
     return lines;
+  }
+
+  /** The pipes that are not known exactly: what was taken, and what they may be. */
+  private static Optional<Answer> worst(NetworkSheet sheet) {
+    List<String> said = sheet.job().branches().stream()
+        .flatMap(branch -> branch.told().stream()
+            .filter(told -> !told.isExact())
+            .map(told -> branch.name() + ": " + worst(told, sheet.job().units())))
+        .toList();
+    return said.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Answer(
+            "Not known exactly",
+            String.join("; ", said)
+                + ". The worst was taken, so the pressures above are the lowest that can be."));
+  }
+
+  private static String worst(ConduitRange told, UnitSystem units) {
+    List<String> words = new ArrayList<>();
+    if (!told.least().bore().equals(told.most().bore())) {
+      words.add("bore of " + units.saySmall(told.least().bore()) + " taken, may be up to "
+          + units.saySmall(told.most().bore()));
+    }
+    if (!told.least().roughness().equals(told.most().roughness())) {
+      words.add("roughness of " + roughness(told.least().roughness(), units)
+          + " taken, may be down to " + roughness(told.most().roughness(), units));
+    }
+    if (told.least().fittingLoss() != told.most().fittingLoss()) {
+      words.add("fittings with a K of " + Amounts.fixed(told.least().fittingLoss(), 1)
+          + " taken, may be down to " + Amounts.fixed(told.most().fittingLoss(), 1));
+    }
+    return String.join(", ", words);
+  }
+
+  /** To a hundredth of a millimetre: a roughness is worth no more digits. */
+  private static String roughness(Length roughness, UnitSystem units) {
+    return units.either(
+        roughness.format(LengthUnit.MILLIMETRE, 2), roughness.format(LengthUnit.INCH, 4));
+  }
+
+  private static String enough(int drops) {
+    return switch (drops) {
+      case 1 -> "the drop has what it needs. ";
+      case 2 -> "both drops have what they need. ";
+      default -> "all " + drops + " drops have what they need. ";
+    };
+  }
+
+  private static String tooLittle(int lacking, int drops) {
+    return "too little at "
+        + (drops == 1
+            ? "the drop: "
+            : lacking == drops ? "every drop: " : lacking + " of " + drops + " drops: ");
   }
 
   /** How far the answer is from what it was held against; empty where there is no answer. */
@@ -170,20 +230,114 @@ final class NetworkWords {
     return answers.stream().map(answer -> answer.drop().name()).collect(Collectors.joining(", "));
   }
 
-  /** Why no change is proposed. */
-  static String nothing(NetworkSheet sheet) {
-    return sheet.drops().stream().allMatch(NetworkSheet.DropAnswer::isEnough)
-        ? "nothing: no drop is short."
-        : "no single change cures what the weakest drop lacks, or brings a quarter of it: change several, or the"
-            + " supply.";
+  /** The change to name first, in a sentence or two. */
+  private static String toChange(NetworkSheet sheet) {
+    NetworkChanges changes = sheet.changes();
+    if (changes.isNothing()) {
+      return NOTHING;
+    }
+    Optional<NetworkChanges.Change> every =
+        changes.forEvery().stream().filter(change -> !change.ofSupply()).findFirst();
+    if (every.isPresent()) {
+      return changed(every.get()) + ": then every drop has enough.";
+    }
+    if (changes.together().isPresent()) {
+      return changed(changes.together().get()) + ": together they are enough for every drop.";
+    }
+    if (changes.drops().size() > 1) {
+      return "what is enough for each drop stands below.";
+    }
+    NetworkChanges.OfDrop drop = changes.drops().get(0);
+    return drop.first()
+        .or(() -> changes.forEvery().stream().findFirst())
+        .map(change -> sentence(sheet, change, drop.drop()))
+        .or(() -> drop.best().map(best -> tooLittle(sheet, drop, best)))
+        .orElseGet(() -> NO_CHANGE + drop.drop() + ".");
+  }
+
+  /** What to change, each in a sentence: for every drop, then for each that is short. */
+  static List<String> changes(NetworkSheet sheet) {
+    NetworkChanges changes = sheet.changes();
+    if (changes.isNothing()) {
+      return List.of(NOTHING);
+    }
+    List<String> lines = new ArrayList<>();
+    String weakest = sheet.weakest().orElseThrow().drop().name();
+    for (NetworkChanges.Change change : changes.forEvery()) {
+      if (!change.ofSupply()) {
+        lines.add(sentence(sheet, change, weakest));
+      }
+    }
+    changes
+        .together()
+        .ifPresent(all -> lines.add(changed(all) + ": together they are enough for every drop."));
+    List<String> atSupply = new ArrayList<>();
+    for (NetworkChanges.Change change : changes.forEvery()) {
+      if (change.ofSupply()) {
+        atSupply.add(sentence(sheet, change, weakest));
+      }
+    }
+    boolean isSupplyForEvery = !atSupply.isEmpty();
+    for (NetworkChanges.OfDrop drop : changes.drops()) {
+      for (NetworkChanges.Change change : drop.single()) {
+        if (!change.ofSupply()) {
+          lines.add(sentence(sheet, change, drop.drop()));
+        } else if (!isSupplyForEvery) {
+          atSupply.add(sentence(sheet, change, drop.drop()));
+        }
+      }
+      drop.two()
+          .ifPresent(two -> lines.add("no single change"
+              + (isSupplyForEvery || !drop.single().isEmpty() ? " but at the supply" : "")
+              + " is enough for " + drop.drop() + ", these two are: "
+              + sentence(sheet, two, drop.drop())));
+      drop.best().ifPresent(best -> lines.add(tooLittle(sheet, drop, best)));
+      if (changes.forEvery().isEmpty() && drop.first().or(drop::best).isEmpty()) {
+        lines.add(NO_CHANGE + drop.drop() + ".");
+      }
+    }
+    lines.addAll(atSupply);
+    if (changes.raises()) {
+      lines.add("a higher setting or supply raises the pressure at every tool behind it: ask their makers first"
+          + " what they allow, and look at the ratings of all that is in the line.");
+    }
+    return List.copyOf(lines);
+  }
+
+  private static String changed(NetworkChanges.Change change) {
+    return String.join("; and ", change.what());
+  }
+
+  private static String gives(NetworkSheet sheet, NetworkChanges.Change change, String drop) {
+    return changed(change) + (change.what().size() > 1 ? " give " : " gives ") + drop + " "
+        + sheet.amounts().loss(PressureDrop.ofPascals(change.pascals())) + " more";
   }
 
   /** A change to a network and what solving it again gives, in a sentence. */
-  static String sentence(NetworkSheet sheet, NetworkSheet.Improvement improvement, String weakest) {
-    return improvement.what() + " gives " + weakest + " "
-        + sheet.amounts().loss(PressureDrop.ofPascals(improvement.pascals())) + " more"
-        + (improvement.lackAfter() <= 0.0
-            ? ", which is enough for every drop."
-            : ", not enough by itself.");
+  private static String sentence(NetworkSheet sheet, NetworkChanges.Change change, String drop) {
+    return gives(sheet, change, drop) + ", which is enough"
+        + (change.isEnoughForEvery()
+            ? (sheet.job().drops().size() == 1 ? "" : " for every drop")
+            : change.stillShort().isEmpty() ? "" : " for it alone")
+        + "."
+        + (change.newlyShort().isEmpty()
+            ? ""
+            : " But then too little is left at " + String.join(", ", change.newlyShort())
+                + ", which have enough now.")
+        + (change.newlyForbidden().isEmpty()
+            ? ""
+            : " But then it is not allowed any more: "
+                + String.join(", ", change.newlyForbidden()) + ".")
+        + (change.newCautions().isEmpty()
+            ? ""
+            : " It brings a caution with it: " + String.join(", ", change.newCautions()) + ".");
+  }
+
+  private static String tooLittle(
+      NetworkSheet sheet, NetworkChanges.OfDrop drop, NetworkChanges.Change best) {
+    return "no single change is enough for " + drop.drop()
+        + ", nor are two of those that bring most: "
+        + gives(sheet, best, drop.drop()) + ", and "
+        + sheet.amounts().loss(PressureDrop.ofPascals(best.lackAfter())) + " are still missing.";
   }
 }

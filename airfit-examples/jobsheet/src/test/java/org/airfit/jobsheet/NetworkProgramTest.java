@@ -102,7 +102,7 @@ class NetworkProgramTest {
     Files.writeString(file, TABLE.replace("6 dm3/(s bar)", "0.5 dm3/(s bar)"));
     assertThat(run(file.toString(), page.toString())).isZero();
     assertThat(out.toString(StandardCharsets.UTF_8))
-        .contains("Chokes: coupling of bench", "starved", "too little at 1 of 1 drops: bench");
+        .contains("Chokes: coupling of bench", "starved", "too little at the drop: bench");
     assertThat(Files.readString(page)).contains("coupling of bench (chokes)");
   }
 }

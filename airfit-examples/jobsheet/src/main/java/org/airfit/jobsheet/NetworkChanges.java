@@ -1,0 +1,373 @@
+package org.airfit.jobsheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.airfit.files.NetworkJob;
+import org.airfit.network.Network;
+import org.airfit.network.NetworkResult;
+import org.airfit.safety.Caution;
+
+/**
+ * What to change in a network whose drops are short, found by solving it again with each change: for every short drop the
+ * single changes that are enough, each the least of its kind; where none is, two; and otherwise how far the best goes.
+ *
+ * @param forEvery single changes after which no drop is short; the least of its kind each
+ * @param drops every drop that is short, and what is enough for it
+ * @param together where no single change is enough for every drop: the first of each drop at once, if then none is short
+ */
+public record NetworkChanges(List<Change> forEvery, List<OfDrop> drops, Optional<Change> together) {
+
+  /** A gain below this is not worth a change [Pa]: our choice. */
+  private static final double WORTH_PASCALS = 1000.0;
+
+  /** Of so many changes that bring a drop most, two at a time are tried where none is enough: our choice. */
+  private static final int PAIRED = 4;
+
+  /** Copies the lists; refuses what is null. */
+  public NetworkChanges {
+    forEvery = List.copyOf(forEvery);
+    drops = List.copyOf(drops);
+    Objects.requireNonNull(together, "together");
+  }
+
+  /**
+   * A change and what it brings.
+   *
+   * @param what the change, or both of two, in words
+   * @param pascals what the drop has more by it [Pa]
+   * @param lackAfter what the drop still lacks [Pa]; negative where there is a margin
+   * @param isEnough whether the drop then has the pressure and the air it needs
+   * @param stillShort the other drops that are short now and then
+   * @param newlyShort the drops that are short then and not now
+   * @param newlyForbidden what the safety rules forbid then and not now, such as at a higher pressure
+   * @param newCautions the titles of the cautions that come with it
+   * @param raises whether it raises the pressure for all that is behind it: a setting or a supply
+   * @param ofSupply whether it asks for another supply, or the same at a higher pressure
+   */
+  public record Change(
+      List<String> what,
+      double pascals,
+      double lackAfter,
+      boolean isEnough,
+      List<String> stillShort,
+      List<String> newlyShort,
+      List<String> newlyForbidden,
+      List<String> newCautions,
+      boolean raises,
+      boolean ofSupply) {
+
+    /** Copies the lists. */
+    public Change {
+      what = List.copyOf(what);
+      stillShort = List.copyOf(stillShort);
+      newlyShort = List.copyOf(newlyShort);
+      newlyForbidden = List.copyOf(newlyForbidden);
+      newCautions = List.copyOf(newCautions);
+    }
+
+    /** Whether every drop then has enough. */
+    boolean isEnoughForEvery() {
+      return isEnough && stillShort.isEmpty() && newlyShort.isEmpty();
+    }
+  }
+
+  /**
+   * A drop that is short.
+   *
+   * @param drop its name
+   * @param lack what it lacks [Pa]
+   * @param single single changes that are enough for it, those first that harm no other drop
+   * @param two two changes that are enough together, where no single one is but another supply
+   * @param best the single change that brings it most, where no two are enough either; empty where
+   *     none brings 0.01 bar
+   */
+  public record OfDrop(
+      String drop,
+      double lack,
+      List<Change> single,
+      Optional<Change> two,
+      Optional<Change> best) {
+
+    /** Copies the list; refuses what is null. */
+    public OfDrop {
+      Objects.requireNonNull(drop, "drop");
+      single = List.copyOf(single);
+      Objects.requireNonNull(two, "two");
+      Objects.requireNonNull(best, "best");
+    }
+
+    /** The change to name first: a single one, two, or another supply; none where nothing is enough. */
+    Optional<Change> first() {
+      return single.stream()
+          .filter(change -> !change.ofSupply())
+          .findFirst()
+          .or(() -> two)
+          .or(() -> single.stream().findFirst());
+    }
+  }
+
+  /** Tries what can be changed; empty lists where no drop is short. */
+  static NetworkChanges of(NetworkJob job, NetworkResult.Solved now) {
+    return new Trial(job, now).changes();
+  }
+
+  static NetworkChanges none() {
+    return new NetworkChanges(List.of(), List.of(), Optional.empty());
+  }
+
+  /** Whether no drop is short. */
+  boolean isNothing() {
+    return drops.isEmpty();
+  }
+
+  /** Whether a change that is told raises the pressure for all that is behind it. */
+  boolean raises() {
+    return Stream.of(
+            forEvery.stream(),
+            together.stream(),
+            drops.stream().flatMap(drop -> drop.single().stream()),
+            drops.stream().flatMap(drop -> drop.two().stream()),
+            drops.stream().flatMap(drop -> drop.best().stream()))
+        .flatMap(each -> each)
+        .anyMatch(Change::raises);
+  }
+
+  /** One thing to change, at one of its steps; the first is the least. */
+  private record Move(NetworkLever lever, int step) {}
+
+  /** What each drop has after moves. */
+  private record After(
+      List<NetworkSheet.DropAnswer> answers, List<String> forbidden, List<String> cautions) {
+
+    private double lack(int drop) {
+      return answers.get(drop).lack();
+    }
+
+    private boolean isEnough(int drop) {
+      return answers.get(drop).isEnough();
+    }
+  }
+
+  /** Solves again and again, and remembers. */
+  private static final class Trial {
+
+    private final NetworkJob job;
+    private final After now;
+    private final List<NetworkLever> levers;
+    private final List<Integer> lacking;
+    private final Map<List<Move>, Optional<After>> solved = new HashMap<>();
+
+    Trial(NetworkJob job, NetworkResult.Solved now) {
+      this.job = job;
+      this.now = after(now);
+      this.lacking = IntStream.range(0, job.drops().size())
+          .filter(drop -> !this.now.isEnough(drop))
+          .boxed()
+          .toList();
+      this.levers = lacking.isEmpty() ? List.of() : NetworkLever.all(job, now);
+    }
+
+    private After after(NetworkResult.Solved solved) {
+      return new After(
+          NetworkSheet.answers(job, solved),
+          NetworkSheet.forbidden(job, solved).stream()
+              .map(each -> each.ruling().rule().title())
+              .toList(),
+          solved.cautions(job.units()).stream().map(Caution::title).toList());
+    }
+
+    /** What is left after moves; empty where nothing flows steadily then. */
+    private Optional<After> after(List<Move> moves) {
+      return solved.computeIfAbsent(moves, these -> {
+        Network changed = job.network();
+        for (Move move : these) {
+          changed = move.lever().at(changed, move.step());
+        }
+        return changed.solve().fold(found -> Optional.of(after(found)), none -> Optional.empty());
+      });
+    }
+
+    private boolean isEnough(List<Move> moves, int drop) {
+      return after(moves).filter(it -> it.isEnough(drop)).isPresent();
+    }
+
+    private boolean isEnoughForEvery(List<Move> moves) {
+      return lacking.stream().allMatch(drop -> isEnough(moves, drop))
+          && change(moves, lacking.get(0)).newlyShort().isEmpty();
+    }
+
+    private double gain(List<Move> moves, int drop) {
+      return after(moves).map(it -> now.lack(drop) - it.lack(drop)).orElse(0.0);
+    }
+
+    private static Move most(NetworkLever lever) {
+      return new Move(lever, lever.steps() - 1);
+    }
+
+    /** The least step that does, where more never does less; empty where the last does not. */
+    private static Optional<Integer> least(int steps, IntPredicate does) {
+      if (steps == 0 || !does.test(steps - 1)) {
+        return Optional.empty();
+      }
+      int tooLittle = -1;
+      int enough = steps - 1;
+      while (enough - tooLittle > 1) {
+        int middle = (tooLittle + enough) / 2;
+        if (does.test(middle)) {
+          enough = middle;
+        } else {
+          tooLittle = middle;
+        }
+      }
+      return Optional.of(enough);
+    }
+
+    private NetworkChanges changes() {
+      if (lacking.isEmpty()) {
+        return none();
+      }
+      int weakest = lacking.stream()
+          .max(Comparator.comparingDouble(now::lack))
+          .orElseThrow();
+      List<Move> every = new ArrayList<>();
+      for (NetworkLever lever : levers) {
+        least(lever.steps(), step -> isEnoughForEvery(List.of(new Move(lever, step))))
+            .ifPresent(step -> every.add(new Move(lever, step)));
+      }
+      Map<Integer, List<Move>> firsts = new HashMap<>();
+      List<OfDrop> drops = new ArrayList<>();
+      for (int drop : lacking) {
+        drops.add(drop(drop, every, firsts));
+      }
+      Optional<Change> together = Optional.empty();
+      if (every.stream().allMatch(Trial::isOfSupply)
+          && drops.size() > 1
+          && firsts.size() == drops.size()) {
+        Set<Move> once = new LinkedHashSet<>();
+        lacking.forEach(drop -> once.addAll(firsts.getOrDefault(drop, List.of())));
+        List<Move> all = List.copyOf(once);
+        boolean isOneOfEach =
+            all.stream().map(Move::lever).distinct().count() == all.size();
+        together = isOneOfEach && isEnoughForEvery(all)
+            ? Optional.of(change(all, weakest))
+            : Optional.empty();
+      }
+      return new NetworkChanges(
+          every.stream().map(move -> change(List.of(move), weakest)).toList(), drops, together);
+    }
+
+    private OfDrop drop(int drop, List<Move> every, Map<Integer, List<Move>> firsts) {
+      List<List<Move>> single = new ArrayList<>();
+      for (NetworkLever lever : levers) {
+        least(lever.steps(), step -> isEnough(List.of(new Move(lever, step)), drop))
+            .map(step -> new Move(lever, step))
+            .filter(move -> !every.contains(move))
+            .ifPresent(move -> single.add(List.of(move)));
+      }
+      single.sort(Comparator.comparing(moves -> isHarm(change(moves, drop))));
+      boolean isNone = single.isEmpty() && every.isEmpty();
+      boolean isSupplyAlone = every.stream().allMatch(Trial::isOfSupply)
+          && single.stream().allMatch(moves -> isOfSupply(moves.get(0)));
+      Optional<List<Move>> two = isSupplyAlone ? two(drop, isNone) : Optional.empty();
+      single.stream()
+          .filter(moves -> !isOfSupply(moves.get(0)))
+          .findFirst()
+          .or(() -> two)
+          .ifPresent(moves -> firsts.put(drop, moves));
+      return new OfDrop(
+          job.drops().get(drop).name(),
+          now.lack(drop),
+          single.stream().map(moves -> change(moves, drop)).toList(),
+          two.map(moves -> change(moves, drop)),
+          isNone && two.isEmpty() ? best(drop).map(moves -> change(moves, drop)) : Optional.empty());
+    }
+
+    private static boolean isOfSupply(Move move) {
+      return move.lever().kind() == NetworkLever.Kind.SUPPLY;
+    }
+
+    private static boolean isHarm(Change change) {
+      return !change.newlyShort().isEmpty() || !change.newlyForbidden().isEmpty();
+    }
+
+    private Optional<List<Move>> best(int drop) {
+      return levers.stream()
+          .map(lever -> List.of(most(lever)))
+          .filter(moves -> gain(moves, drop) >= WORTH_PASCALS)
+          .max(Comparator.comparingDouble(moves -> gain(moves, drop)));
+    }
+
+    /** Two of those that bring most; the second as little as is enough with the first, then the first likewise. */
+    private Optional<List<Move>> two(int drop, boolean withSupply) {
+      Optional<List<Move>> found = two(
+          drop,
+          levers.stream()
+              .filter(lever -> lever.kind() != NetworkLever.Kind.SUPPLY)
+              .toList());
+      return found.isEmpty() && withSupply ? two(drop, levers) : found;
+    }
+
+    private Optional<List<Move>> two(int drop, List<NetworkLever> from) {
+      List<NetworkLever> best = from.stream()
+          .filter(lever -> gain(List.of(most(lever)), drop) >= WORTH_PASCALS)
+          .sorted(Comparator.comparingDouble(
+                  (NetworkLever lever) -> gain(List.of(most(lever)), drop))
+              .reversed())
+          .limit(PAIRED)
+          .toList();
+      for (int i = 1; i < best.size(); i++) {
+        for (int j = 0; j < i; j++) {
+          NetworkLever one = best.get(j);
+          NetworkLever other = best.get(i);
+          Optional<List<Move>> found = least(
+                  other.steps(),
+                  step -> isEnough(List.of(most(one), new Move(other, step)), drop))
+              .map(step -> new Move(other, step))
+              .flatMap(second -> least(
+                      one.steps(), step -> isEnough(List.of(new Move(one, step), second), drop))
+                  .map(step -> List.of(new Move(one, step), second)));
+          if (found.isPresent()) {
+            return found;
+          }
+        }
+      }
+      return Optional.empty();
+    }
+
+    private static List<String> without(List<String> then, List<String> now) {
+      return then.stream().filter(title -> !now.contains(title)).toList();
+    }
+
+    private Change change(List<Move> moves, int drop) {
+      After then = after(moves).orElseThrow();
+      List<String> still = new ArrayList<>();
+      List<String> newly = new ArrayList<>();
+      for (int i = 0; i < job.drops().size(); i++) {
+        if (i != drop && !then.isEnough(i)) {
+          (now.isEnough(i) ? newly : still).add(job.drops().get(i).name());
+        }
+      }
+      return new Change(
+          moves.stream().map(move -> move.lever().words(move.step())).toList(),
+          now.lack(drop) - then.lack(drop),
+          then.lack(drop),
+          then.isEnough(drop),
+          still,
+          newly,
+          without(then.forbidden(), now.forbidden()),
+          without(then.cautions(), now.cautions()),
+          moves.stream().anyMatch(move -> move.lever().kind() != NetworkLever.Kind.SIZE),
+          moves.stream().anyMatch(Trial::isOfSupply));
+    }
+  }
+}

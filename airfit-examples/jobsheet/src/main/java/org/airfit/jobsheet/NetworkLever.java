@@ -1,0 +1,178 @@
+package org.airfit.jobsheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.airfit.air.AirState;
+import org.airfit.files.NetworkJob;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.network.Network;
+import org.airfit.network.NetworkResult;
+import org.airfit.network.SupplyFlow;
+import org.airfit.plant.RegulatorElement;
+import org.airfit.plant.Supply;
+import org.airfit.quantity.ConductanceUnit;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.SonicConductance;
+
+/**
+ * One thing of a network that can be changed, in steps of which the first is the least: a regulator set higher, a hose or
+ * pipe in the sizes that exist, a part that lets more through, a supply that holds more.
+ */
+final class NetworkLever {
+
+  /** So many sizes above that of today are tried, and bores that are none of a size: our choice. */
+  private static final int MOST_SIZES = 5;
+
+  /** What a part is tried with, as a multiple of what it lets through now: our choice. */
+  private static final List<Double> LARGER = List.of(1.25, 1.5, 2.0, 3.0, 4.0);
+
+  /** A supply is tried up to this much of its gauge pressure: our choice. */
+  private static final double HIGHEST_SUPPLY = 1.5;
+
+  private static final double BAR = 1.0e5;
+
+  /** One step: what becomes of the network, and the words for it. */
+  private record Step(String words, UnaryOperator<Network> change) {}
+
+  /** What is changed; a setting and a supply raise the pressure for all that is behind them. */
+  enum Kind {
+    SETTING,
+    SIZE,
+    SUPPLY
+  }
+
+  private final Kind kind;
+  private final List<Step> steps;
+
+  private NetworkLever(Kind kind, List<Step> steps) {
+    this.kind = kind;
+    this.steps = List.copyOf(steps);
+  }
+
+  /** All of a network, what costs least first: settings, hoses, parts, pipes, supplies; that order is our choice. */
+  static List<NetworkLever> all(NetworkJob job, NetworkResult.Solved now) {
+    List<NetworkJob.Branch> branches = job.branches();
+    return Stream.of(
+            branches.stream().flatMap(branch -> branch.regulator().stream()
+                .map(regulator -> regulator(job, now, branch.name(), regulator))),
+            branches.stream()
+                .filter(NetworkJob.Branch::isHose)
+                .flatMap(
+                    branch -> branch.pipe().stream().map(hose -> line(job, branch, hose))),
+            branches.stream()
+                .flatMap(branch ->
+                    branch.part().stream().map(part -> part(job, branch.name(), part))),
+            branches.stream()
+                .filter(branch -> !branch.isHose())
+                .flatMap(
+                    branch -> branch.pipe().stream().map(pipe -> line(job, branch, pipe))),
+            now.supplies().stream()
+                .filter(supply -> !supply.idle())
+                .map(supply -> supply(job, supply)))
+        .flatMap(each -> each)
+        .filter(lever -> lever.steps() > 0)
+        .toList();
+  }
+
+  /** How many steps it has. */
+  int steps() {
+    return steps.size();
+  }
+
+  /** A step in words, such as "slipway: a 13 mm hose instead of 10 mm". */
+  String words(int step) {
+    return steps.get(step).words();
+  }
+
+  /** The network with it at a step. */
+  Network at(Network network, int step) {
+    return steps.get(step).change().apply(network);
+  }
+
+  /** What is changed. */
+  Kind kind() {
+    return kind;
+  }
+
+  private static NetworkLever line(NetworkJob job, NetworkJob.Branch branch, Conduit conduit) {
+    NetworkAmounts amounts = new NetworkAmounts(job.units());
+    String old =
+        branch.isHose() ? amounts.hose(conduit.bore()) : amounts.bore(conduit.bore());
+    return new NetworkLever(
+        Kind.SIZE,
+        Wider.all(conduit.bore(), job.units()).stream()
+            .limit(MOST_SIZES)
+            .map(wider -> new Step(
+                branch.name() + ": " + wider.words() + " instead of " + old,
+                network ->
+                    network.replacing(branch.name(), conduit.withBore(wider.bore()))))
+            .toList());
+  }
+
+  private static NetworkLever part(NetworkJob job, String name, FlowCapacity part) {
+    ConductanceUnit unit = ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR;
+    List<Step> steps = new ArrayList<>();
+    for (double times : LARGER) {
+      // the number is rounded up before it is solved with, so that what is told is what was tried
+      SonicConductance more = SonicConductance.ofCubicMetresPerSecondPascal(unit.toSi(
+          Math.ceil(10.0 * times * part.conductance().in(unit) - 1.0e-9) / 10.0));
+      FlowCapacity larger = FlowCapacity.of(more, part.criticalPressureRatio())
+          .withCrackingPressure(part.crackingPressure());
+      steps.add(new Step(
+          name + ": one of at least " + more.format(unit, 1) + " instead of "
+              + part.conductance().format(unit, 1),
+          network -> network.replacing(name, larger)));
+    }
+    return new NetworkLever(Kind.SIZE, steps);
+  }
+
+  private static NetworkLever regulator(
+      NetworkJob job, NetworkResult.Solved now, String name, RegulatorElement regulator) {
+    NetworkAmounts amounts = new NetworkAmounts(job.units());
+    GaugePressure set = GaugePressure.of(regulator.set(), job.atmosphere());
+    GaugePressure inFront = GaugePressure.of(now.through(name).inlet(), job.atmosphere());
+    return new NetworkLever(
+        Kind.SETTING,
+        settings(job, set, inFront.pascals()).stream()
+            .map(higher -> new Step(
+                name + ": set to " + amounts.pressure(higher) + " instead of "
+                    + amounts.pressure(set),
+                network -> network.replacing(
+                    name, regulator.withSet(higher.absolute(job.atmosphere())))))
+            .toList());
+  }
+
+  private static NetworkLever supply(NetworkJob job, SupplyFlow supply) {
+    NetworkAmounts amounts = new NetworkAmounts(job.units());
+    AirState air = supply.supply().still();
+    GaugePressure held = GaugePressure.of(air.pressure(), job.atmosphere());
+    return new NetworkLever(
+        Kind.SUPPLY,
+        settings(job, held, HIGHEST_SUPPLY * held.pascals()).stream()
+            .map(higher -> new Step(
+                job.supplyAt(supply.node()) + ": one that holds "
+                    + amounts.pressure(higher) + " instead of " + amounts.pressure(held),
+                network -> network.replacing(
+                    supply.node(),
+                    Supply.fixed(
+                        AirState.of(higher.absolute(job.atmosphere()), air.temperature())),
+                    job.highest().plus(PressureDrop.ofPascals(higher.pascals() - held.pascals())))))
+            .toList());
+  }
+
+  /** Pressures that a gauge can be read to, above one and up to another: tenths of a bar, or whole psi. */
+  private static List<GaugePressure> settings(NetworkJob job, GaugePressure above, double upTo) {
+    double step = job.units().either(0.1 * BAR, GaugePressure.ofPsi(1.0).pascals());
+    List<GaugePressure> settings = new ArrayList<>();
+    for (long number = (long) Math.floor(above.pascals() / step + 1.0e-6) + 1;
+        number * step <= upTo;
+        number++) {
+      settings.add(GaugePressure.ofPascals(number * step));
+    }
+    return settings;
+  }
+}
