@@ -158,7 +158,7 @@ final class JobTool {
       }
       requirement.profilesInUse(ids);
     }
-    Optional<PartFields.Temperatures> told = PartFields.Temperatures.in(field);
+    Optional<PartFields.Temperatures> told = PartFields.Temperatures.met(field);
     if (told.isPresent()) {
       field.build(
           () -> requirement.temperatures(told.get().coldest(), told.get().hottest()));

@@ -209,7 +209,7 @@ public final class NetworkFile {
         title.text(),
         row.field("customer", "whose network it is").text(),
         atmosphere,
-        row.field("temperature", "a temperature such as 20 °C").as(Temperature::parse),
+        row.field("temperature", "a temperature such as 20 °C").most(Temperature::parse),
         units.isEmpty()
             ? Optional.empty()
             : Optional.of(units.get().oneOf(List.of(UnitSystem.values()), UnitSystem::name)),
@@ -229,7 +229,7 @@ public final class NetworkFile {
     Optional<Field> cutOut = row.find("cutOut");
     // flow has what a compressor holds at least; the rules take what it holds at most
     Field told = row.field(cutOut.isPresent() ? "cutIn" : "pressure", Accepted.GAUGE);
-    GaugePressure pressure = told.as(GaugePressure::parse);
+    GaugePressure pressure = told.least(GaugePressure::parse);
     typed = typed == null ? UnitSystem.valueOf(told.text().contains("psi") ? "US" : "SI") : typed;
     AirState air = AirState.of(pressure.absolute(known.atmosphere), known.temperature);
     if (cutOut.isPresent()) {
@@ -251,7 +251,7 @@ public final class NetworkFile {
 
   /** The highest of all supplies counts; one whose cut-out is lower does not lower it. */
   private void highest(Field field, GaugePressure usual) throws WrongFileException {
-    GaugePressure pressure = field.as(GaugePressure::parse);
+    GaugePressure pressure = field.most(GaugePressure::parse);
     field.build(() -> SupplyRange.of(usual).withHighest(pressure));
     highest = highest == null || pressure.compareTo(highest) > 0 ? pressure : highest;
   }
@@ -300,7 +300,7 @@ public final class NetworkFile {
     FlowCapacity valve = FlowFields.ofRow(row);
     Optional<Field> cracking = row.find("cracking");
     if (cracking.isPresent()) {
-      valve = valve.withCrackingPressure(cracking.get().as(PressureDrop::parse));
+      valve = valve.withCrackingPressure(cracking.get().most(PressureDrop::parse));
     }
     head(file).builder.checkValve(name, from(row), to(row), valve);
     branches.add(NetworkJob.Branch.ofPart(name, valve));
@@ -310,14 +310,14 @@ public final class NetworkFile {
     Head known = head(file);
     String name = name(row, "regulator");
     FlowCapacity valve = FlowFields.ofRow(row);
-    GaugePressure set = row.field("set", Accepted.GAUGE).as(GaugePressure::parse);
+    GaugePressure set = row.field("set", Accepted.GAUGE).least(GaugePressure::parse);
     RegulatorElement regulator = RegulatorElement.of(valve, set.absolute(known.atmosphere));
     Optional<Field> droop = row.find("droop");
     if (droop.isPresent()) {
       FreeAirFlow flow = row.field(
               "droopAt", "the free-air flow at which it droops, such as 20 scfm")
-          .as(FreeAirFlow::parse);
-      regulator = regulator.withDroop(droop.get().as(PressureDrop::parse), flow);
+          .least(FreeAirFlow::parse);
+      regulator = regulator.withDroop(droop.get().most(PressureDrop::parse), flow);
     }
     known.builder.regulator(name, from(row), to(row), regulator);
     branches.add(NetworkJob.Branch.ofRegulator(name, regulator));
@@ -328,9 +328,9 @@ public final class NetworkFile {
     leaks.add(new NetworkJob.Leak(
         name,
         from(row),
-        row.field("air", "the free air that escapes, such as 6 scfm").as(FreeAirFlow::parse),
+        row.field("air", "the free air that escapes, such as 6 scfm").most(FreeAirFlow::parse),
         row.field("pressure", "the gauge pressure at which it was measured, such as 100 psig")
-            .as(GaugePressure::parse)));
+            .least(GaugePressure::parse)));
   }
 
   private void drop(Field row) throws WrongFileException {
@@ -354,8 +354,8 @@ public final class NetworkFile {
     }
     String tool = row.field("tool", "what stands at the drop").text();
     FreeAirFlow air =
-        row.field("air", "a free-air flow such as 34 scfm or 16 L/s ANR").as(FreeAirFlow::parse);
-    GaugePressure needs = row.field("needs", Accepted.GAUGE).as(GaugePressure::parse);
+        row.field("air", "a free-air flow such as 34 scfm or 16 L/s ANR").most(FreeAirFlow::parse);
+    GaugePressure needs = row.field("needs", Accepted.GAUGE).most(GaugePressure::parse);
     Optional<Field> follows = row.find("follows");
     boolean following = follows.isEmpty() || follows.get().yes();
     Optional<Field> share = row.find("use");
