@@ -104,6 +104,23 @@ public record Regulator(
     this(still, flow, pressure, Optional.empty());
   }
 
+  /**
+   * Obtains this set otherwise: it droops by as much at the same flow.
+   *
+   * @param otherStill the air behind it while nothing flows
+   * @return this set so
+   * @throws IllegalArgumentException if {@code otherStill} is above what stands in front of it, or nothing would be left at
+   *     the flow
+   */
+  public Regulator setTo(AirState otherStill) {
+    double droop = still.pressure().pascals() - pressure.pascals();
+    return new Regulator(
+        otherStill,
+        flow,
+        AbsolutePressure.ofPascals(otherStill.pressure().pascals() - droop),
+        inFront);
+  }
+
   @Override
   public double pascals(double massFlow) {
     double p0 = still.pressure().pascals();

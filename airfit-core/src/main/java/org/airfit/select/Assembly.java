@@ -167,13 +167,31 @@ record Assembly(
 
   private static Run run(
       Requirement requirement, List<Placed> placed, List<Joint> joints, Known known) {
-    return run(requirement, placed, joints, known, position -> position.others().map(known::of));
+    return run(
+        requirement,
+        requirement.toOutlet(known),
+        placed,
+        joints,
+        known,
+        position -> position.others().map(known::of));
+  }
+
+  /** The run at worst of one tool, but that the regulator of the supply is set to so much. */
+  Run runWithSupplySetTo(GaugePressure set) {
+    return run(
+        requirement,
+        requirement.toOutletSetTo(set),
+        placed,
+        joints,
+        Known.AT_WORST,
+        position -> position.others().map(Known.AT_WORST::of));
   }
 
   /** The run at worst of one tool, but that others take so much behind one of its positions. */
   Run runWithOthers(Position shared, FreeAirFlow taken) {
     return run(
         requirement,
+        requirement.toOutlet(Known.AT_WORST),
         placed,
         joints,
         Known.AT_WORST,
@@ -184,12 +202,13 @@ record Assembly(
 
   private static Run run(
       Requirement requirement,
+      Run toOutlet,
       List<Placed> placed,
       List<Joint> joints,
       Known known,
       Function<Position, Optional<FreeAirFlow>> others) {
     Set<String> taken = new HashSet<>(requirement.pipeNames());
-    Run run = requirement.toOutlet(known);
+    Run run = toOutlet;
     int joint = 0;
     for (Placed each : placed) {
       if (!each.position().isPlug()) {

@@ -230,6 +230,8 @@ final class Doubts {
           value -> Shown.of(GaugePressure.ofPascals(value), PressureUnit.BAR, PressureUnit.PSI),
           value -> value));
     }
+    Range<GaugePressure> supplySet = job.settingRange();
+    setting("the regulator at the supply", supplySet, assembly::runWithSupplySetTo);
     for (Requirement.Piping pipe : job.pipes()) {
       conduit(pipe.name(), pipe.conduit());
     }
@@ -297,7 +299,12 @@ final class Doubts {
       capacity(name, device.capacityRange(), capacity -> worst.replacing(name, capacity));
     } else if (placed.part() instanceof Part.Regulator regulator) {
       Range<GaugePressure> set = placed.position().setting().orElseThrow();
-      regulated(name, regulator, set);
+      FlowCapacity least = regulator.capacityRange().least();
+      setting(
+          name,
+          set,
+          value -> worst.replacing(
+              name, Position.regulated(regulator, least, value, worst.atmosphere())));
       capacity(
           name,
           regulator.capacityRange(),
@@ -307,19 +314,12 @@ final class Doubts {
   }
 
   /** What a regulator is set to, where that is not known exactly. */
-  private void regulated(String name, Part.Regulator regulator, Range<GaugePressure> set) {
-    Run worst = assembly.run();
-    FlowCapacity least = regulator.capacityRange().least();
+  private void setting(String name, Range<GaugePressure> set, Function<GaugePressure, Run> with) {
     add(
         "setting of " + name,
         set.least().pascals(),
         set.most().pascals(),
-        value -> worst
-            .replacing(
-                name,
-                Position.regulated(
-                    regulator, least, GaugePressure.ofPascals(value), worst.atmosphere()))
-            .arriving(job.demand()),
+        value -> with.apply(GaugePressure.ofPascals(value)).arriving(job.demand()),
         value -> Shown.of(GaugePressure.ofPascals(value), PressureUnit.BAR, PressureUnit.PSI));
   }
 

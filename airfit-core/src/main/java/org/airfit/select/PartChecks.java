@@ -155,6 +155,15 @@ final class PartChecks {
             .isPresent();
   }
 
+  /** Longer than it may be, however long it is. */
+  static boolean isTooLong(Requirement job, Position position, Part part) {
+    return part instanceof Part.Hose hose
+        && position
+            .longest()
+            .filter(longest -> hose.shortest().compareTo(longest) > 0)
+            .isPresent();
+  }
+
   static boolean hasNoMaterial(Requirement job) {
     return MaterialFit.good(job, true).isEmpty();
   }

@@ -171,6 +171,11 @@ record Position(
     return slot instanceof Slot.Hose hose ? Optional.of(hose.reachRange()) : Optional.empty();
   }
 
+  /** How long a hose may be here at most; empty where it may be any. */
+  Optional<Length> longest() {
+    return slot instanceof Slot.Hose hose ? hose.longest() : Optional.empty();
+  }
+
   /** At which outlet of a splitter the way goes on, of several lines the first. */
   int outlet() {
     return slot instanceof Slot.Splitter splitter ? splitter.outlet() : 0;

@@ -16,12 +16,14 @@ import org.airfit.internal.NamedValues.Name;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.line.ConduitRange;
+import org.airfit.plant.Regulator;
 import org.airfit.plant.Supply;
 import org.airfit.plant.SupplyRange;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
@@ -42,6 +44,7 @@ public final class Requirement {
   private static final Name<GaugePressure> HIGHEST = Name.of("highest");
   private static final Name<GaugePressure> LOWEST = Name.of("lowest");
   private static final Name<Boolean> REGULATED = Name.flag("regulated");
+  private static final Name<GaugePressure> LEAST_SETTING = Name.of("least setting");
   private static final Name<GaugePressure> WHEN_FAILED = Name.of("when the regulator fails");
   private static final Name<End> OUTLET = Name.of("outlet");
   private static final Name<Range<Length>> REACH = Name.of("reach");
@@ -88,13 +91,8 @@ public final class Requirement {
       required(ToolTold.INLET);
     }
     this.pressures = pressures(supply, atmosphere);
-    Run run = Run.from(
-        told.get(LOWEST) == null
-            ? supply
-            : Supply.fixed(supply.still().at(pressures.lowest().absolute(atmosphere))),
-        atmosphere);
-    this.toOutlet = piping(run, Known.AT_WORST);
-    this.toOutletAtBest = piping(run, Known.AT_BEST);
+    this.toOutlet = piping(Known.AT_WORST.ofSetting(settingRange()), Known.AT_WORST);
+    this.toOutletAtBest = piping(Known.AT_BEST.ofSetting(settingRange()), Known.AT_BEST);
     this.forbidding = ForbiddingRules.of(rules());
   }
 
@@ -150,6 +148,15 @@ public final class Requirement {
   private SupplyRange pressures(Supply supply, AbsolutePressure atmosphere) {
     SupplyRange range = SupplyRange.of(supply, atmosphere);
     GaugePressure lowest = told.get(LOWEST);
+    GaugePressure setting = told.get(LEAST_SETTING);
+    if (setting != null && !told.is(REGULATED)) {
+      throw new IllegalArgumentException(
+          "least setting must be told of a regulator, was " + setting.inFull(PressureUnit.BAR)
+              + " of a supply without one; say regulated() too, or lowest(…) of a supply that swings");
+    }
+    if (setting != null && (lowest == null || setting.compareTo(lowest) < 0)) {
+      lowest = setting;
+    }
     range = lowest == null ? range : range.withLowest(lowest);
     GaugePressure highest = told.get(HIGHEST);
     range = highest == null ? range : range.withHighest(highest);
@@ -170,12 +177,56 @@ public final class Requirement {
   /** A pipe between the supply and the outlet, as well as it is known. */
   record Piping(String name, ConduitRange conduit) {}
 
-  private Run piping(Run supply, Known known) {
-    Run run = supply;
+  /** The run to the outlet, with the supply's regulator set to so much and one end of what is known of the pipes. */
+  private Run piping(GaugePressure set, Known known) {
+    Run run = Run.from(supplySetTo(set, known), required(ATMOSPHERE));
     for (Piping pipe : pipes()) {
       run = run.through(pipe.name(), known.of(pipe.conduit()));
     }
     return run;
+  }
+
+  /**
+   * The supply with its regulator set to so much. It holds no more than stands in front of it: where that falls below
+   * what the regulator holds of the air of the job, it is what counts.
+   */
+  private Supply supplySetTo(GaugePressure set, Known known) {
+    Supply most = required(SUPPLY);
+    Supply held = set.equals(settingRange().most()) ? most : lowered(most, set);
+    GaugePressure lowest = told.get(LOWEST);
+    if (lowest == null) {
+      return held;
+    }
+    AbsolutePressure inFront = lowest.absolute(required(ATMOSPHERE));
+    boolean droopsBelow = held instanceof Regulator
+        && !(held.pascals(known.of(airAtOutlet()).massFlow().kilogramsPerSecond())
+            > inFront.pascals());
+    return droopsBelow || held.still().pressure().compareTo(inFront) < 0
+        ? held
+        : Supply.fixed(held.still().at(inFront));
+  }
+
+  /** A regulator that is set lower droops by as much. */
+  private Supply lowered(Supply most, GaugePressure set) {
+    AirState still = most.still().at(set.absolute(required(ATMOSPHERE)));
+    return most instanceof Regulator regulator ? regulator.setTo(still) : Supply.fixed(still);
+  }
+
+  /** The run to the outlet at worst, but that the supply's regulator is set to so much. */
+  Run toOutletSetTo(GaugePressure set) {
+    return piping(set, Known.AT_WORST);
+  }
+
+  /** Between which pressures what the supply's regulator is set to lies; of no regulator, the supply's pressure. */
+  Range<GaugePressure> settingRange() {
+    GaugePressure most = pressures.usual();
+    return new Range<>(told.find(LEAST_SETTING).orElse(most), most);
+  }
+
+  /** The lowest that the supply falls to while air is taken, with its regulator set as high as it may be. */
+  GaugePressure lowestAtBest() {
+    GaugePressure most = pressures.usual();
+    return told.find(LOWEST).filter(lowest -> lowest.compareTo(most) < 0).orElse(most);
   }
 
   private <T> T required(Name<T> name) {
@@ -326,9 +377,13 @@ public final class Requirement {
         .orElseThrow();
   }
 
-  /** Whether what it tells of the air is known exactly: the tool's, and the pipes. Slots tell of themselves. */
-  boolean isExact() {
-    return toEachTool().stream()
+  /**
+   * {@return whether what it tells of the air is known exactly: the tool's, the setting of the supply's regulator, and the
+   * pipes; the slots of its layout tell of themselves}
+   */
+  public boolean isExact() {
+    return settingRange().isExact()
+        && toEachTool().stream()
             .allMatch(way -> way.airAtOutlet().isExact()
                 && way.demandRange().isExact()
                 && way.leastRange().isExact())
@@ -579,7 +634,7 @@ public final class Requirement {
           .at(demand)
           .fold(delivered -> Optional.of(delivered.atTool()), starved -> Optional.empty());
     }
-    return toOutlet
+    return toOutlet(known)
         .supply()
         .at(demand.massFlow())
         .map(AirState::pressure)
@@ -702,6 +757,18 @@ public final class Requirement {
     public Builder regulated(GaugePressure whenFailed) {
       told = told.with(REGULATED);
       told = told.with(WHEN_FAILED, Objects.requireNonNull(whenFailed, "whenFailed"));
+      return this;
+    }
+
+    /**
+     * Tells the lowest that the regulator of the supply may be set to, where that is not known exactly: the supply's
+     * pressure is then the highest. A setting is no swing: where the answer turns between the two, it says so.
+     *
+     * @param setting the lowest that it may be set to
+     * @return this builder
+     */
+    public Builder leastSetting(GaugePressure setting) {
+      told = told.with(LEAST_SETTING, Objects.requireNonNull(setting, "setting"));
       return this;
     }
 
@@ -1056,7 +1123,8 @@ public final class Requirement {
      *
      * @return the requirement
      * @throws IllegalArgumentException if supply, outlet, tool inlet or the layout (or its reach) was not told, if something of the layout
-     *     was told beside it, the highest pressure is below the supply, the lowest above it, or that in front of a regulator is missing
+     *     was told beside it, the highest pressure is below the supply, the lowest or the least setting above it, that in
+     *     front of a regulator is missing, or a setting is told of a supply without a regulator
      */
     public Requirement build() {
       return new Requirement(told);

@@ -79,6 +79,13 @@ public enum Rule {
       PartChecks::isTooShort,
       RuleSentences::reach),
 
+  /** A hose is not longer than it may be: a whip hose is short. */
+  HOSE_SHORT_ENOUGH(
+      "Hose is short enough",
+      Source.commonPractice("a whip hose is at most about 10 ft (3 m) long"),
+      PartChecks::isTooLong,
+      RuleSentences::shortEnough),
+
   /** Couplings, adapters and hoses stand the place, the knocks and the tool. */
   MATERIAL_SUITS(
       "Material suits the place",

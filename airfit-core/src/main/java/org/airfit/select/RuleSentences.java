@@ -229,44 +229,12 @@ final class RuleSentences {
                 + GivenHoses.inWords(a, units)));
   }
 
-  /** What holds the air back: a setting or a supply that is too low, or what narrows most. */
+  /** What holds the air back: what is too low in front of the parts, or what narrows most. */
   private static String heldBack(Requirement job, RunResult.Delivered delivered, UnitSystem units) {
-    return job.pressuresAtTool()
-        .whileRegulated()
-        .filter(held -> held.compareTo(job.leastRange().least()) < 0)
-        .map(
-            held -> tooLow(job, held, units) + " couplings, hoses and adapters do not change that.")
-        .orElseGet(() -> supplyTooLow(job, units)
-            .orElseGet(
-                () -> "The biggest restriction is " + delivered.bottleneck().name() + "."));
-  }
-
-  /** A supply that stands below what the tool needs: no part brings it more. */
-  private static Optional<String> supplyTooLow(Requirement job, UnitSystem units) {
-    GaugePressure lowest = job.pressures().lowest();
-    return lowest.compareTo(job.leastRange().least()) < 0
-        ? Optional.of("The supply itself stands at only " + units.say(lowest)
-            + ": couplings, hoses and adapters do not change that.")
-        : Optional.empty();
-  }
-
-  /** The regulators that are set below what the tool needs, all of them: one that is raised alone helps nothing. */
-  private static String tooLow(Requirement job, GaugePressure held, UnitSystem units) {
-    List<String> low = new ArrayList<>();
-    job.pressures()
-        .whileRegulated()
-        .filter(set -> set.compareTo(job.leastRange().least()) < 0)
-        .ifPresent(set -> low.add("the one in front of the piping " + units.say(set)));
-    for (Slot slot : job.layout().slots()) {
-      if (slot instanceof Slot.Regulated regulated
-          && regulated.set().compareTo(job.leastRange().least()) < 0) {
-        low.add(regulated.name() + " " + units.say(regulated.set()));
-      }
-    }
-    return low.size() < 2
-        ? "The regulator holds only " + units.say(held) + ":"
-        : "Each of these regulators is set too low, so that all must be set higher: "
-            + String.join(", ", low) + ";";
+    String tooLow = SupplyTooLow.ofWay(job, units);
+    return tooLow.isEmpty()
+        ? "The biggest restriction is " + delivered.bottleneck().name() + "."
+        : tooLow;
   }
 
   private static String has(RunResult result, Requirement job, UnitSystem units) {
@@ -355,6 +323,33 @@ final class RuleSentences {
               + units.say(reach.most(), length) + " needed";
         })
         .orElseGet(() -> units.say(length) + of);
+  }
+
+  static RuleAnswer shortEnough(Assembly a, UnitSystem units) {
+    List<Placed> limited =
+        a.hoses().stream().filter(hose -> hose.position().longest().isPresent()).toList();
+    if (limited.isEmpty()) {
+      return RuleAnswer.doesNotApply("No hose to be chosen is a whip hose, or limited in length.");
+    }
+    String compared = ByLine.sentence(
+        a,
+        limited.stream()
+            .map(hose -> a.line(hose.position()) + longest(hose, units))
+            .toList());
+    return PartChecks.breaking(a, PartChecks::isTooLong).isEmpty()
+        ? RuleAnswer.met(compared + ".")
+        : RuleAnswer.unmet(compared + ": too long.");
+  }
+
+  /** How long a hose is, and how long it may be; what nobody told is common practice. */
+  private static String longest(Placed placed, UnitSystem units) {
+    Length length = ((Part.Hose) placed.part()).shortest();
+    Length longest = placed.position().longest().orElseThrow();
+    String is = units.say(length, longest) + " of " + placed.position().noun();
+    return longest.equals(Slot.Hose.LONGEST_WHIP)
+        ? is + ", and a whip hose is at most " + units.either("3.05 m", "10 ft")
+            + " long (common practice, no source)"
+        : is + ", at most " + units.say(longest, length) + " wanted";
   }
 
   static RuleAnswer sleeve(Assembly a, UnitSystem units) {

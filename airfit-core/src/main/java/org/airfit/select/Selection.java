@@ -1,5 +1,6 @@
 package org.airfit.select;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -7,6 +8,7 @@ import java.util.function.Function;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
+import org.jspecify.annotations.Nullable;
 
 /** Which parts of a catalogue solve a job: proposals that fit, best first, or none and the nearest miss. */
 public sealed interface Selection extends Worked {
@@ -100,17 +102,21 @@ public sealed interface Selection extends Worked {
   /** No proposal meets every rule. */
   final class NothingFits implements Selection {
 
-    private final List<Proposal> nearest;
-    private final List<String> toGive;
+    private final List<Proposal> closest;
+    private final List<String> missing;
+    private final @Nullable Requirement tooLow;
 
-    private NothingFits(List<Proposal> nearest, List<String> toGive) {
-      this.nearest = List.copyOf(nearest);
-      this.toGive = List.copyOf(toGive);
+    private NothingFits(
+        List<Proposal> closest, List<String> missing, @Nullable Requirement tooLow) {
+      this.closest = List.copyOf(closest);
+      this.missing = List.copyOf(missing);
+      this.tooLow = tooLow;
     }
 
     /**
      * {@return the best {@link #LISTED} of all proposals that miss least of what is asked, each set of parts with its best
-     * adapters; empty where a kind of part is missing altogether}
+     * adapters; empty where a kind of part is missing altogether, and where no part can mend what is missed, because less
+     * stands in front of the parts than a tool needs}
      *
      * <p>A rule that is broken counts as one; a hose that is too short and a tool that has too little pressure count as
      * the part that lacks of what is asked. Those that miss as much come in this order: the fewest standard adapters
@@ -118,12 +124,17 @@ public sealed interface Selection extends Worked {
      * fewest rules left open by the parts, the {@link Objective}, most pressure in whole pascals, names.
      */
     public List<Proposal> nearest() {
-      return nearest;
+      return tooLow == null ? closest : List.of();
     }
 
-    /** {@return what would have to give, in plain words} */
+    /** Those that miss least, whether parts can mend what is missed or not. */
+    List<Proposal> closest() {
+      return closest;
+    }
+
+    /** {@return what would have to give, in plain words; what no part can mend stands first} */
     public List<String> toGive() {
-      return toGive;
+      return toGive(UnitSystem.SI);
     }
 
     /**
@@ -134,7 +145,14 @@ public sealed interface Selection extends Worked {
      */
     public List<String> toGive(UnitSystem units) {
       Objects.requireNonNull(units, "units");
-      return nearest.isEmpty() ? toGive : brokenBy(nearest.get(0), units);
+      if (tooLow != null) {
+        List<String> give = new ArrayList<>(SupplyTooLow.inWords(tooLow, units));
+        JobFindings.of(tooLow).findings(units).stream()
+            .filter(finding -> finding.outcome() == RuleOutcome.UNMET)
+            .forEach(finding -> give.add(finding.toString()));
+        return List.copyOf(give);
+      }
+      return closest.isEmpty() ? missing : brokenBy(closest.get(0), units);
     }
 
     private static List<String> brokenBy(Proposal miss, UnitSystem units) {
@@ -155,10 +173,10 @@ public sealed interface Selection extends Worked {
     @Override
     public Working working(UnitSystem units) {
       Working.Builder working = Working.titled("Nothing in the catalogue fits", units);
-      if (nearest.isEmpty()) {
-        return working.answer(String.join(" ", toGive)).build();
+      if (nearest().isEmpty()) {
+        return working.answer(String.join(" ", toGive(units))).build();
       }
-      Proposal miss = nearest.get(0);
+      Proposal miss = closest.get(0);
       toGive(units).forEach(working::note);
       return working
           .include(miss.working(units))
@@ -169,19 +187,20 @@ public sealed interface Selection extends Worked {
     @Override
     public boolean equals(Object other) {
       return other instanceof NothingFits that
-          && nearest.equals(that.nearest)
-          && toGive.equals(that.toGive);
+          && closest.equals(that.closest)
+          && missing.equals(that.missing)
+          && Objects.equals(tooLow, that.tooLow);
     }
 
     @Override
     public int hashCode() {
-      return Objects.hash(nearest, toGive);
+      return Objects.hash(closest, missing, tooLow);
     }
 
     /** {@return what would have to give} */
     @Override
     public String toString() {
-      return "Nothing in the catalogue fits: " + String.join(" ", toGive);
+      return "Nothing in the catalogue fits: " + String.join(" ", toGive());
     }
   }
 
@@ -201,18 +220,18 @@ public sealed interface Selection extends Worked {
     Objects.requireNonNull(catalogue, "catalogue");
     Optional<String> refusal = requirement.medium().refusalInWords();
     if (refusal.isPresent()) {
-      return new NothingFits(List.of(), List.of(refusal.get()));
+      return new NothingFits(List.of(), List.of(refusal.get()), /* tooLow= */ null);
     }
     PartSearch search = new PartSearch(requirement, catalogue, LISTED);
     List<String> missing = search.missing();
     if (!missing.isEmpty()) {
-      return new NothingFits(List.of(), missing);
+      return new NothingFits(List.of(), missing, /* tooLow= */ null);
     }
     List<Proposal> fitting = search.fitting();
     if (!fitting.isEmpty()) {
       return new Proposals(fitting.get(0), fitting);
     }
-    List<Proposal> nearest = search.nearest();
-    return new NothingFits(nearest, NothingFits.brokenBy(nearest.get(0), UnitSystem.SI));
+    return new NothingFits(
+        search.nearest(), List.of(), SupplyTooLow.isSo(requirement) ? requirement : null);
   }
 }

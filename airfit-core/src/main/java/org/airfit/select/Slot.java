@@ -116,6 +116,7 @@ public sealed interface Slot {
    * @param name what it is called, such as "hose"
    * @param reachRange between which lengths the one lies that it must have at least
    * @param isWhip whether it is a short whip hose, that keeps what follows it from the shaking of a tool
+   * @param atMost how long it may be at most, where it is to be chosen; empty where nobody told
    * @param bore the bore that its name must say; empty if any will do
    * @param hose the hose that is there; empty if one is to be chosen
    */
@@ -123,9 +124,13 @@ public sealed interface Slot {
       String name,
       Range<Length> reachRange,
       boolean isWhip,
+      Optional<Length> atMost,
       Optional<HoseBore> bore,
       Optional<Part.Hose> hose)
       implements Slot {
+
+    /** How long a whip hose is at most, unless told: a longer one is a hose. Common practice, no source. */
+    public static final Length LONGEST_WHIP = Length.of(10.0, LengthUnit.FOOT);
 
     /**
      * Checks the components.
@@ -133,13 +138,16 @@ public sealed interface Slot {
      * @param name what it is called, such as "hose"
      * @param reachRange between which lengths the one lies that it must have at least
      * @param isWhip whether it is a short whip hose
+     * @param atMost how long it may be at most; empty where nobody told
      * @param bore the bore that its name must say; empty if any will do
      * @param hose the hose that is there; empty if one is to be chosen
-     * @throws IllegalArgumentException if {@code name} is blank, or {@code bore} is told of a hose that is there
+     * @throws IllegalArgumentException if {@code name} is blank, {@code bore} or {@code atMost} is told of a hose that is
+     *     there, or {@code atMost} is below the most that {@code reachRange} can be
      */
     public Hose {
       requireName(name);
       Objects.requireNonNull(reachRange, "reachRange");
+      Objects.requireNonNull(atMost, "atMost");
       Objects.requireNonNull(bore, "bore");
       Objects.requireNonNull(hose, "hose");
       if (bore.isPresent() && hose.isPresent()) {
@@ -147,6 +155,17 @@ public sealed interface Slot {
             + " must not be told beside the hose that is there, was "
             + bore.get().label()
             + "; leave out one of the two");
+      }
+      if (atMost.isPresent() && hose.isPresent()) {
+        throw new IllegalArgumentException("length at most of " + name
+            + " must not be told beside the hose that is there, was "
+            + atMost.get().shown()
+            + "; leave out one of the two");
+      }
+      if (atMost.isPresent() && atMost.get().compareTo(reachRange.most()) < 0) {
+        throw new IllegalArgumentException("length at most of " + name + " must be at least the "
+            + reachRange.most().shown() + " that it may have to reach, was "
+            + atMost.get().shown());
       }
     }
 
@@ -165,6 +184,7 @@ public sealed interface Slot {
           Range.exactly(Objects.requireNonNull(reach, "reach")),
           isWhip,
           Optional.empty(),
+          Optional.empty(),
           hose);
     }
 
@@ -180,6 +200,7 @@ public sealed interface Slot {
           + bore.map(said -> " of " + said.label() + " bore and").orElse("") + " of at least "
           + (reachRange.isExact() ? "" : reachRange.least().format(LengthUnit.METRE) + " to ")
           + reach().format(LengthUnit.METRE)
+          + atMost.map(most -> " and at most " + most.format(LengthUnit.METRE)).orElse("")
           + hose.map(there -> ", it is " + there.name()).orElse("");
     }
 
@@ -195,6 +216,7 @@ public sealed interface Slot {
           reachRange,
           isWhip,
           Optional.empty(),
+          Optional.empty(),
           Optional.of(Objects.requireNonNull(there, "there")));
     }
 
@@ -205,7 +227,30 @@ public sealed interface Slot {
      * @return this with the length
      */
     public Hose reaching(Range<Length> range) {
-      return new Hose(name, range, isWhip, bore, hose);
+      return new Hose(name, range, isWhip, atMost, bore, hose);
+    }
+
+    /**
+     * Obtains this for hoses that are not longer.
+     *
+     * @param most how long it may be at most
+     * @return this with the length
+     * @throws IllegalArgumentException if the hose is there, or {@code most} is below the most that it may have to reach
+     */
+    public Hose ofAtMost(Length most) {
+      return new Hose(
+          name, reachRange, isWhip, Optional.of(Objects.requireNonNull(most, "most")), bore, hose);
+    }
+
+    /**
+     * {@return how long one that is to be chosen may be at most: what was told, or of a whip hose {@link #LONGEST_WHIP},
+     * or its reach where that is more; empty of any other hose, and of one that is there}
+     */
+    public Optional<Length> longest() {
+      if (hose.isPresent() || atMost.isPresent() || !isWhip) {
+        return atMost;
+      }
+      return Optional.of(reach().compareTo(LONGEST_WHIP) > 0 ? reach() : LONGEST_WHIP);
     }
 
     /**
@@ -217,7 +262,12 @@ public sealed interface Slot {
      */
     public Hose ofBore(HoseBore said) {
       return new Hose(
-          name, reachRange, isWhip, Optional.of(Objects.requireNonNull(said, "said")), hose);
+          name,
+          reachRange,
+          isWhip,
+          atMost,
+          Optional.of(Objects.requireNonNull(said, "said")),
+          hose);
     }
 
     /** Whether a hose may stand here by its bore. */
@@ -575,6 +625,7 @@ public sealed interface Slot {
         name,
         Objects.requireNonNull(reach, "reach"),
         /* isWhip= */ false,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty());
   }

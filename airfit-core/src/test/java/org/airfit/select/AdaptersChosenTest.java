@@ -104,6 +104,29 @@ class AdaptersChosenTest {
     }
   }
 
+  /** A garden hose is for water: nothing joins it, so that it is farther than whatever adapters would join. */
+  @Test
+  void what_no_standard_adapter_joins_is_never_near() {
+    End outlet = Shelf.job().build().outlet();
+    End water = End.parse("garden hose female");
+    End far = End.parse("G 1/2 female");
+    assertThat(Mating.of(outlet, water).between()).isEmpty();
+    assertThat(Mating.of(outlet, far).between()).isNotEmpty();
+    List<Part> parts = parts();
+    parts.removeIf(Part.Socket.class::isInstance);
+    parts.add(Shelf.socket(priced("a water hose's", "1 EUR"), "finch", water.toString(), 9.0));
+    parts.add(Shelf.socket(priced("far", "90 EUR"), "finch", far.toString(), 9.0));
+    for (Objective objective : Objective.values()) {
+      Selection.NothingFits miss = (Selection.NothingFits) Selection.of(
+          Shelf.job().toolInlet(End.parse("3/8 NPT male")).objective(objective).build(),
+          Catalogue.of(parts));
+      assertThat(miss.nearest().get(0).parts())
+          .extracting(Part::id)
+          .contains("far")
+          .doesNotContain("a water hose's");
+    }
+  }
+
   @Test
   void the_miss_that_is_shown_first_is_one_that_a_person_would_call_near() {
     List<Part> parts = parts(nipple("bored out", 9.0, "4 EUR"));

@@ -216,7 +216,7 @@ class AtTheDoorTest {
   private static String taken(Accessory... tapes) {
     List<Part> parts = Shelf.parts();
     Proposal best = Selection.of(Shelf.job().build(), Catalogue.of(parts))
-        .fold(Selection.Proposals::best, nothing -> nothing.nearest().get(0));
+        .fold(Selection.Proposals::best, nothing -> nothing.closest().get(0));
     return BillOfMaterials.of(best, Catalogue.of(List.of(), List.of(tapes)))
         .lines(BillLine.Kind.SEALANT)
         .get(0)
@@ -242,7 +242,7 @@ class AtTheDoorTest {
         .temperatures(Temperature.ofCelsius(-5.0), Temperature.ofCelsius(50.0))
         .build();
     Proposal best = Selection.of(job, Catalogue.of(Shelf.parts()))
-        .fold(Selection.Proposals::best, nothing -> nothing.nearest().get(0));
+        .fold(Selection.Proposals::best, nothing -> nothing.closest().get(0));
     for (double[] allowed : new double[][] {{-5.0, 50.0, 1}, {-4.9, 50.0, 0}, {-5.0, 49.9, 0}}) {
       Accessory tape = new Accessory.ThreadSealant(
           PartFacts.of("t", "t")
@@ -320,7 +320,7 @@ class AtTheDoorTest {
           .layout(Layout.of(List.of(Slot.coupling(name))))
           .build();
       Proposal best = Selection.of(job, Catalogue.of(List.of(socket, plug)))
-          .fold(Selection.Proposals::best, nothing -> nothing.nearest().get(0));
+          .fold(Selection.Proposals::best, nothing -> nothing.closest().get(0));
       called.add(best.findings().get(0).reason());
     }
     assertThat(called)

@@ -48,7 +48,7 @@ class BillProperties {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.parts());
     List<Proposal> all = Selection.of(jumble.job().build(), catalogue)
-        .fold(Selection.Proposals::proposals, Selection.NothingFits::nearest);
+        .fold(Selection.Proposals::proposals, Selection.NothingFits::closest);
     return all.subList(0, Math.min(3, all.size()));
   }
 

@@ -68,7 +68,7 @@ class DoubtTest {
   private static Proposal only(Requirement.Builder job, Part.Socket socket, Part.Hose hose) {
     Part.Plug plug = Shelf.plug(Shelf.steel("plug"), "finch", "3/8 NPT female");
     return Selection.of(job.build(), Catalogue.of(List.of(socket, plug, hose)))
-        .fold(fitting -> fitting.proposals(), nothing -> nothing.nearest())
+        .fold(fitting -> fitting.proposals(), nothing -> nothing.closest())
         .get(0);
   }
 

@@ -1,19 +1,24 @@
 package org.airfit.select;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Set;
 import java.util.function.DoubleFunction;
+import org.airfit.air.AirState;
 import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.line.ConduitRange;
+import org.airfit.plant.Regulator;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
@@ -87,7 +92,7 @@ class DoubtsOfEveryKindTest {
   private static Proposal run(Requirement.Builder job, Part.Socket socket, Part.Hose hose) {
     Part.Plug plug = Shelf.plug(Shelf.steel("plug"), "finch", FEMALE);
     return Selection.of(job.build(), Catalogue.of(List.of(socket, plug, hose)))
-        .fold(Selection.Proposals::best, miss -> miss.nearest().get(0));
+        .fold(Selection.Proposals::best, miss -> miss.closest().get(0));
   }
 
   private static double bar(Proposal proposal) {
@@ -286,5 +291,120 @@ class DoubtsOfEveryKindTest {
         bar -> run(1.0, 1.0, socket(WIDE), hose(USUAL, USUAL), set(bar, bar)),
         6.3,
         needed -> run(needed, needed, socket(WIDE), hose(USUAL, USUAL), set(6.0, 6.6)));
+  }
+
+  private static Requirement.Builder suppliedAt(double bar, Requirement.Builder job) {
+    return job.supply(
+            Shelf.SUPPLY.at(GaugePressure.ofBar(bar).absolute(Shelf.ATMOSPHERE)), Shelf.ATMOSPHERE)
+        .highest(GaugePressure.ofBar(10.0))
+        .regulated();
+  }
+
+  /** The regulator that stands first of all is set somewhere in its range, and does not swing through it. */
+  @Test
+  void what_the_regulator_at_the_supply_is_set_to() {
+    check(
+        "setting of the regulator at the supply",
+        "6 to 6.6 bar(g)",
+        "87 to 95.7 psig",
+        bar -> run(suppliedAt(bar, job(1.0, 1.0)), socket(WIDE), hose(USUAL, USUAL)),
+        6.3,
+        needed -> run(
+            suppliedAt(6.6, job(needed, needed)).leastSetting(GaugePressure.ofBar(6.0)),
+            socket(WIDE),
+            hose(USUAL, USUAL)));
+  }
+
+  /** A supply of 6.2 bar(g) at least lets no setting above that help; a droop is lost at whatever setting. */
+  @Test
+  void a_setting_above_what_the_supply_falls_to_helps_nothing() {
+    Requirement.Builder falling = suppliedAt(6.6, job(6.1, 6.1))
+        .leastSetting(GaugePressure.ofBar(6.0))
+        .lowest(GaugePressure.ofBar(6.2));
+    Proposal all = run(falling, socket(WIDE), hose(USUAL, USUAL));
+    assertThat(all.result())
+        .isEqualTo(run(suppliedAt(6.0, job(6.1, 6.1)), socket(WIDE), hose(USUAL, USUAL))
+            .result());
+    assertThat(all.resultAtBest())
+        .isEqualTo(run(suppliedAt(6.2, job(6.1, 6.1)), socket(WIDE), hose(USUAL, USUAL))
+            .result());
+  }
+
+  /** By hand: 0.4 bar at 10 L/s, which is the flow of the job, so that 6.0 is held of 6.4, and 5.6 of 6.0. */
+  @Test
+  void a_regulator_at_the_supply_droops_at_every_setting_and_where_the_supply_falls() {
+    AirState set = Shelf.SUPPLY.at(GaugePressure.ofBar(6.4).absolute(Shelf.ATMOSPHERE));
+    Regulator drooping = new Regulator(
+        set,
+        FreeAirFlow.ofAnrLitresPerSecond(10.0),
+        GaugePressure.ofBar(6.0).absolute(Shelf.ATMOSPHERE));
+    Requirement job = job(1.0, 1.0)
+        .supply(drooping, Shelf.ATMOSPHERE)
+        .highest(GaugePressure.ofBar(10.0))
+        .leastSetting(GaugePressure.ofBar(6.0))
+        .regulated()
+        .build();
+    assertThat(outlet(job, Known.AT_WORST)).isCloseTo(5.6, within(1.0e-9));
+    assertThat(outlet(job, Known.AT_BEST)).isCloseTo(6.0, within(1.0e-9));
+    Requirement falls = job.toBuilder().lowest(GaugePressure.ofBar(6.2)).build();
+    assertThat(outlet(falls, Known.AT_BEST))
+        .as("the droop still counts")
+        .isCloseTo(6.0, within(1.0e-9));
+    Requirement low = job.toBuilder().lowest(GaugePressure.ofBar(5.8)).build();
+    assertThat(outlet(low, Known.AT_WORST)).isCloseTo(5.6, within(1.0e-9));
+    assertThat(outlet(low, Known.AT_BEST))
+        .as("no more than stands in front")
+        .isCloseTo(5.8, within(1.0e-9));
+  }
+
+  private static double outlet(Requirement job, Known known) {
+    return GaugePressure.of(job.atOutlet(known).orElseThrow(), Shelf.ATMOSPHERE).bar();
+  }
+
+  @Test
+  void a_setting_is_told_of_a_regulator_only() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> job(1.0, 1.0).leastSetting(GaugePressure.ofBar(6.0)).build())
+        .withMessageContainingAll("least setting", "6 bar(g)", "regulated()");
+  }
+
+  /**
+   * A search that took a setting for all that it can be would let a narrow hose pass that is enough at the highest
+   * setting alone, before a wide one that is enough at every one.
+   */
+  @Test
+  void the_search_takes_the_worst_of_a_setting_wherever_the_regulator_stands() {
+    Part.Hose narrow = priced("narrow", 9.0, "1 EUR");
+    Part.Hose wide = priced("wide", 12.7, "90 EUR");
+    Part.Plug plug = Shelf.plug(Shelf.steel("plug"), "finch", FEMALE);
+    Catalogue catalogue = Catalogue.of(List.of(socket(WIDE), plug, narrow, wide));
+    double leastOfWide =
+        bar(best(job(1.0, 1.0, set(6.0, 6.0)), Catalogue.of(List.of(socket(WIDE), plug, wide))));
+    double needed = leastOfWide - 0.02;
+    for (Requirement.Builder job : List.of(
+        job(needed, needed, set(6.0, 6.6)),
+        suppliedAt(6.6, job(needed, needed)).leastSetting(GaugePressure.ofBar(6.0)))) {
+      Proposal best = best(job, catalogue);
+      assertThat(best.hose("run").id()).isEqualTo("wide");
+      assertThat(best.open()).isEmpty();
+      assertThat(best(job, Catalogue.of(List.of(socket(WIDE), plug, narrow))).open())
+          .as("the cheap one is enough at some settings only")
+          .extracting(Finding::rule)
+          .containsExactly(Rule.AIR_AT_TOOL);
+    }
+  }
+
+  private static Part.Hose priced(String id, double boreMm, String price) {
+    return new Part.Hose(
+        Shelf.steel(id).withPrice(Money.parse(price)),
+        HoseBore.of(Length.ofMillimetres(9.5)),
+        ConduitRange.exactly(conduit(boreMm, 10.0, 0.01, 0.5)),
+        End.parse(MALE),
+        End.parse(MALE));
+  }
+
+  private static Proposal best(Requirement.Builder job, Catalogue catalogue) {
+    return Selection.of(job.build(), catalogue)
+        .fold(Selection.Proposals::best, miss -> miss.closest().get(0));
   }
 }

@@ -48,7 +48,7 @@ class InterviewProperties {
     Selection selection = talk.selection().orElseThrow();
     Optional<Proposal> best = selection.fold(
         fitting -> Optional.of(fitting.best()),
-        nothing -> nothing.nearest().stream().findFirst());
+        nothing -> nothing.closest().stream().findFirst());
     Map<String, Object> seen = new TreeMap<>();
     seen.put("fits", selection instanceof Selection.Proposals);
     seen.put("parts", best.map(p -> p.parts().stream().map(Part::id).toList()).orElse(List.of()));
@@ -168,7 +168,7 @@ class InterviewProperties {
         .orElseThrow()
         .<Optional<Proposal>>fold(
             fitting -> Optional.of(fitting.best()),
-            nothing -> nothing.nearest().stream().findFirst())
+            nothing -> nothing.closest().stream().findFirst())
         .map(proposal -> proposal.cautions().stream()
             .map(caution -> caution.title())
             .collect(Collectors.toSet()))
@@ -202,6 +202,6 @@ class InterviewProperties {
         .isEqualTo(Selection.of(job, catalogue)
             .<Optional<Proposal>>fold(
                 fitting -> Optional.of(fitting.best()),
-                nothing -> nothing.nearest().stream().findFirst()));
+                nothing -> nothing.closest().stream().findFirst()));
   }
 }

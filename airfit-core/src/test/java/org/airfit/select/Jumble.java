@@ -507,8 +507,12 @@ final class Jumble {
     job = rarely() && isOfOneTool ? job.painting() : job;
     job = random.nextInt(5) == 0 ? job.rules(OwnRules.some(random)) : job;
     job = rarely() ? job.pipe("pipe", maybe(conduit(12.0, 40.0, 2.0))) : job;
-    return rarely()
+    job = rarely()
         ? job.temperatures(Temperature.ofCelsius(-10.0), Temperature.ofCelsius(60.0))
         : job;
+    job = random.nextInt(isRanged ? 3 : 20) == 0
+        ? job.regulated().leastSetting(GaugePressure.ofBar(one(5.0, 6.0, 6.5)))
+        : job;
+    return rarely() ? job.lowest(GaugePressure.ofBar(one(5.5, 6.8))) : job;
   }
 }

@@ -229,7 +229,7 @@ class LayoutTest {
         .build();
     Selection.NothingFits none = (Selection.NothingFits)
         Selection.of(job, Catalogue.of(parts(regulator("large", 12.0), nipple())));
-    assertThat(of(none.nearest().get(0), Rule.AIR_AT_TOOL).reason())
+    assertThat(of(none.closest().get(0), Rule.AIR_AT_TOOL).reason())
         .contains("Each of these regulators is set too low, so that all must be set higher:"
             + " in the bay 4 bar(g), at the bench 5 bar(g);");
   }
@@ -399,6 +399,7 @@ class LayoutTest {
   @SuppressWarnings("NullAway") // that is the point
   void a_hose_without_a_name_or_with_null_is_refused() {
     Range<Length> reach = Range.exactly(TEN_METRES);
+    Optional<Length> most = Optional.empty();
     Optional<HoseBore> bore = Optional.empty();
     Optional<Part.Hose> there = Optional.empty();
     assertThatIllegalArgumentException()
@@ -408,16 +409,16 @@ class LayoutTest {
         .isThrownBy(() -> Slot.hose("hose", (Range<Length>) null))
         .withMessage("reach");
     assertThatNullPointerException()
-        .isThrownBy(() -> new Slot.Hose(null, reach, false, bore, there))
+        .isThrownBy(() -> new Slot.Hose(null, reach, false, most, bore, there))
         .withMessage("name");
     assertThatNullPointerException()
-        .isThrownBy(() -> new Slot.Hose("hose", null, false, bore, there))
+        .isThrownBy(() -> new Slot.Hose("hose", null, false, most, bore, there))
         .withMessage("reachRange");
     assertThatNullPointerException()
-        .isThrownBy(() -> new Slot.Hose("hose", reach, false, null, there))
+        .isThrownBy(() -> new Slot.Hose("hose", reach, false, most, null, there))
         .withMessage("bore");
     assertThatNullPointerException()
-        .isThrownBy(() -> new Slot.Hose("hose", reach, false, bore, null))
+        .isThrownBy(() -> new Slot.Hose("hose", reach, false, most, bore, null))
         .withMessage("hose");
     assertThatNullPointerException()
         .isThrownBy(() -> Slot.hose("hose", reach).ofBore(null))
@@ -488,7 +489,7 @@ class LayoutTest {
       Requirement job = oiled().layout(Layout.of(slots)).build();
       Selection found = Selection.of(job, Catalogue.of(parts(nipple())));
       Proposal shown =
-          found.fold(fitting -> fitting.best(), nothing -> nothing.nearest().get(0));
+          found.fold(fitting -> fitting.best(), nothing -> nothing.closest().get(0));
       Finding apart = of(shown, Rule.AIR_KEPT_APART);
       assertThat(apart.outcome()).isEqualTo(isInFront ? RuleOutcome.MET : RuleOutcome.UNMET);
       assertThat(apart.reason())

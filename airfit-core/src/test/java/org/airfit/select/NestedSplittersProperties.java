@@ -17,7 +17,7 @@ class NestedSplittersProperties {
   }
 
   private static List<Proposal> listed(Selection selection) {
-    return selection.fold(Selection.Proposals::proposals, Selection.NothingFits::nearest);
+    return selection.fold(Selection.Proposals::proposals, Selection.NothingFits::closest);
   }
 
   @Property(tries = 100)

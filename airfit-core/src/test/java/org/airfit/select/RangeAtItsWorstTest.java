@@ -46,7 +46,7 @@ class RangeAtItsWorstTest {
         Shelf.plug(Shelf.steel("tool plug"), "finch", "1/4 NPT male"),
         hose);
     return Selection.of(Shelf.job().rules(rules).build(), Catalogue.of(stock))
-        .fold(fitting -> fitting.best(), nothing -> nothing.nearest().get(0));
+        .fold(fitting -> fitting.best(), nothing -> nothing.closest().get(0));
   }
 
   private static RuleOutcome outcome(Proposal proposal, Rule rule) {

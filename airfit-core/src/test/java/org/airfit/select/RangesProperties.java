@@ -56,7 +56,13 @@ class RangesProperties {
   /** What arrives with some values of all that is not known [Pa above atmosphere], -1 for nothing. */
   private double arriving(Proposal p) {
     Requirement job = p.requirement();
-    Run run = p.run();
+    Range<GaugePressure> supplySet = job.settingRange();
+    Run run = p.assembly()
+        .runWithSupplySetTo(
+            supplySet.isExact()
+                ? supplySet.most()
+                : GaugePressure.ofPascals(
+                    between(supplySet.least().pascals(), supplySet.most().pascals())));
     List<String> names = run.names();
     int element = 0;
     for (Requirement.Piping pipe : job.pipes()) {
@@ -98,7 +104,7 @@ class RangesProperties {
     Catalogue catalogue = Catalogue.of(jumble.parts());
     Requirement job = random.nextInt(3) == 0 ? jumble.job().build() : jumble.jobOfAnyLayout();
     List<Proposal> listed = Selection.of(job, catalogue)
-        .fold(fitting -> fitting.proposals(), nothing -> nothing.nearest());
+        .fold(fitting -> fitting.proposals(), nothing -> nothing.closest());
     for (Proposal p : listed) {
       double worst = Shelf.pascalsAtTool(p);
       double best = p.resultAtBest()

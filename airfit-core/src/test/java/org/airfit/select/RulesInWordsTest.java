@@ -71,7 +71,7 @@ class RulesInWordsTest {
 
   private static Proposal shown(Requirement.Builder job, List<? extends Part> parts) {
     return Selection.of(job.build(), Catalogue.of(parts))
-        .fold(Selection.Proposals::best, miss -> miss.nearest().get(0));
+        .fold(Selection.Proposals::best, miss -> miss.closest().get(0));
   }
 
   private static String said(Proposal proposal, Rule rule) {

@@ -55,7 +55,7 @@ class RulesOfSeveralWaysTest {
 
   private static Finding finding(Requirement job, Rule rule, Part... parts) {
     Proposal shown = Selection.of(job, Catalogue.of(List.of(parts)))
-        .fold(Selection.Proposals::best, nothing -> nothing.nearest().get(0));
+        .fold(Selection.Proposals::best, nothing -> nothing.closest().get(0));
     return shown.findings().stream()
         .filter(finding -> finding.rule() == rule)
         .findFirst()

@@ -15,7 +15,7 @@ class SearchTest {
   private static final long MOST = 100L;
 
   private static List<Proposal> listed(Selection selection) {
-    return selection.fold(Selection.Proposals::proposals, Selection.NothingFits::nearest);
+    return selection.fold(Selection.Proposals::proposals, Selection.NothingFits::closest);
   }
 
   private static List<List<String>> ids(List<Proposal> proposals) {

@@ -23,7 +23,7 @@ import org.airfit.quantity.SonicConductance;
 class SelectionProperties {
 
   private static List<Proposal> listed(Selection selection) {
-    return selection.fold(Selection.Proposals::proposals, Selection.NothingFits::nearest);
+    return selection.fold(Selection.Proposals::proposals, Selection.NothingFits::closest);
   }
 
   private static List<String> ids(Proposal proposal) {

@@ -71,7 +71,7 @@ class ServiceInWordsTest {
         Shelf.plug(toolPlug, "finch", "1/4 NPT male"),
         hose));
     return Selection.of(job.build(), Catalogue.of(parts))
-        .fold(Selection.Proposals::best, miss -> miss.nearest().get(0));
+        .fold(Selection.Proposals::best, miss -> miss.closest().get(0));
   }
 
   private static Proposal allOf(Requirement.Builder job, Material material) {
@@ -232,7 +232,7 @@ class ServiceInWordsTest {
         Shelf.plug(of("tool plug", Material.BRASS), "finch", "1/4 NPT male"),
         bare);
     Proposal proposal = Selection.of(at(Environment.OUTDOORS).build(), Catalogue.of(parts))
-        .fold(Selection.Proposals::best, miss -> miss.nearest().get(0));
+        .fold(Selection.Proposals::best, miss -> miss.closest().get(0));
     assertThat(proposal.hose("hose")).isEqualTo(bare);
     assertThat(material(proposal))
         .isEqualTo("Material suits the place: met. All parts suit outdoors." + WALL_NOT_JUDGED);
@@ -488,7 +488,7 @@ class ServiceInWordsTest {
                 .layout(Layout.of(List.of(slots)))
                 .build(),
             Catalogue.of(parts))
-        .fold(Selection.Proposals::best, miss -> miss.nearest().get(0));
+        .fold(Selection.Proposals::best, miss -> miss.closest().get(0));
   }
 
   private static Requirement.Builder laidOut() {

@@ -137,6 +137,14 @@ final class ToldOnceMore {
     if (OwnRules.ofPart(job, part).contains("-")) {
       broken.add(Rule.SAFETY_RULES_ALLOW);
     }
+    if (part instanceof Part.Hose hose
+        && position.slot() instanceof Slot.Hose slot
+        && slot.isWhip()
+        && slot.hose().isEmpty()
+        && hose.conduitRange().most().length().metres()
+            > Math.max(10 * 0.3048, slot.reachRange().most().metres())) {
+      broken.add(Rule.HOSE_SHORT_ENOUGH);
+    }
     return broken;
   }
 
@@ -269,8 +277,10 @@ final class ToldOnceMore {
     for (Slot slot : slots) {
       flow += others(slot, isAtBest);
     }
-    AirState air =
-        job.toOutlet().supply().at(MassFlow.ofKilogramsPerSecond(flow)).orElseThrow();
+    AirState air = job.toOutlet(isAtBest ? Known.AT_BEST : Known.AT_WORST)
+        .supply()
+        .at(MassFlow.ofKilogramsPerSecond(flow))
+        .orElseThrow();
     for (Requirement.Piping pipe : job.pipes()) {
       air = behind(
           air,

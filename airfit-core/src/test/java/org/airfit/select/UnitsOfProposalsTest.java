@@ -82,7 +82,7 @@ class UnitsOfProposalsTest {
   }
 
   private static Proposal shown(Selection selection) {
-    return selection.fold(Selection.Proposals::best, miss -> miss.nearest().get(0));
+    return selection.fold(Selection.Proposals::best, miss -> miss.closest().get(0));
   }
 
   private static BillOfMaterials bill(Proposal proposal, UnitSystem units) {

@@ -30,7 +30,7 @@ class WorstCaseTest {
 
   private static Proposal best(Requirement.Builder job) {
     return Selection.of(job.build(), Catalogue.of(Shelf.parts()))
-        .fold(Selection.Proposals::best, miss -> miss.nearest().get(0));
+        .fold(Selection.Proposals::best, miss -> miss.closest().get(0));
   }
 
   private static Finding finding(Requirement.Builder job, Rule rule) {

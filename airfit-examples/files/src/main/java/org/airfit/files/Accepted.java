@@ -7,11 +7,5 @@ final class Accepted {
   static final String LENGTH = "a length such as \"12.7 mm\" or \"1/2 in\"";
   static final String END = "a text such as \"3/8 NPT male\", \"G 1/2 female\" or \"3/8 in barb\"";
 
-  /** What to give in place of a range where the highest is the worst. */
-  static final String HIGHEST = "give the highest that it can be";
-
-  /** What to give in place of a range where the lowest is the worst. */
-  static final String LOWEST = "give the lowest that it can be";
-
   private Accepted() {}
 }

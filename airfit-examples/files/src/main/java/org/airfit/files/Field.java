@@ -239,7 +239,54 @@ final class Field {
 
   /** A value with its unit, read by one of airfit's parsers; what the parser refuses is told with this place. */
   <T> T as(Function<String, T> parser) throws WrongFileException {
-    return one(parser, "give the worst that it can be");
+    return one(parser, "give the one that holds");
+  }
+
+  /** One value of which the least is the worst that it can be: of a range it says which that is. */
+  <Q extends Quantity<Q, ?>> Q least(Function<String, Q> parser) throws WrongFileException {
+    return one(
+        parser,
+        "give the worst that it can be, which is the least"
+            + quoted(end(parser, /* isMost= */ false)));
+  }
+
+  /** The same of which the most is the worst. */
+  <Q extends Quantity<Q, ?>> Q most(Function<String, Q> parser) throws WrongFileException {
+    return one(
+        parser,
+        "give the worst that it can be, which is the most"
+            + quoted(end(parser, /* isMost= */ true)));
+  }
+
+  private static String quoted(String value) {
+    return value.isEmpty() ? "" : ", \"" + value + "\"";
+  }
+
+  /** One end of a range as it is typed, with its unit; empty of what is no range. */
+  private <Q extends Quantity<Q, ?>> String end(Function<String, Q> parser, boolean isMost) {
+    String typed = value instanceof String told ? told.strip() : "";
+    String text = DASHED.matcher(typed).find() ? withTo(typed) : typed;
+    int to = text.indexOf(" to ");
+    if (to < 0) {
+      return "";
+    }
+    String last = text.substring(to + 4).strip();
+    String first = text.substring(0, to).strip();
+    int unit = 0;
+    while (unit < last.length() && "+-−./0123456789 ".indexOf(last.charAt(unit)) >= 0) {
+      unit++;
+    }
+    try {
+      parser.apply(first);
+    } catch (IllegalArgumentException e) {
+      first = first + " " + last.substring(unit);
+    }
+    try {
+      boolean isFirstMore = parser.apply(first).compareTo(parser.apply(last)) > 0;
+      return isFirstMore == isMost ? first : last;
+    } catch (IllegalArgumentException e) {
+      return "";
+    }
   }
 
   /** The same, and what to give in place of a range. */

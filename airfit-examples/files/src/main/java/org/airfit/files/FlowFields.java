@@ -45,7 +45,7 @@ final class FlowFields {
 
   /** The pressure around the shop: a vacuum or a pressure in a wrong unit is none. */
   static AbsolutePressure atmosphere(Field field) throws WrongFileException {
-    AbsolutePressure atmosphere = field.as(AbsolutePressure::parse);
+    AbsolutePressure atmosphere = field.least(AbsolutePressure::parse);
     if (atmosphere.bar() < THINNEST || atmosphere.bar() > DENSEST) {
       throw field.wrong("atmosphere must be in [" + THINNEST + ", " + DENSEST + "] bar(a), was "
           + atmosphere.inFull(PressureUnit.BAR)
@@ -182,7 +182,7 @@ final class FlowFields {
       return byName.get();
     }
     Length bore = item.field("bore", Accepted.LENGTH + "; or the size, such as \"1/2 in sch 40\"")
-        .as(Length::parse);
+        .least(Length::parse);
     return new Limits(bore, bore);
   }
 
@@ -198,7 +198,7 @@ final class FlowFields {
         : item.field(
                 "roughness",
                 "the roughness of the wall, such as \"0.045 mm\" for new steel pipe; or give the wall")
-            .as(Length::parse);
+            .most(Length::parse);
     Optional<Wall> wall = madeOf.isPresent() ? madeOf : name.flatMap(ConduitName::wall);
     Conduit least = walled(Conduit.of(bore.least(), length, roughness), wall);
     if (bore.least().equals(bore.most())) {
@@ -277,7 +277,7 @@ final class FlowFields {
   private static SonicConductance conductance(Field field) throws WrongFileException {
     return field
         .field("conductance", "a sonic conductance such as \"6.0 dm3/(s bar)\"")
-        .as(SonicConductance::parse);
+        .least(SonicConductance::parse);
   }
 
   private static CapacityRange conductanceRange(Field field) throws WrongFileException {
@@ -291,16 +291,16 @@ final class FlowFields {
   private static CapacityRange ofRating(Field field) throws WrongFileException {
     FreeAirFlow rated = field
         .field("flow", "a free-air flow such as \"34 scfm\"; or give the conductance instead")
-        .as(FreeAirFlow::parse);
+        .least(FreeAirFlow::parse);
     AbsolutePressure inlet = field
         .field("inlet", "the absolute pressure in front of the part, such as \"7.2 bar(a)\"")
-        .as(AbsolutePressure::parse);
+        .most(AbsolutePressure::parse);
     PressureDrop drop = field
         .field("drop", "the pressure loss across the part, such as \"5 psi\"")
-        .as(PressureDrop::parse);
+        .most(PressureDrop::parse);
     Temperature temperature = field
         .field("temperature", "the temperature of the rating, such as \"20 °C\"")
-        .as(Temperature::parse);
+        .least(Temperature::parse);
     if (field.find("criticalPressureRatio").isEmpty()) {
       return field.build(() -> CapacityRange.ofRatedFlow(rated, inlet, drop, temperature));
     }

@@ -70,7 +70,7 @@ final class HandFields {
     Field worn = field.get();
     Length allowance = worn.text().strip().equalsIgnoreCase(AS_NEW)
         ? Length.ofMetres(0.0)
-        : worn.as(Length::parse);
+        : worn.most(Length::parse);
     return worn.build(
         () -> Identifier.of(catalogue.profiles()).withWearAllowance(allowance).wearAllowance());
   }

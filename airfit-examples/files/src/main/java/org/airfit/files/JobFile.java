@@ -141,7 +141,12 @@ public final class JobFile {
     UsualValues.askOfSupply(
         JobSupply.pressureField(supplied), JobSupply.pressure(supplied), remarks);
     JobSupply supply = JobSupply.tell(
-        supplied, line.regulator(), receiver.flatMap(JobReceiver::to), requirement, around);
+        supplied,
+        line.regulator(),
+        receiver.flatMap(JobReceiver::to),
+        requirement,
+        around,
+        remarks);
     line.tell(requirement);
     Optional<Field> conditions =
         root.find("conditions", "an object such as {\"place\": \"indoors\"}");

@@ -38,9 +38,13 @@ final class JobLine {
   private static final String PART = "part";
   private static final String REACH = "reach";
   private static final String BORE = "bore";
+  private static final String AT_MOST = "atMost";
   private static final String ACCEPTED_REACH =
       "how long it must be at least, such as \"10 m\", \"25 ft\" or \"25 to 30 ft\"; \"longest\" asks how long it may"
           + " be";
+
+  private static final String ACCEPTED_AT_MOST =
+      "how long it may be at most, such as \"6 ft\"; a whip hose is at most 10 ft unless told";
 
   private static final String ACCEPTED_BORE =
       "the bore that it is named by, such as \"3/8 in\"; \"least\" asks for the least that does";
@@ -306,7 +310,14 @@ final class JobLine {
     } else {
       reach = lengths(item.field(REACH, ACCEPTED_REACH));
     }
-    return new Slot.Hose(name, reach, isWhip, bore(item, there.isPresent()), there);
+    Optional<HoseBore> bore = bore(item, there.isPresent());
+    Optional<Field> longest = item.find(AT_MOST, ACCEPTED_AT_MOST);
+    if (longest.isEmpty()) {
+      return new Slot.Hose(name, reach, isWhip, Optional.empty(), bore, there);
+    }
+    Optional<Length> most =
+        Optional.of(longest.get().one(Length::parse, "give the longest that will do"));
+    return longest.get().build(() -> new Slot.Hose(name, reach, isWhip, most, bore, there));
   }
 
   private Slot pipe(Field item, String name) throws WrongFileException {
@@ -466,7 +477,7 @@ final class JobLine {
         parts.find(item, PART, Part.Regulator.class, kind.toString(), name);
     Optional<Field> fails = item.find("ifFails", IF_FAILS);
     Optional<GaugePressure> failed = fails.isPresent()
-        ? Optional.of(fails.get().one(GaugePressure::parse, Accepted.HIGHEST))
+        ? Optional.of(fails.get().most(GaugePressure::parse))
         : Optional.empty();
     return item.build(() -> new Slot.Regulated(name, kind, set, failed, there));
   }

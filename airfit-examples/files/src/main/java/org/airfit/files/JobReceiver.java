@@ -59,11 +59,11 @@ public record JobReceiver(
     }
     Field field = told.get();
     Volume volume =
-        field.field("volume", "a volume such as \"80 US gal\" or \"300 L\"").as(Volume::parse);
+        field.field("volume", "a volume such as \"80 US gal\" or \"300 L\"").least(Volume::parse);
     Range<GaugePressure> stands = JobSupply.pressure(supplied);
     Optional<Field> begins = field.find("from", Accepted.GAUGE);
     GaugePressure from = begins.isPresent()
-        ? begins.get().as(GaugePressure::parse)
+        ? begins.get().least(GaugePressure::parse)
         : stands.least(); // the worst: the compressor is just about to start
     if (begins.isPresent() && from.compareTo(stands.most()) > 0) {
       throw begins
@@ -73,7 +73,7 @@ public record JobReceiver(
     }
     Optional<Field> least = field.find("to", Accepted.GAUGE);
     Optional<GaugePressure> to =
-        least.isPresent() ? Optional.of(least.get().as(GaugePressure::parse)) : Optional.empty();
+        least.isPresent() ? Optional.of(least.get().most(GaugePressure::parse)) : Optional.empty();
     Duration draws =
         TimeField.of(field.field("draws", "how long the tool runs at a time, such as \"40 s\""));
     Duration every =

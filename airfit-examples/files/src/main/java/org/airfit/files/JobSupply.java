@@ -41,7 +41,8 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
       Optional<JobLine.Entry> first,
       Optional<GaugePressure> receiverFallsTo,
       Requirement.Builder requirement,
-      AirState around)
+      AirState around,
+      List<String> remarks)
       throws WrongFileException {
     AbsolutePressure atmosphere = around.pressure();
     Temperature temperature = around.temperature();
@@ -53,7 +54,7 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
         .orElse(stands);
     Optional<Field> relief = supplied.find("highest", Accepted.GAUGE);
     Optional<GaugePressure> highest = relief.isPresent()
-        ? Optional.of(relief.get().one(GaugePressure::parse, Accepted.HIGHEST))
+        ? Optional.of(relief.get().most(GaugePressure::parse))
         : Optional.empty();
     if (highest.isPresent() && highest.get().compareTo(pressure.most()) < 0) {
       throw relief
@@ -71,7 +72,7 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
         supplied.build(() -> AirState.of(pressure.most().absolute(atmosphere), temperature));
     if (first.isPresent()) {
       refuseAbove(first.get().item(), pressure.most(), told.text());
-      return behind(first.get(), pressure, highest, air, atmosphere, requirement);
+      return behind(first.get(), pressure, highest, air, atmosphere, requirement, remarks);
     }
     requirement.supply(air, atmosphere);
     highest.ifPresent(requirement::highest);
@@ -103,8 +104,8 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
   }
 
   /**
-   * The supply is what a regulator holds; flow is judged with its droop, or at the lowest that it may be set to, or at the
-   * cut-in where that is lower.
+   * The supply is what a regulator holds; flow is judged with its droop, or at the cut-in where that is lower. What it is
+   * set to may lie in a range, which is no swing: the answer may turn in it.
    */
   private static JobSupply behind(
       JobLine.Entry first,
@@ -112,7 +113,8 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
       Optional<GaugePressure> highest,
       AirState inFront,
       AbsolutePressure atmosphere,
-      Requirement.Builder requirement)
+      Requirement.Builder requirement,
+      List<String> remarks)
       throws WrongFileException {
     Field item = first.item();
     Range<GaugePressure> setRange = JobLine.set(item);
@@ -121,10 +123,8 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     Optional<PartFields.Droop> droop = PartFields.Droop.in(item);
     Optional<Field> fails = item.find("ifFails", JobLine.IF_FAILS);
     Supply supply = Supply.fixed(held);
-    if (droop.isPresent() && !setRange.isExact()) {
-      throw item.field("set", Accepted.GAUGE)
-          .wrong("is a range beside a droop, which is told for one setting: give the lowest that it"
-              + " may be set to, or leave out droop and atFlow");
+    if (droop.isEmpty()) {
+      remarks.add(PartFields.Droop.notTold(item, first.name()));
     }
     if (droop.isPresent()) {
       AbsolutePressure held1 = AbsolutePressure.ofPascals(
@@ -135,14 +135,15 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     requirement.supply(supply, atmosphere);
     requirement.highest(highest.orElse(pressure.most()));
     if (fails.isPresent()) {
-      requirement.regulated(fails.get().one(GaugePressure::parse, Accepted.HIGHEST));
+      requirement.regulated(fails.get().most(GaugePressure::parse));
     } else {
       requirement.regulated();
     }
-    GaugePressure lowest =
-        pressure.least().compareTo(setRange.least()) < 0 ? pressure.least() : setRange.least();
-    if (lowest.compareTo(set) < 0) {
-      requirement.lowest(lowest);
+    if (!setRange.isExact()) {
+      requirement.leastSetting(setRange.least());
+    }
+    if (pressure.least().compareTo(set) < 0) {
+      requirement.lowest(pressure.least());
     }
     item.requireNothingElse();
     return new JobSupply(held, atmosphere);

@@ -120,7 +120,7 @@ final class JobTool {
     Optional<Field> blocked = tool.find("atBlockedNozzle", Accepted.GAUGE);
     if (blocked.isPresent()) {
       T before = fuller;
-      GaugePressure deadEnd = blocked.get().one(GaugePressure::parse, Accepted.HIGHEST);
+      GaugePressure deadEnd = blocked.get().most(GaugePressure::parse);
       fuller = blocked.get().build(() -> words.cleansAt().apply(before, deadEnd));
     } else if (cleans) {
       fuller = words.cleans().apply(fuller);
@@ -158,7 +158,7 @@ final class JobTool {
       }
       requirement.profilesInUse(ids);
     }
-    Optional<PartFields.Temperatures> told = PartFields.Temperatures.in(field);
+    Optional<PartFields.Temperatures> told = PartFields.Temperatures.met(field);
     if (told.isPresent()) {
       field.build(
           () -> requirement.temperatures(told.get().coldest(), told.get().hottest()));

@@ -85,8 +85,6 @@ public final class NetworkFile {
   private static final List<String> RECORDS =
       List.of("network", "supply", "pipe", "part", "check valve", "regulator", "drop", "leak");
 
-  private static final String MOST_AIR = "give the most that the tool takes";
-
   private final String file;
   private final Document document;
   private final List<NetworkJob.Branch> branches = new ArrayList<>();
@@ -212,7 +210,7 @@ public final class NetworkFile {
         title.text(),
         row.field("customer", "whose network it is").text(),
         atmosphere,
-        row.field("temperature", "a temperature such as 20 °C").as(Temperature::parse),
+        row.field("temperature", "a temperature such as 20 °C").most(Temperature::parse),
         units.isEmpty()
             ? Optional.empty()
             : Optional.of(units.get().oneOf(List.of(UnitSystem.values()), UnitSystem::name)),
@@ -232,11 +230,11 @@ public final class NetworkFile {
     Optional<Field> cutOut = row.find("cutOut");
     // flow has what a compressor holds at least; the rules take what it holds at most
     Field told = row.field(cutOut.isPresent() ? "cutIn" : "pressure", Accepted.GAUGE);
-    GaugePressure pressure = told.one(
-        GaugePressure::parse,
-        cutOut.isPresent()
-            ? Accepted.LOWEST
-            : "give the pressures at which it starts and stops under cutIn and cutOut");
+    GaugePressure pressure = cutOut.isPresent()
+        ? told.least(GaugePressure::parse)
+        : told.one(
+            GaugePressure::parse,
+            "give the pressures at which it starts and stops under cutIn and cutOut");
     typed = typed == null ? UnitSystem.valueOf(told.text().contains("psi") ? "US" : "SI") : typed;
     AirState air = AirState.of(pressure.absolute(known.atmosphere), known.temperature);
     if (cutOut.isPresent()) {
@@ -258,7 +256,7 @@ public final class NetworkFile {
 
   /** The highest of all supplies counts; one whose cut-out is lower does not lower it. */
   private void highest(Field field, GaugePressure usual) throws WrongFileException {
-    GaugePressure pressure = field.as(GaugePressure::parse);
+    GaugePressure pressure = field.most(GaugePressure::parse);
     field.build(() -> SupplyRange.of(usual).withHighest(pressure));
     highest = highest == null || pressure.compareTo(highest) > 0 ? pressure : highest;
   }
@@ -308,7 +306,7 @@ public final class NetworkFile {
     FlowCapacity valve = FlowFields.ofRow(row);
     Optional<Field> cracking = row.find("cracking");
     if (cracking.isPresent()) {
-      valve = valve.withCrackingPressure(cracking.get().one(PressureDrop::parse, Accepted.HIGHEST));
+      valve = valve.withCrackingPressure(cracking.get().most(PressureDrop::parse));
     }
     head(file).builder.checkValve(name, from(row), to(row), valve);
     branches.add(NetworkJob.Branch.ofPart(name, valve));
@@ -318,15 +316,14 @@ public final class NetworkFile {
     Head known = head(file);
     String name = name(row, "regulator");
     FlowCapacity valve = FlowFields.ofRow(row);
-    GaugePressure set =
-        row.field("set", Accepted.GAUGE).one(GaugePressure::parse, Accepted.LOWEST);
+    GaugePressure set = row.field("set", Accepted.GAUGE).least(GaugePressure::parse);
     RegulatorElement regulator = RegulatorElement.of(valve, set.absolute(known.atmosphere));
     Optional<Field> droop = row.find("droop");
     if (droop.isPresent()) {
       FreeAirFlow flow = row.field(
               "droopAt", "the free-air flow at which it droops, such as 20 scfm")
-          .as(FreeAirFlow::parse);
-      regulator = regulator.withDroop(droop.get().one(PressureDrop::parse, Accepted.HIGHEST), flow);
+          .least(FreeAirFlow::parse);
+      regulator = regulator.withDroop(droop.get().most(PressureDrop::parse), flow);
     }
     known.builder.regulator(name, from(row), to(row), regulator);
     branches.add(NetworkJob.Branch.ofRegulator(name, regulator));
@@ -337,10 +334,9 @@ public final class NetworkFile {
     leaks.add(new NetworkJob.Leak(
         name,
         from(row),
-        row.field("air", "the free air that escapes, such as 6 scfm")
-            .one(FreeAirFlow::parse, "give the most that escapes"),
+        row.field("air", "the free air that escapes, such as 6 scfm").most(FreeAirFlow::parse),
         row.field("pressure", "the gauge pressure at which it was measured, such as 100 psig")
-            .as(GaugePressure::parse)));
+            .least(GaugePressure::parse)));
   }
 
   private void drop(Field row) throws WrongFileException {
@@ -365,9 +361,8 @@ public final class NetworkFile {
     }
     String tool = row.field("tool", "what stands at the drop").text();
     FreeAirFlow air =
-        row.field("air", "a free-air flow such as 34 scfm or 16 L/s ANR").one(FreeAirFlow::parse, MOST_AIR);
-    GaugePressure needs =
-        row.field("needs", Accepted.GAUGE).one(GaugePressure::parse, Accepted.HIGHEST);
+        row.field("air", "a free-air flow such as 34 scfm or 16 L/s ANR").most(FreeAirFlow::parse);
+    GaugePressure needs = row.field("needs", Accepted.GAUGE).most(GaugePressure::parse);
     Optional<Field> follows = row.find("follows");
     boolean following = follows.isEmpty() || follows.get().yes();
     Optional<Field> share = row.find("use");

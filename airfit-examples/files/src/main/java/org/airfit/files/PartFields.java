@@ -166,8 +166,7 @@ final class PartFields {
     CapacityRange capacity = capacity(item);
     Optional<Droop> told = Droop.in(item);
     if (told.isEmpty()) {
-      remarks.add(item.place() + ": the droop of " + facts.name()
-          + " is not told; it is taken to hold what it is set to.");
+      remarks.add(Droop.notTold(item, facts.name()));
     }
     Droop droop = told.orElse(Droop.NONE);
     return item.build(
@@ -193,6 +192,12 @@ final class PartFields {
         PressureDrop.ofPascals(0.0),
         FreeAirFlow.of(1.0, VolumeFlowUnit.LITRE_PER_SECOND, ReferenceState.ANR));
 
+    /** What is taken of a regulator of which no droop is told, in a sentence. */
+    static String notTold(Field item, String name) {
+      return item.place() + ": the droop of " + name
+          + " is not told; it is taken to hold what it is set to.";
+    }
+
     /** The droop and the flow it belongs to; both or neither. */
     static Optional<Droop> in(Field item) throws WrongFileException {
       Optional<Field> droop = item.find("droop", "a pressure loss such as \"0.4 bar\"");
@@ -202,9 +207,9 @@ final class PartFields {
       }
       PressureDrop by = item.field(
               "droop", "by how much less it holds at atFlow, such as \"6 psi\"")
-          .as(PressureDrop::parse);
+          .most(PressureDrop::parse);
       FreeAirFlow at = item.field("atFlow", "the flow at which it droops so, such as \"30 scfm\"")
-          .as(FreeAirFlow::parse);
+          .least(FreeAirFlow::parse);
       return Optional.of(new Droop(by, at));
     }
   }
@@ -238,7 +243,7 @@ final class PartFields {
 
   private static PartFacts facts(Field item, String id, String name) throws WrongFileException {
     PartFacts facts = item.build(() -> PartFacts.of(id, name));
-    Optional<Temperatures> temperatures = Temperatures.in(item);
+    Optional<Temperatures> temperatures = Temperatures.stood(item);
     if (temperatures.isPresent()) {
       PartFacts before = facts;
       Temperatures told = temperatures.get();
@@ -247,7 +252,7 @@ final class PartFields {
     Optional<Field> rated = item.find("rated", Accepted.GAUGE);
     if (rated.isPresent()) {
       PartFacts soFar = facts;
-      GaugePressure rating = rated.get().as(GaugePressure::parse);
+      GaugePressure rating = rated.get().least(GaugePressure::parse);
       facts = rated.get().build(() -> soFar.withRating(rating));
     }
     Optional<Field> material = item.find("material");
@@ -268,14 +273,27 @@ final class PartFields {
   /** Between which temperatures something lives. */
   record Temperatures(Temperature coldest, Temperature hottest) {
 
-    /** Both or neither. */
-    static Optional<Temperatures> in(Field item) throws WrongFileException {
+    /** Those that something stands, both or neither. */
+    static Optional<Temperatures> stood(Field item) throws WrongFileException {
+      return in(item, /* isStood= */ true);
+    }
+
+    /** Those that something meets, both or neither. */
+    static Optional<Temperatures> met(Field item) throws WrongFileException {
+      return in(item, /* isStood= */ false);
+    }
+
+    private static Optional<Temperatures> in(Field item, boolean isStood)
+        throws WrongFileException {
       if (item.find("coldest").isEmpty() && item.find("hottest").isEmpty()) {
         return Optional.empty();
       }
       Field low = item.field("coldest", "the lowest temperature, such as \"-10 °C\"");
       Field high = item.field("hottest", "the highest temperature, such as \"60 °C\"");
-      return Optional.of(new Temperatures(low.as(Temperature::parse), high.as(Temperature::parse)));
+      return Optional.of(
+          isStood
+              ? new Temperatures(low.most(Temperature::parse), high.least(Temperature::parse))
+              : new Temperatures(low.least(Temperature::parse), high.most(Temperature::parse)));
     }
   }
 

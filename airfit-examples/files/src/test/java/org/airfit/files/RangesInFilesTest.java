@@ -87,7 +87,7 @@ class RangesInFilesTest {
     assertThat(regulator.set()).isEqualTo(GaugePressure.ofPsi(90.0));
   }
 
-  /** The flow is judged at the lowest, the parts at what stands in front. */
+  /** The flow is judged at the lowest and at the highest, the parts at what stands in front. */
   @Test
   void so_may_one_that_stands_first_of_all() throws Exception {
     String first =
@@ -96,6 +96,9 @@ class RangesInFilesTest {
     assertThat(job.pressures().lowest()).isEqualTo(GaugePressure.ofPsi(95.0));
     assertThat(job.pressures().usual().psi()).isCloseTo(105.0, within(1.0e-9));
     assertThat(job.highest()).isEqualTo(GaugePressure.ofPsi(130.0));
+    assertThat(job.toOutlet().stillAir().pressure())
+        .isEqualTo(GaugePressure.ofPsi(95.0).absolute(job.toOutlet().atmosphere()));
+    assertThat(job.isExact()).as("a setting is no swing of the supply").isFalse();
   }
 
   @ParameterizedTest
@@ -176,15 +179,30 @@ class RangesInFilesTest {
         .isEqualTo("job.json: tool.duty: must be above 0 and at most 1, was 1.5");
   }
 
+  /** 6 psi at 80 scfm is lost at whatever setting; the air of the job takes 11 scfm of it. */
   @Test
-  void a_droop_is_told_for_one_setting() throws Exception {
-    Path job = job(
+  void a_droop_is_lost_at_whatever_setting() throws Exception {
+    Requirement job = read(
         "\"line\": [",
         "\"line\": [{\"kind\": \"regulator\", \"name\": \"first\", \"set\": \"95 to 105 psig\","
             + " \"droop\": \"6 psi\", \"atFlow\": \"80 scfm\"},");
-    WrongFileException wrong = catchThrowableOfType(WrongFileException.class, () -> Disk.job(job));
-    assertThat(wrong.getMessage())
-        .startsWith("job.json: line[1].set: ")
-        .contains("give the lowest");
+    double psi = GaugePressure.of(
+            job.toOutlet().supply().at(job.demand().massFlow()).orElseThrow().pressure(),
+            job.toOutlet().atmosphere())
+        .psi();
+    assertThat(psi).isCloseTo(95.0 - 6.0 * 11.0 / 80.0, within(1.0e-6));
+    assertThat(job.isExact()).isFalse();
+  }
+
+  @Test
+  void a_regulator_that_stands_first_says_that_its_droop_is_not_told() throws Exception {
+    String set = "\"line\": [{\"kind\": \"regulator\", \"name\": \"first\", \"set\": \"95 psig\"";
+    String untold =
+        "line[1]: the droop of first is not told; it is taken to hold what it is set to.";
+    assertThat(Disk.job(job("\"line\": [", set + "},")).remarks()).contains(untold);
+    assertThat(
+            Disk.job(job("\"line\": [", set + ", \"droop\": \"6 psi\", \"atFlow\": \"80 scfm\"},"))
+                .remarks())
+        .noneMatch(remark -> remark.contains("droop"));
   }
 }

@@ -152,6 +152,26 @@ class TypistTest {
             "\"temperature\": \"5 to 35 °C\"",
             "supply.temperature: was \"5 to 35 °C\"; one value is wanted here, no range",
             "give the highest, at which most pressure is lost"),
+        Arguments.of(
+            "\"atmosphere\": \"1.013 bar(a)\"",
+            "\"atmosphere\": \"0.95 to 1.01 bar(a)\"",
+            "supply.atmosphere: was \"0.95 to 1.01 bar(a)\"; one value is wanted here, no range",
+            "give the worst that it can be, which is the least, \"0.95 bar(a)\""),
+        Arguments.of(
+            "\"place\": \"outdoors\"",
+            "\"place\": \"outdoors\", \"coldest\": \"-20 to -5 °C\", \"hottest\": \"30 °C\"",
+            "conditions.coldest: was \"-20 to -5 °C\"",
+            "which is the least, \"-20 °C\""),
+        Arguments.of(
+            "\"bore\": \"20.9 mm\"",
+            "\"bore\": \"20 to 22 mm\"",
+            "line[2].bore: was \"20 to 22 mm\"",
+            "which is the least, \"20 mm\""),
+        Arguments.of(
+            "\"set\": \"7.4 bar(g)\"",
+            "\"set\": \"7.4 bar(g)\", \"droop\": \"0.3 to 0.5 bar\", \"atFlow\": \"20 scfm\"",
+            "line[1].droop: was \"0.3 to 0.5 bar\"",
+            "which is the most, \"0.5 bar\""),
         // no pressure of the supply
         Arguments.of(
             "\"pressure\": \"8.5 bar(g)\"",

@@ -270,7 +270,9 @@ public final class PageReasons {
           out.append("<ul>\n");
           nothing.toGive(sheet.units()).forEach(give -> element("li", give));
           out.append("</ul>\n");
-          element("p", InWords.NEAREST);
+          if (!nothing.nearest().isEmpty()) {
+            element("p", InWords.NEAREST);
+          }
           return nothing;
         });
     JobSheet.shown(selection).ifPresent(proposal -> proposal(sheet, proposal));

@@ -177,7 +177,9 @@ public final class TextSheet {
         nothing -> {
           wrapped("", "Nothing in the catalogue fits. What would have to change:");
           nothing.toGive(sheet.units()).forEach(give -> wrapped("  - ", give));
-          wrapped("", InWords.NEAREST);
+          if (!nothing.nearest().isEmpty()) {
+            wrapped("", InWords.NEAREST);
+          }
           return nothing;
         });
     JobSheet.shown(selection).ifPresent(proposal -> proposal(sheet, proposal));
