@@ -140,9 +140,13 @@ const PATH = new RegExp(
   'g',
 );
 
+/** Fields of a plug that sentences name by their own name, in quotation marks. */
+const NAMED = /"(worn|noNearCopies|socketOnly)"/g;
+
 /** A sentence of the library in which fields of the job file stand, such as tool.air, with what the page calls them. */
 export function inPageWords(sentence) {
-  return sentence.replace(PATH, (place) => {
+  const named = sentence.replace(/the job's (?="worn")/, '').replace(NAMED, (_, name) => `atHand.${name}`);
+  return named.replace(PATH, (place) => {
     const path = fieldOf(place);
     const label = labelOf(path);
     return label === path ? place : `“${label}”`;

@@ -49,23 +49,27 @@ store.follow((isTyping, before) => {
 
 /** Draws anew; who was in a card or the builder is in the same field after it, also where its card stands elsewhere. */
 function keepingFocus(before, draw) {
-  const { id, dataset } = document.activeElement ?? {};
-  const place = Number(document.activeElement?.closest?.('.card')?.dataset.place ?? -1);
-  const action = dataset?.act;
+  const focused = document.activeElement;
+  const place = Number(focused?.closest('.card')?.dataset.place ?? -1);
   draw();
-  if (document.activeElement !== document.body) {
+  if (document.activeElement !== document.body || !focused) {
     return;
   }
-  const found = place < 0 ? -1 : (store.job.line ?? []).indexOf(before[place]);
+  if (place < 0) {
+    (focused.id ? $(focused.id) : null)?.focus();
+    return;
+  }
+  const now = (store.job.line ?? []).indexOf(before[place]);
   const last = $('cards').querySelectorAll('.card').length - 1;
-  const card = $('cards').querySelector(`[data-place="${Math.min(found < 0 ? place : found, last)}"]`);
-  const target =
-    place < 0
-      ? id && $(id)
-      : action
-        ? (card?.querySelector(`[data-act="${action}"]:not(:disabled)`) ?? card?.querySelector('[data-act]:not(:disabled)'))
-        : id && card && $(id.replace(/^card-\d+/, `card-${card.dataset.place}`));
-  (target ?? (place < 0 ? null : (card?.querySelector('input') ?? $('kind'))))?.focus();
+  const to = Math.min(now < 0 ? place : now, last);
+  const card = $('cards').querySelector(`[data-place="${to}"]`);
+  const { act } = focused.dataset;
+  const same = act
+    ? card?.querySelector(`[data-act="${act}"]:not(:disabled)`)
+    : focused.id
+      ? $(focused.id.replace(/^card-\d+/, `card-${to}`))
+      : card?.querySelector('summary');
+  (same ?? card?.querySelector('[data-act]:not(:disabled)') ?? $('kind')).focus();
 }
 
 function showAll() {

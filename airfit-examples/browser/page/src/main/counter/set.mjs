@@ -10,7 +10,7 @@ const FEWEST = 2;
  */
 export function readingsIn(text) {
   const found = text.split(';').flatMap(behindOneAnother);
-  const unit = found.length > 0 ? /^[\d./-]+(?: \d+\/\d+)?\s*([^\d\s./-].*)$/.exec(found.at(-1))?.[1] : undefined;
+  const unit = /(?:\s|^[\d.,/ -]+)([^\d\s.,/-]+)$/.exec(found.at(-1) ?? '')?.[1];
   return unit ? found.map((each) => (/[^\d\s./-]/.test(each) ? each : `${each} ${unit}`)) : found;
 }
 

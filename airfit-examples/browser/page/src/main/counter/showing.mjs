@@ -35,7 +35,7 @@ export function show(told, wanted, isKnown, job, otherSet) {
         .map(({ field, words }) => `The job file, which cannot be changed here in this: ${field}: ${words}`),
     ]),
   ];
-  const { plug } = told;
+  const plug = told.plug && plugInWordsOfThePage(told.plug);
   const selected = told.selected && inWordsOfThePage(told.selected);
   const go = { goTo, takeNext: (size) => goTo(`atHand.readings.${size}`) };
   const open = new Set([...$('shown').querySelectorAll('details[open]')].map((each) => each.dataset.fold));
@@ -73,7 +73,13 @@ export function show(told, wanted, isKnown, job, otherSet) {
   }
 }
 
-/** What was found and chosen, where it speaks of fields of the job file. */
+/** What was found of the plug, where it speaks of fields of the job file. */
+function plugInWordsOfThePage(plug) {
+  const lists = ['open', 'slips', 'waysOut', 'takenForGranted'].filter((name) => Array.isArray(plug[name]));
+  return { ...plug, ...Object.fromEntries(lists.map((name) => [name, plug[name].map(inPageWords)])) };
+}
+
+/** What was found and chosen, likewise. */
 function inWordsOfThePage(selected) {
   return {
     ...selected,

@@ -283,10 +283,11 @@ test('repeated readings behind one another are parted, the unit from the last, a
     ['11.90 12,3x', '12,3x'],
     ['11.90 1e3 mm', '1e3 mm'],
     ['11.90,11.92 mm', '11.90,11.92 mm'],
-    ['11.90 -12 mm', '11.90 -12 mm'],
   ]) {
     assert.equal(readingsIn(text).at(-1), last);
+    assert.match(readingsIn(text)[0], /^11\.90(?:,11\.92)? (?:mm|x)$/);
   }
+  assert.deepEqual(readingsIn('11.90 -12 mm'), ['11.90 -12 mm']);
 });
 
 test('a built set is the project’s file, and leaves out what one reading tells', () => {
