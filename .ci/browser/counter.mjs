@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:http';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
@@ -13,6 +14,7 @@ import { overflow } from './inside.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 const page = pathToFileURL(join(root, 'airfit-examples/browser/page/target/airfit.html')).href;
+const served = join(root, 'airfit-examples/browser/page/target/airfit-served.html');
 const jobs = join(root, 'airfit-examples/jobs');
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const work = mkdtempSync(join(tmpdir(), 'counter-'));
@@ -29,8 +31,11 @@ after(async () => {
   rmSync(work, { recursive: true });
 });
 
-/** The page in a window of its own. What it says to the console, and what it asks of a network, is a fault. */
-async function opened(options = {}) {
+/**
+ * The page in a window of its own. What it says to the console, and what it asks of a network, is a fault; but of the
+ * server that it came from, where it did, and what that answers.
+ */
+async function opened(options = {}, address = page) {
   const context = await chromium.newContext({
     viewport: { width: 1280, height: 900 },
     acceptDownloads: true,
@@ -38,13 +43,23 @@ async function opened(options = {}) {
   });
   const window = await context.newPage();
   const faults = [];
-  window.on('console', (message) => ['error', 'warning'].includes(message.type()) && faults.push(message.text()));
+  const own = address === page ? 'file:' : new URL(address).origin;
+  window.on(
+    'console',
+    (message) =>
+      ['error', 'warning'].includes(message.type()) &&
+      !(own !== 'file:' && message.location().url.startsWith(own) && /^Failed to load resource/.test(message.text())) &&
+      faults.push(message.text()),
+  );
   window.on('pageerror', (error) => faults.push(error.message));
   window.on(
     'request',
-    (request) => /^(file|blob|data):/.test(request.url()) || faults.push(`asked for ${request.url()}`),
+    (request) =>
+      /^(blob|data):/.test(request.url()) ||
+      request.url().startsWith(own) ||
+      faults.push(`asked for ${request.url()}`),
   );
-  await window.goto(page);
+  await window.goto(address);
   return {
     window,
     close: async () => {
@@ -91,7 +106,12 @@ async function look(window, name) {
   }
 }
 
-const READINGS = { 'A tip diameter': '11.92 mm', 'C tip length': '16.27 mm', 'E groove width': '5.16 mm' };
+async function saved(window, button = '#save') {
+  const [download] = await Promise.all([window.waitForEvent('download'), window.click(button)]);
+  return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') };
+}
+
+const READINGS = { 'Tip diameter': '11.92 mm', 'Tip length': '16.27 mm', 'Groove width': '5.16 mm' };
 const REST = {
   'Pressure, cut-in to cut-out': '100 to 125 psig',
   'What it is': 'Angle grinder',
@@ -136,7 +156,7 @@ test('a wrong entry is told beside its field, with what is accepted, and is gone
   const { window, close } = await opened();
   await window.click('#example');
   await window.waitForSelector('#shown .parts', WAIT);
-  const field = window.getByLabel('A tip diameter', { exact: true });
+  const field = window.getByLabel('Tip diameter', { exact: true });
   await field.fill('11.92');
   await window.waitForSelector('[aria-invalid="true"]', WAIT);
   assert.equal(await field.getAttribute('aria-invalid'), 'true');
@@ -163,11 +183,11 @@ test('an entry is checked at once, while most of the job is not told yet', async
   await window.fill('#pressure', '100');
   await window.waitForSelector('#pressure[aria-invalid]', WAIT);
   await window.fill('#pressure', '100 psig');
-  await window.fill('#reading-A', '11.92');
-  await window.waitForSelector('#reading-A[aria-invalid]', WAIT);
-  await window.getByRole('button', { name: 'A, tip diameter' }).click();
-  assert.equal(await window.evaluate(() => document.activeElement.id), 'reading-A');
-  await window.fill('#reading-A', '11.92 mm');
+  await window.fill('#reading-tip-diameter', '11.92');
+  await window.waitForSelector('#reading-tip-diameter[aria-invalid]', WAIT);
+  await window.getByRole('button', { name: 'Tip diameter' }).click();
+  assert.equal(await window.evaluate(() => document.activeElement.id), 'reading-tip-diameter');
+  await window.fill('#reading-tip-diameter', '11.92 mm');
   await window.fill('#inlet', '3/8 flare');
   await window.waitForSelector('#inlet[aria-invalid]', WAIT);
   assert.doesNotMatch(await window.textContent('#answers'), /Gannet/);
@@ -178,10 +198,10 @@ test('an entry is checked at once, while most of the job is not told yet', async
 test('inches typed as millimetres are noticed, and not corrected', async () => {
   const { window, close } = await opened();
   await window.click('#example');
-  await window.getByLabel('A tip diameter', { exact: true }).fill('0.469 mm');
+  await window.getByLabel('Tip diameter', { exact: true }).fill('0.469 mm');
   await answered(window);
   await window.waitForFunction(() => /inch/.test(document.querySelector('#shown')?.textContent ?? ''), null, WAIT);
-  assert.equal(await window.getByLabel('A tip diameter', { exact: true }).inputValue(), '0.469 mm');
+  assert.equal(await window.getByLabel('Tip diameter', { exact: true }).inputValue(), '0.469 mm');
   await look(window, 'wrong-reading');
   await close();
 });
@@ -198,7 +218,7 @@ test('a plug that may be one of two is left open, with both and what to read nex
   assert.equal(await window.locator('#shown .parts').count(), 0);
   await window.getByRole('button', { name: /^Where the caliper goes/ }).click();
   assert.match(await window.evaluate(() => document.activeElement.dataset.field), /^atHand\.readings\./);
-  assert.equal(await window.locator('.plug .size.on').count(), 1);
+  assert.equal(await window.locator('.plug .size.chosen').count(), 1);
   await look(window, 'ambiguous');
   await close();
 });
@@ -437,6 +457,298 @@ test('without a set no plug is named, and a set that is built here names one', a
   assert.match(await window.textContent('#shown .care li:last-child'), /^Compressed air only\. /);
   assert.match(await window.textContent('#shown .care .last'), /Local codes/);
   await close();
+});
+
+test('readings of a set that is built are read as everywhere, and refused beside their field', async () => {
+  const { window, close } = await opened();
+  await window.locator('#build > summary').click();
+  await window.click('#profile-add');
+  await window.click('#profile-add');
+  await window.fill('#profile-1-name', 'Ours');
+  await window.fill('#profile-1-bore', '6.10 6.12 6.11 mm');
+  const field = window.locator('#profile-1-tip-diameter');
+  for (const [typed, said] of [
+    ['11.90 12,3 mm', /comma means different things.*point/],
+    ['11.90 12.3x', /12\.3x.*accepted/],
+    ['11.90 1e3 mm', /1e3/],
+    ['11.90 11.92', /the unit is missing/],
+  ]) {
+    await field.fill(typed);
+    await window.waitForFunction(
+      (words) => {
+        const place = document.querySelector('#profile-1-tip-diameter');
+        const told = document.getElementById(place.getAttribute('aria-describedby')?.split(' ')[0]);
+        return place.ariaInvalid === 'true' && new RegExp(words).test(told?.textContent ?? '');
+      },
+      said.source,
+      WAIT,
+    );
+    assert.equal(await window.locator('[aria-invalid]').count(), 1);
+    assert.doesNotMatch(await window.textContent('#shown'), /set-built-here|profiles\[/);
+  }
+  await window.getByRole('button', { name: 'Profile 2: Tip diameter' }).click();
+  assert.equal(await window.evaluate(() => document.activeElement.id), 'profile-1-tip-diameter');
+  await field.fill('11.90 11.92 mm');
+  await window.waitForFunction(() => !document.querySelector('[aria-invalid]'), null, WAIT);
+  // What is said of a field always, how many readings stand there, is read out with it again.
+  assert.equal(await field.getAttribute('aria-describedby'), 'profile-1-tip-diameter-count');
+  await window.fill('#profile-1-id', 'our-plug');
+  const { profiles } = JSON.parse((await saved(window, 'text=Save the set')).text);
+  assert.deepEqual(
+    profiles.map(({ id }) => id),
+    ['our-plug'],
+  );
+  // A decimal comma is refused in the fields of numbers too.
+  await window.fill('#leafPerInch', '17,5');
+  await window.fill('#firstCrest', '13.14 mm');
+  await window.waitForSelector('#leafPerInch[aria-invalid]', WAIT);
+  assert.match(await window.textContent('#leafPerInch ~ .wrong'), /17,5.*a number such as 18 or 1\.5.*with a point/);
+  await close();
+});
+
+test('an own set beside a stock with profiles: both, or one of the two, as the user says', async () => {
+  const { window, close } = await opened();
+  const set = {
+    set: 'Bench',
+    profiles: [
+      {
+        id: 'bench-1',
+        name: 'Bench one',
+        from: 'measured',
+        pieces: 2,
+        source: 'K., in May',
+        basis: 'measured',
+        dimensions: { 'tip diameter': { readings: ['9.9 mm', '9.92 mm'] }, bore: { readings: ['5 mm', '5.02 mm'] } },
+      },
+    ],
+  };
+  await window.click('#example');
+  await window.waitForSelector('#shown .parts', WAIT);
+  assert.equal(await window.isVisible('#choices'), false);
+  await files(window, written('bench.json', set));
+  await window.waitForFunction(() => /no id stands/.test(document.querySelector('#compared').textContent), null, WAIT);
+  await window.waitForSelector('#shown .parts', WAIT);
+  assert.match(await window.textContent('#shown .plug'), /Gannet/);
+  assert.equal(await window.locator('#shown .fault').count(), 0);
+  await window.getByLabel('the set alone').check();
+  await window.waitForFunction(() => /alone.*left out/.test(document.querySelector('#compared').textContent), null, WAIT);
+  await answered(window);
+  assert.doesNotMatch(await window.textContent('#shown'), /Gannet [0-9]/);
+  assert.equal(await window.locator('#shown .fault').count(), 0);
+  await window.keyboard.press('Control+z');
+  await window.waitForFunction(() => /no id stands/.test(document.querySelector('#compared').textContent), null, WAIT);
+  assert.equal(await window.getByLabel('the set and the stock’s profiles').isChecked(), true);
+  // Of the table of a set too; ids that stand in both are told, and the set counts until one says otherwise.
+  await files(window, join(jobs, '../sets/workshop.csv'));
+  await window.waitForFunction(
+    () => /alone\. In both stands .*say which/.test(document.querySelector('#compared').textContent),
+    null,
+    WAIT,
+  );
+  await window.getByLabel('the set and the stock’s profiles').check();
+  await window.waitForFunction(() => /the set’s sizes count/.test(document.querySelector('#compared').textContent));
+  await window.waitForSelector('#shown .parts', WAIT);
+  await window.getByLabel('the stock’s profiles alone').check();
+  await window.waitForFunction(() => /put aside/.test(document.querySelector('#compared').textContent));
+  await window.waitForSelector('#shown .parts', WAIT);
+  await look(window, 'set-and-stock');
+  await close();
+});
+
+test('a saved job names its set, and with another one the page warns', async () => {
+  const { window, close } = await opened();
+  await window.click('#set-example');
+  await type(window, READINGS);
+  await answered(window);
+  const job = JSON.parse((await saved(window)).text);
+  assert.match(job['// judged with'], /^An invented set, of no real plug \(workshop\.csv\), mark [0-9a-f]{8}$/);
+  assert.equal(await window.isVisible('#other-set'), false);
+  await window.click('#fresh');
+  await window.click('#set-away');
+  await files(window, written('judged.json', job));
+  await window.waitForSelector('#shown .otherset', WAIT);
+  assert.match(await window.textContent('#other-set'), /judged with another set: An invented set/);
+  await window.click('#set-example');
+  await window.waitForFunction(() => document.querySelector('#other-set').hidden, null, WAIT);
+  assert.equal(await window.locator('#shown .otherset').count(), 0);
+  const text = readFileSync(join(jobs, '../sets/workshop.csv'), 'utf8').replace(/11\.9/, '11.8');
+  await files(window, written('workshop.csv', text));
+  await window.waitForFunction(() => !document.querySelector('#other-set').hidden, null, WAIT);
+  // Saved once more it is judged with what is open now.
+  await saved(window);
+  await window.waitForFunction(() => document.querySelector('#other-set').hidden, null, WAIT);
+  await close();
+});
+
+test('closing asks while something typed stands in no file', async () => {
+  const { window, close } = await opened();
+  const asks = async () => {
+    let asked = false;
+    const note = async (dialog) => {
+      asked = dialog.type() === 'beforeunload';
+      await dialog.dismiss();
+    };
+    window.on('dialog', note);
+    await window.evaluate(() => setTimeout(() => location.reload(), 0));
+    await window.waitForTimeout(500);
+    window.off('dialog', note);
+    return asked;
+  };
+  await window.click('#build > summary');
+  await window.click('#profile-add');
+  await window.fill('#profile-0-bore', '5.1 5.2 mm');
+  assert.equal(await asks(), true);
+  assert.equal(await window.inputValue('#profile-0-bore'), '5.1 5.2 mm');
+  await saved(window, 'text=Save the set');
+  await window.check('#keep');
+  await window.fill('#customer', 'Somebody');
+  assert.equal(await asks(), false);
+  await window.waitForFunction(() => document.querySelector('#customer')?.value === 'Somebody', null, WAIT);
+  assert.equal(await window.inputValue('#profile-0-bore'), '5.1 5.2 mm');
+  await window.click('#clear');
+  assert.equal(await asks(), true);
+  await saved(window);
+  await window.locator('#build > summary').click();
+  await saved(window, 'text=Save the set');
+  assert.equal(await asks(), false);
+  await close();
+});
+
+test('a refused sheet keeps its number, its date and the shop', async () => {
+  const { window, close } = await opened();
+  await window.click('#example');
+  await files(window, join(jobs, 'boatyard/letterhead.json'));
+  await type(window, { 'Number of the job': '2041-B', Date: '2026-03-05' });
+  await window.selectOption('#medium', 'oxygen');
+  await window.waitForSelector('#shown .refused', WAIT);
+  const [side] = await printed(window, 'A4');
+  assert.match(side, /Refused/);
+  assert.match(side, /2041-B/);
+  assert.match(side, /2026-03-05/);
+  assert.match(side, /4 Ferry Lane/);
+  await close();
+});
+
+test('the page speaks of its fields as they are labelled', async () => {
+  const { window, close } = await opened();
+  await window.click('#example');
+  await window.waitForSelector('#shown .parts', WAIT);
+  await window.fill('#air', '22 cfm');
+  await window.fill('#toolPressure', '0.6 bar(g)');
+  await window.waitForSelector('#shown .read', WAIT);
+  await window.locator('#shown details').evaluateAll((all) => all.forEach((each) => (each.open = true)));
+  await window.waitForFunction(
+    () => /“Air it takes”/.test(document.querySelector('#shown .read')?.textContent ?? ''),
+    null,
+    WAIT,
+  );
+  assert.match(await window.textContent('#shown .read'), /“Pressure it needs”/);
+  assert.doesNotMatch(await window.textContent('#answers'), /\b(?:tool|supply|conditions)\.[a-z]|atHand|line\[|noNearCopies|"worn"/);
+  const job = JSON.parse(readFileSync(join(jobs, 'boatyard/weak-sander.json'), 'utf8'));
+  await files(window, written('metric.json', { ...job, units: 'metric' }));
+  await window.waitForSelector('#units[aria-invalid]', WAIT);
+  assert.match(await window.textContent('.follows .wrong'), /metric.*SI, US|metric.*US, SI/);
+  assert.match(await window.textContent('#shown .look'), /Told in/);
+  await close();
+});
+
+test('who moves a card or undoes it stays in the field, and no stale line stands there', async () => {
+  const { window, close } = await opened();
+  await window.click('#example');
+  await window.waitForSelector('#shown .parts', WAIT);
+  const where = () => window.evaluate(() => document.activeElement.id);
+  await window.focus('#card-4-reach');
+  await window.keyboard.press('Alt+ArrowLeft');
+  assert.equal(await where(), 'card-3-reach');
+  await window.keyboard.press('Control+z');
+  assert.equal(await where(), 'card-4-reach');
+  assert.equal(await window.textContent('#notice'), 'Undone.');
+  await window.keyboard.press('Control+y');
+  assert.equal(await where(), 'card-3-reach');
+  await window.getByRole('button', { name: 'Move towards the tool: 4. Hose' }).click();
+  assert.match(await window.evaluate(() => document.activeElement.ariaLabel), /^Move towards the tool: 5\. Hose/);
+  await window.getByRole('button', { name: 'Remove: 6. Coupling' }).click();
+  assert.match(await window.evaluate(() => document.activeElement.ariaLabel), /^Remove: 5\. Hose/);
+  await window.fill('#customer', 'Somebody');
+  await window.focus('#number');
+  await window.keyboard.press('Control+z');
+  assert.equal(await where(), 'number');
+  await close();
+});
+
+test('what the page does not edit counts, is kept and is named', async () => {
+  const { window, close } = await opened();
+  for (const [name, catalogue, kept, shown] of [
+    ['tyre-bay/weak-impact-wrench.json', '', /what is connected now/, '#shown .chart details'],
+    ['pier/receiver-for-blasting.json', '', /a receiver/, '#shown .air'],
+    ['body-shop/three-on-one-drop.json', '', /./, '#shown .air'],
+    ['boatyard/three-offers.json', '', /the figures of a year/, '#shown .offers'],
+  ]) {
+    const path = join(jobs, name);
+    const job = JSON.parse(readFileSync(path, 'utf8'));
+    await files(window, path, join(dirname(path), job.catalogue));
+    await window.waitForSelector(shown, WAIT);
+    assert.match((await window.textContent('#kept')) + (await window.textContent('#cards')), kept, name);
+    assert.deepEqual(JSON.parse((await saved(window)).text), job, name);
+  }
+  await files(window, join(jobs, 'body-shop/three-on-one-drop.json'));
+  assert.match(await window.textContent('#cards'), /lines to several tools.*cannot be changed here/);
+  await close();
+});
+
+test('the served page has its stock from a service of its own server', async () => {
+  const stock = readFileSync(join(jobs, 'boatyard/catalogue.json'), 'utf8');
+  const { profiles, ...named } = JSON.parse(stock);
+  assert.ok(profiles.length > 0);
+  let answer = { body: stock };
+  const asked = [];
+  const server = createServer((request, response) => {
+    asked.push(`${request.method} ${request.url}`);
+    const { status = 200, body, type = 'application/json' } =
+      request.url === '/shop/' ? { body: readFileSync(served), type: 'text/html; charset=utf-8' } :
+      request.url === '/shop/stock/catalogue.json' ? answer :
+      request.url === '/shop/stock/workshop.csv' ? { body: readFileSync(join(jobs, '../sets/workshop.csv')) } :
+      { status: 404, body: 'none' };
+    response.writeHead(status, { 'content-type': type }).end(body);
+  });
+  await new Promise((ready) => server.listen(0, '127.0.0.1', ready));
+  const address = `http://127.0.0.1:${server.address().port}/shop/`;
+  const { window, close } = await opened({}, address);
+  await window.waitForFunction(() => /parts, from/.test(document.querySelector('#stock-state').textContent), null, WAIT);
+  assert.deepEqual(asked.filter((each) => !/favicon/.test(each)), ['GET /shop/', 'GET /shop/stock/catalogue.json']);
+  await type(window, READINGS);
+  await type(window, REST);
+  await window.locator('#card-0-end').fill('1/2 NPT female');
+  await window.waitForSelector('#shown .parts', WAIT);
+  for (const [next, said] of [
+    [{ status: 503, body: 'down' }, /^catalogue\.json: the service answered 503/],
+    [{ body: '{"catalogue": "x", "parts": [' }, /^catalogue\.json: is no JSON/],
+    [{ body: `"${'x'.repeat(10e6)}"` }, /^catalogue\.json: holds 10\.0 MB; up to 10 MB are read/],
+    [{ body: JSON.stringify({ catalogue: 'x', parts: new Array(100001).fill({}) }) }, /holds 100001 parts/],
+    [{ body: '{"airfitJob": 2}' }, /but not with a catalogue/],
+  ]) {
+    answer = next;
+    await window.getByRole('button', { name: 'Ask the service again' }).click();
+    await window.waitForFunction((words) => new RegExp(words).test(document.querySelector('#notice').textContent), said.source, WAIT);
+    assert.doesNotMatch(await window.textContent('#notice'), /\n/);
+    // What was there stays, and is said to.
+    assert.match(await window.textContent('#stock-state'), /Still here: .*parts, from/);
+    assert.equal(await window.locator('#shown .parts').count(), 1);
+  }
+  answer = { body: JSON.stringify({ ...named, catalogue: 'By set', profileSet: 'sets/workshop.csv' }) };
+  await window.getByRole('button', { name: 'Ask the service again' }).click();
+  await window.waitForFunction(() => /By set/.test(document.querySelector('#stock-state').textContent), null, WAIT);
+  assert.equal(asked.at(-1), 'GET /shop/stock/workshop.csv');
+  // It may speak to no other server.
+  const other = await window.evaluate(() => fetch('http://127.0.0.1:9/').then(() => 'answered', (e) => e.name));
+  assert.equal(other, 'TypeError');
+  const html = readFileSync(served, 'utf8');
+  assert.match(html, /worker-src blob:/);
+  assert.match(/Content-Security-Policy" content="([^"]*)"/.exec(html)[1], /; connect-src 'self';/);
+  await new Promise((done) => server.close(done) && server.closeAllConnections());
+  await window.getByRole('button', { name: 'Ask the service again' }).click();
+  await window.waitForFunction(() => /cannot be reached/.test(document.querySelector('#notice').textContent), null, WAIT);
+  await window.context().close();
 });
 
 test('a thread alone is told without a set', async () => {

@@ -36,12 +36,12 @@ function folded(title, make) {
   return details;
 }
 
-/** A refusal stands alone. */
+/** A refusal stands alone; that there is one is read out with the summary. */
 export function refusal(headline) {
   return el(
     'section',
-    { class: 'answer refused', role: 'alert' },
-    el('h3', {}, 'Refused'),
+    { class: 'answer refused', 'aria-labelledby': 'a-refused' },
+    el('h3', { id: 'a-refused' }, 'Refused'),
     el('p', {}, headline),
     el('p', {}, 'Nothing was computed and no part was chosen.'),
   );
@@ -125,6 +125,19 @@ export function setPart(isKnown, hasReadings, { goTo }) {
         ),
         links([{ field: 'set', what: 'To the reference set' }], goTo),
       );
+}
+
+/** A job that was opened was judged with another set than counts now. */
+export function otherSetPart(sentence, { goTo }) {
+  return sentence
+    ? part(
+        'otherset',
+        'Another set',
+        el('p', { class: 'warn' }, sentence),
+        el('p', {}, 'Open that set to have the same answer, or read this one anew and save the job.'),
+        links([{ field: 'set', what: 'To the reference set' }], goTo),
+      )
+    : null;
 }
 
 /** Entries that cannot be used: what is wrong stands beside each. */

@@ -1,21 +1,25 @@
 // Asks the library what follows from the state, a moment after the last key.
 import { $, say } from './page.mjs';
 import { measuring } from './hand.mjs';
+import { counted, isRead, otherSetNow, tookSet } from './counted.mjs';
+import { exampleSet } from './examples.mjs';
 import { filesFor, filesToCheck, handAsked, hasSet, isBegun, isOtherMedium, lacking, placed } from './job.mjs';
-import { exampleSet } from './opening.mjs';
+import { DRAWINGS } from './measuring.mjs';
 import { at } from './paths.mjs';
 import { prepare, withdraw } from './printing.mjs';
 import { Reckoner } from './reckoner.mjs';
+import { showCompared } from './sections.mjs';
+import { builtField } from './set.mjs';
 import { show } from './showing.mjs';
-import { FileStock } from './stock.mjs';
 import { store } from './store.mjs';
 
 const PAUSE_MS = 180;
 const reckoner = new Reckoner($('library').textContent);
 /** The stock that the library has read, and what is wrong with it. */
 let checked = { stock: null, wrong: '' };
-/** Whether the library told its words for the sizes of a plug. */
+/** Whether the library drew the plug with its sizes. */
 let isTold = false;
+const sketches = [];
 let pause = 0;
 /** Whether something was told that is not answered yet. */
 let isDue = false;
@@ -31,31 +35,44 @@ export function soon() {
 
 async function ask() {
   const state = store.now;
-  const { job } = state;
-  const stock = state.stock ? await new FileStock(state.stock.name, state.stock.content).file() : null;
-  const isKnown = hasSet(stock, store.set);
-  const wanted = lacking(job);
-  const files = filesFor(job, stock, store.set, state.others);
-  const hand = isOtherMedium(job) ? null : handAsked(job, stock, store.set, state.others, exampleSet());
-  const told = { wrong: [], faults: [], plug: null, selected: null };
-  const calls = callsOf({ job, stock, isKnown, wanted, files, hand }, told);
-  let got = { answers: [], ms: 0 };
   try {
-    if (calls.length > 0) {
-      got = await reckoner.ask(calls.map(({ call, args }) => ({ call, args })));
+    const own = store.set;
+    const isNew = !isRead(own);
+    const got = isNew && (await reckoner.ask([{ call: 'referenceSet', args: [{ set: own.text, name: own.name }] }]));
+    if (state !== store.now || (isNew && !got)) {
+      return;
     }
+    if (isNew) {
+      tookSet(own, got.answers[0]);
+    }
+    await askAll(state);
   } catch (e) {
     say(`The library did not answer: ${e.message}`);
     document.body.classList.remove('working');
     isDue = false;
-    return;
   }
+}
+
+async function askAll(state) {
+  const { job } = state;
+  const { set, stock, own, refused, ...comparing } = counted();
+  const isKnown = !refused && hasSet(stock, set);
+  const wanted = lacking(job);
+  const files = filesFor(job, stock, set, state.others);
+  const hand = isOtherMedium(job) ? null : handAsked(job, stock, isKnown ? set : null, state.others, exampleSet());
+  const told = { wrong: [], faults: [], plug: null, selected: null };
+  const calls = callsOf({ job, stock, set, isKnown, wanted, files, hand }, told);
+  const got =
+    calls.length > 0 ? await reckoner.ask(calls.map(({ call, args }) => ({ call, args }))) : { answers: [], ms: 0 };
   if (!got || state !== store.now) {
     return;
   }
   document.body.classList.remove('working');
   document.documentElement.dataset.ms = Math.round(got.ms);
   got.answers.forEach((each, i) => take(each, calls[i], told));
+  if (refused) {
+    told[own.isBuilt ? 'wrong' : 'faults'].push(refusedSet(own, refused, state.built));
+  }
   const isWrong = stock !== null && checked.stock === stock && checked.wrong !== '';
   if (isWrong) {
     told.faults.push(checked.wrong);
@@ -64,26 +81,39 @@ async function ask() {
   if (!stock) {
     wanted.push({ field: 'stock', what: 'a stock to choose from' });
   }
-  if (!isKnown) {
+  if (!isKnown && !refused) {
     wanted.push({ field: 'set', what: 'a reference set' });
   }
-  show(told, wanted, isKnown, job);
+  const other = otherSetNow();
+  showCompared({ own, stock: state.stock?.content, ...comparing }, other);
+  show(told, wanted, isKnown, job, other);
   prepare(told, files, hand, () => isDue);
   isDue = false;
 }
 
+/** A refusal of the own set: of one that is built here beside its field, of a file in a line. */
+function refusedSet(own, { message, field = '' }, built) {
+  if (!own.isBuilt) {
+    return message;
+  }
+  const { words } = placed({ name: 'WrongFile', message: message.replace(`${own.name}: `, 'job.json: '), field });
+  return { field: builtField(field, built), words };
+}
+
 /** What to ask, each with what to do with its answer. */
-function callsOf({ job, stock, isKnown, wanted, files, hand }, told) {
+function callsOf({ job, stock, set, isKnown, wanted, files, hand }, told) {
   const isOther = isOtherMedium(job);
   const isWhole = isOther || (wanted.length === 0 && stock !== null && isKnown);
-  const words = {
-    call: 'choices',
-    args: [],
+  const drawings = DRAWINGS.map((drawing, i) => ({
+    ...drawing,
     take: (got) => {
-      isTold = true;
-      measuring.words(got.sizes);
+      sketches[i] = got;
+      if (i === DRAWINGS.length - 1) {
+        isTold = true;
+        measuring.tell(sketches);
+      }
     },
-  };
+  }));
   const read = {
     call: 'stock',
     args: [{ catalogue: 'stock.json', files }],
@@ -113,14 +143,18 @@ function callsOf({ job, stock, isKnown, wanted, files, hand }, told) {
   const entries = {
     call: 'select',
     args: [
-      { job: 'job.json', files: filesToCheck(job, store.set ?? { name: 'set.csv', text: exampleSet() }), most: 1 },
+      {
+        job: 'job.json',
+        files: filesToCheck(job, (isKnown && set) || { name: 'set.csv', text: exampleSet() }),
+        most: 1,
+      },
     ],
     take: () => {},
     // Parts and profiles are known only with the shop's own files.
     isTold: (field) => at(job, field) !== undefined && !/\.(part|socket|plug|profile|sameAs)\b/.test(field),
   };
   return [
-    !isTold && words,
+    ...(isTold ? [] : drawings),
     // A whole job reads the stock itself.
     stock && isKnown && !isWhole && stock !== checked.stock && read,
     hand && plug,

@@ -1,6 +1,7 @@
 // Building a reference set: plugs that one knows, measured several times.
 import { el } from './elements.mjs';
-import { DIMENSIONS, readingsIn } from './set.mjs';
+import { idOf, readingsIn } from './set.mjs';
+import { SIZES } from './sizes.mjs';
 
 /** Draws the builder for what was typed so far; `changed` is called with what turns that into what is typed then. */
 export function showBuilder(place, built, changed, save) {
@@ -16,13 +17,14 @@ export function showBuilder(place, built, changed, save) {
       el('label', { for: 'set-name' }, 'Name of the set'),
       el('input', {
         id: 'set-name',
+        'data-built': 'built.name',
         value: built.name ?? '',
         placeholder: 'such as: our bench, May',
         oninput: (e) => put(() => ({ name: e.target.value }), 'set-name'),
       }),
     ),
-    ...profiles.map((profile, i) =>
-      profileFields(profile, i, putProfile, () => put((now) => ({ profiles: now.filter((_, n) => n !== i) }), '')),
+    ...profiles.map((_, i) =>
+      profileFields(profiles, i, putProfile, () => put((now) => ({ profiles: now.filter((_, n) => n !== i) }), '')),
     ),
     el(
       'p',
@@ -41,11 +43,20 @@ export function showBuilder(place, built, changed, save) {
   );
 }
 
-function profileFields(profile, i, put, remove) {
+function profileFields(profiles, i, put, remove) {
+  const profile = profiles[i];
   const counts = (text) => {
     const count = readingsIn(text ?? '').length;
     return count === 0 ? '' : count === 1 ? '1 reading, one more is needed' : `${count} readings, one of each plug`;
   };
+  const id = el('input', {
+    id: `profile-${i}-id`,
+    'data-built': `built.profiles.${i}.id`,
+    value: profile.id ?? '',
+    placeholder: idOf(profiles, i),
+    list: 'profiles',
+    oninput: (e) => put(i, () => ({ id: e.target.value }), `profile-${i}-id`),
+  });
   return el(
     'fieldset',
     { class: 'grid' },
@@ -56,10 +67,23 @@ function profileFields(profile, i, put, remove) {
       el('label', { for: `profile-${i}-name` }, 'Called'),
       el('input', {
         id: `profile-${i}-name`,
+        'data-built': `built.profiles.${i}.name`,
         value: profile.name ?? '',
         placeholder: 'such as: ours, small',
-        oninput: (e) => put(i, () => ({ name: e.target.value }), `profile-${i}-name`),
+        oninput: (e) => {
+          id.placeholder = idOf(
+            profiles.map((each, n) => (n === i ? { ...each, name: e.target.value } : each)),
+            i,
+          );
+          put(i, () => ({ name: e.target.value }), `profile-${i}-name`);
+        },
       }),
+    ),
+    el(
+      'p',
+      { class: 'field' },
+      el('label', { for: `profile-${i}-id` }, 'Id, by which parts of the stock name it'),
+      id,
     ),
     el(
       'p',
@@ -67,25 +91,29 @@ function profileFields(profile, i, put, remove) {
       el('label', { for: `profile-${i}-source` }, 'Who measured, and when'),
       el('input', {
         id: `profile-${i}-source`,
+        'data-built': `built.profiles.${i}.source`,
         value: profile.source ?? '',
         placeholder: 'such as: K., in May',
         oninput: (e) => put(i, () => ({ source: e.target.value }), `profile-${i}-source`),
       }),
     ),
-    ...DIMENSIONS.map((dimension) => {
-      const said = el('span', { class: 'soft' }, counts(profile.readings?.[dimension]));
-      const id = `profile-${i}-${dimension.replace(/ /g, '-')}`;
+    ...SIZES.map((size) => {
+      const id = `profile-${i}-${size.replace(/ /g, '-')}`;
+      const said = el('span', { class: 'soft', id: `${id}-count` }, counts(profile.readings?.[size]));
       return el(
         'p',
         { class: 'field' },
-        el('label', { for: id }, dimension),
+        el('label', { for: id }, size),
         el('input', {
           id,
-          value: profile.readings?.[dimension] ?? '',
+          'data-built': `built.profiles.${i}.readings.${size}`,
+          'data-described': said.id,
+          'aria-describedby': said.id,
+          value: profile.readings?.[size] ?? '',
           placeholder: 'readings behind one another',
           oninput: (e) => {
             said.textContent = counts(e.target.value);
-            put(i, (now) => ({ readings: { ...now.readings, [dimension]: e.target.value } }), id);
+            put(i, (now) => ({ readings: { ...now.readings, [size]: e.target.value } }), id);
           },
         }),
         said,

@@ -85,8 +85,16 @@ function card(item, place, count, act) {
     ),
     ...fields.filter(isOpen).map((field) => cardField(item, field, place)),
     el('details', { class: 'more', 'data-more': place }, el('summary', {}, 'More'), ...more),
-    kept.length > 0 && el('p', { class: 'soft' }, `Kept as the file has it: ${kept.join(', ')}.`),
+    kept.length > 0 && el('p', { class: 'soft' }, keptInWords(kept)),
   );
+}
+
+/** What a card keeps without a field for it. */
+const KEPT_IN_WORDS = { lines: 'lines to several tools', sameAs: 'the same as another' };
+
+function keptInWords(kept) {
+  const names = kept.map((name) => KEPT_IN_WORDS[name] ?? FIELDS[name]?.[0].toLowerCase() ?? name);
+  return `The file tells also: ${names.join(', ')}. That counts and is kept; it cannot be changed here.`;
 }
 
 function cardField(item, field, place) {

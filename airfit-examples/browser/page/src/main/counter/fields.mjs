@@ -1,6 +1,8 @@
 // Fields of the page and values of the job: each field has the path of its value in data-field.
 import { at } from './paths.mjs';
 import { el } from './elements.mjs';
+import { fieldOf } from './job.mjs';
+import { SIZES } from './sizes.mjs';
 
 /** The value that a field tells; undefined where it is empty. */
 export function valueOf(field) {
@@ -10,14 +12,17 @@ export function valueOf(field) {
   return typed(field.value, field.dataset.type);
 }
 
-/** A text as the job file has it: a number or a truth value where the field is one and it reads as one. */
+/**
+ * A text as the job file has it: a number or a truth value where the field is one and it reads as one. A decimal comma
+ * is no number here, as it is none anywhere in airfit: what is refused stays a text.
+ */
 export function typed(text, type) {
   const words = text.trim();
   if (words === '') {
     return undefined;
   }
-  if (type === 'number' && /^-?\d+([.,]\d+)?$/.test(words)) {
-    return Number(words.replace(',', '.'));
+  if (type === 'number' && /^-?\d+(\.\d+)?$/.test(words)) {
+    return Number(words);
   }
   if (type === 'truth') {
     return words === 'true';
@@ -75,7 +80,7 @@ function showValue(field, told) {
 export function showWrong(form, wrong) {
   for (const field of form.querySelectorAll('[aria-invalid]')) {
     field.removeAttribute('aria-invalid');
-    field.removeAttribute('aria-describedby');
+    describe(field);
   }
   form.querySelectorAll('.wrong').forEach((each) => each.remove());
   const told = [];
@@ -84,7 +89,7 @@ export function showWrong(form, wrong) {
     if (place) {
       const id = `wrong-${told.length}`;
       place.setAttribute('aria-invalid', 'true');
-      place.setAttribute('aria-describedby', id);
+      describe(place, id);
       const around = place.closest('.field') ?? place;
       around.append(el('span', { class: 'wrong', id }, words));
       place.closest('details')?.setAttribute('open', '');
@@ -94,10 +99,21 @@ export function showWrong(form, wrong) {
   return told;
 }
 
+/** What is read out with a field: what stands beside it always, and what is wrong with it. */
+function describe(field, wrong = '') {
+  const ids = [wrong, field.dataset.described ?? ''].filter(Boolean).join(' ');
+  if (ids) {
+    field.setAttribute('aria-describedby', ids);
+  } else {
+    field.removeAttribute('aria-describedby');
+  }
+}
+
 /** The field of a path, or the nearest that holds it: of "line.1.part.bore" that of "line.1.part", or its card. */
 export function fieldAt(form, path) {
   for (let names = path.split('.'); names.length > 0; names = names.slice(0, -1)) {
-    const found = form.querySelector(`[data-field="${CSS.escape(names.join('.'))}"]`);
+    const name = CSS.escape(names.join('.'));
+    const found = form.querySelector(`[data-field="${name}"], [data-built="${name}"]`);
     if (found) {
       return found;
     }
@@ -105,10 +121,34 @@ export function fieldAt(form, path) {
   return null;
 }
 
-/** What the field of a path is called on the page, for whoever is led to it. */
+/** What the field of a path is called on the page, for whoever is led to it; the path where none is its field. */
 export function labelOf(path) {
   const field = fieldAt(document, path);
-  const label = field?.labels?.[0]?.textContent.trim() ?? path;
-  const card = field?.closest('.card')?.querySelector('h3')?.textContent;
-  return card ? `${card}: ${label}` : label.replace(/^([A-I]) /, '$1, ');
+  const label = field?.labels?.[0]?.textContent.trim().replace(/\s+/g, ' ');
+  const around =
+    field?.closest('.card')?.querySelector('h3')?.textContent ??
+    (field?.dataset.built ? field.closest('fieldset')?.querySelector('legend')?.textContent : undefined) ??
+    (field ? undefined : document.querySelector(`.card[data-place="${CSS.escape(path.split('.')[1] ?? '')}"] h3`))
+      ?.textContent;
+  const words = label ? label.charAt(0).toUpperCase() + label.slice(1) : undefined;
+  return around && words ? `${around}: ${words}` : (words ?? around ?? path);
+}
+
+const PATH = new RegExp(
+  `\\batHand\\.readings\\.(?:${SIZES.join('|')})\\b|` +
+    '\\b(?:atHand|supply|tool|conditions)(?:\\.[A-Za-z]+)+|\\bline\\[\\d+\\](?:\\.[A-Za-z]+)*',
+  'g',
+);
+
+/** Fields of a plug that sentences name by their own name, in quotation marks. */
+const NAMED = /"(worn|noNearCopies|socketOnly)"/g;
+
+/** A sentence of the library in which fields of the job file stand, such as tool.air, with what the page calls them. */
+export function inPageWords(sentence) {
+  const named = sentence.replace(/the job's (?="worn")/, '').replace(NAMED, (_, name) => `atHand.${name}`);
+  return named.replace(PATH, (place) => {
+    const path = fieldOf(place);
+    const label = labelOf(path);
+    return label === path ? place : `“${label}”`;
+  });
 }

@@ -2,21 +2,21 @@
 import { $ } from './page.mjs';
 import { el } from './elements.mjs';
 import { fieldAt } from './fields.mjs';
-import { measuringDrawing, SIZES } from './measuring.mjs';
-import { DIMENSIONS } from './set.mjs';
+import { measuringDrawing } from './measuring.mjs';
+import { SIZES } from './sizes.mjs';
 import { trueSize } from './truesize.mjs';
 
 export const measuring = measuringDrawing((size) => goTo(`atHand.readings.${size}`));
 export const screen = trueSize($('scale'));
 
 $('measuring').append(measuring.figure);
-for (const [size, letter] of SIZES) {
-  const id = `reading-${letter}`;
+for (const size of SIZES) {
+  const id = `reading-${size.replace(/ /g, '-')}`;
   $('readings').append(
     el(
       'p',
       { class: 'field' },
-      el('label', { for: id }, el('span', { class: 'letter', 'aria-hidden': 'true' }, letter), ` ${size}`),
+      el('label', { for: id }, size.charAt(0).toUpperCase() + size.slice(1)),
       el('input', {
         id,
         'data-field': `atHand.readings.${size}`,
@@ -36,7 +36,7 @@ export function goTo(path) {
     target.focus();
     target.scrollIntoView({ block: 'center' });
     const size = /^atHand\.readings\.(.*)$/.exec(path)?.[1];
-    if (DIMENSIONS.includes(size)) {
+    if (SIZES.includes(size)) {
       measuring.show(size);
       measuring.figure.scrollIntoView({ block: 'nearest' });
     }

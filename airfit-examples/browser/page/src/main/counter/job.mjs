@@ -118,15 +118,14 @@ export function asked(job) {
  * is there, and what else was opened.
  */
 export function filesFor(job, stock, set, others = {}) {
-  const files = {
+  // A set that is called as one of the two is called otherwise here, or it would stand in its place.
+  const setName = set && /^(?:job|stock)\.json$/.test(set.name) ? `set-${set.name}` : (set?.name ?? '');
+  return {
     ...others,
+    ...(set ? { [setName]: set.text } : {}),
     'job.json': JSON.stringify(asked(job)),
-    'stock.json': stockText(stock ?? NO_STOCK, set?.name ?? ''),
+    'stock.json': stockText(stock ?? NO_STOCK, setName),
   };
-  if (set) {
-    files[set.name] = set.text;
-  }
-  return files;
 }
 
 /** What stands for what was not told yet, only to see whether the rest can be used. */
@@ -224,9 +223,12 @@ export function placed({ name, message, field = '', file = '' }, inside = '') {
     return { field: '', words: bare };
   }
   // Beside a field there is room for a line: examples are enough there, and one sees where it stands.
+  // A field of the page has no quotation marks.
   const words = (bare.startsWith(`${place}: `) ? bare.slice(place.length + 2) : bare)
     .replace(/; the units are .*$/s, '')
-    .replace(/, at position \d+/, '');
+    .replace(/, at position \d+/, '')
+    .replace('a number without quotation marks is wanted', 'a number such as 18 or 1.5 is wanted, with a point')
+    .replace('a whole number without quotation marks is wanted', 'a whole number such as 5 is wanted');
   return {
     field: fieldOf((name === 'WrongField' ? inside : '') + place),
     words: words.replace(/^./, (sign) => sign.toUpperCase()),

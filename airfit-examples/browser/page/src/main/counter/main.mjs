@@ -7,10 +7,11 @@ import { el } from './elements.mjs';
 import { showValues, valueOf } from './fields.mjs';
 import { clearState, keepState, keptState } from './keep.mjs';
 import { added, called, moved, placeFor, removed } from './line.mjs';
-import { saveSet } from './opening.mjs';
+import { askService, saveSet } from './opening.mjs';
 import { withAt } from './paths.mjs';
 import { titled } from './printing.mjs';
 import { showKept, showLetterhead, showSet, showStock } from './sections.mjs';
+import { SERVICE } from './service.mjs';
 import { store } from './store.mjs';
 
 const ENDS = ['1/4', '3/8', '1/2', '3/4']
@@ -30,18 +31,46 @@ const WALLS = [
 
 // ---- what is told is shown
 
-store.follow((isTyping) => {
+store.follow((isTyping, before) => {
   if (!isTyping) {
-    showAll();
+    keepingFocus(before?.job.line ?? [], showAll);
   }
   $('undo').disabled = !store.canUndo;
   $('redo').disabled = !store.canRedo;
-  if ($('keep').checked) {
-    keepState(store.now);
+  if ($('keep').checked && !keepState(store.now)) {
+    clearState();
+    $('keep').checked = false;
+    $('clear').hidden = true;
+    say('This browser keeps no more: the job is too large. Save it as a file.');
   }
   titled();
   soon();
 });
+
+/** Draws anew; who was in a card or the builder is in the same field after it, also where its card stands elsewhere. */
+function keepingFocus(before, draw) {
+  const focused = document.activeElement;
+  const place = Number(focused?.closest('.card')?.dataset.place ?? -1);
+  draw();
+  if (document.activeElement !== document.body || !focused) {
+    return;
+  }
+  if (place < 0) {
+    (focused.id ? $(focused.id) : null)?.focus();
+    return;
+  }
+  const now = (store.job.line ?? []).indexOf(before[place]);
+  const last = $('cards').querySelectorAll('.card').length - 1;
+  const to = Math.min(now < 0 ? place : now, last);
+  const card = $('cards').querySelector(`[data-place="${to}"]`);
+  const { act } = focused.dataset;
+  const same = act
+    ? card?.querySelector(`[data-act="${act}"]:not(:disabled)`)
+    : focused.id
+      ? $(focused.id.replace(/^card-\d+/, `card-${to}`))
+      : card?.querySelector('summary');
+  (same ?? card?.querySelector('[data-act]:not(:disabled)') ?? $('kind')).focus();
+}
 
 function showAll() {
   const { job, stock, set, built, letterhead } = store.now;
@@ -83,14 +112,8 @@ function act(action, place) {
   if (next === line) {
     return;
   }
-  store.change({ job: withAt(store.job, 'line', next) });
   const to = action === 'remove' ? Math.min(place, next.length - 1) : place + (action === 'before' ? -1 : 1);
-  const card = $('cards').querySelector(`[data-place="${to}"]`);
-  (
-    card?.querySelector(`[data-act="${action}"]:not(:disabled)`) ??
-    card?.querySelector('[data-act]:not(:disabled)') ??
-    $('kind')
-  ).focus();
+  store.change({ job: withAt(store.job, 'line', next) });
   say(
     action === 'remove'
       ? `${called(line[place].kind)} removed. ${many(next.length, 'card')} left.`
@@ -119,8 +142,31 @@ function buildSet(update, typing) {
 
 // ---- undo, keys, keeping
 
-$('undo').addEventListener('click', () => store.undo());
-$('redo').addEventListener('click', () => store.redo());
+$('undo').addEventListener('click', undo);
+$('redo').addEventListener('click', redo);
+$('choices').addEventListener('change', ({ target }) => store.change({ compare: target.value }));
+// What is typed is the user's work: it goes only if they say so, unless it is kept in the browser or stands in a file.
+window.addEventListener('beforeunload', (e) => {
+  if (!$('keep').checked && store.isUnsaved) {
+    e.preventDefault();
+  }
+});
+
+/** A line that told of what is undone now is no longer true. */
+function undo() {
+  if (store.canUndo) {
+    say('Undone.');
+    store.undo();
+  }
+}
+
+function redo() {
+  if (store.canRedo) {
+    say('Done again.');
+    store.redo();
+  }
+}
+
 document.addEventListener('keydown', (e) => {
   if (!(e.ctrlKey || e.metaKey) || e.altKey) {
     return;
@@ -136,9 +182,9 @@ document.addEventListener('keydown', (e) => {
   if (isRedo || key === 'z') {
     e.preventDefault();
     if (isRedo) {
-      store.redo();
+      redo();
     } else {
-      store.undo();
+      undo();
     }
   }
 });
@@ -172,3 +218,6 @@ const kept = keptState();
 $('keep').checked = Boolean(kept?.job);
 $('clear').hidden = !kept?.job;
 store.begin(kept?.job ? kept : {});
+if (SERVICE && !kept?.stock) {
+  askService();
+}

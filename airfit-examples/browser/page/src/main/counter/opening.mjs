@@ -1,12 +1,17 @@
 // Files that are opened and saved, and the example.
 import { $, download, say } from './page.mjs';
 import { WrongFile, recognised, requireSmall } from './bounds.mjs';
+import { judgedNow } from './counted.mjs';
+import { exampleJob, exampleSet, exampleStock } from './examples.mjs';
 import { fileName, freshJob, jobFile } from './job.mjs';
+import { showStock } from './sections.mjs';
+import { SERVICE } from './service.mjs';
 import { setFile } from './set.mjs';
+import { ServiceStock } from './stock.mjs';
 import { store } from './store.mjs';
 
 $('open').addEventListener('click', () => $('files').click());
-$('stock-open').addEventListener('click', () => $('files').click());
+$('stock-open').addEventListener('click', () => (SERVICE ? askService() : $('files').click()));
 $('set-open').addEventListener('click', () => $('files').click());
 $('files').addEventListener('change', async ({ target }) => {
   await openFiles([...target.files]);
@@ -37,6 +42,24 @@ async function openFiles(files) {
   say(told.join(' '));
 }
 
+/** Asks the service for its stock, in the served page. */
+export async function askService() {
+  const service = new ServiceStock(SERVICE);
+  $('stock-state').textContent = 'The service is asked for its stock …';
+  try {
+    const content = await service.file();
+    const others = { ...store.now.others, ...(await service.beside()) };
+    store.change({ stock: { name: service.name(), content }, others });
+    say(`${service.title()} is here, from the service.`);
+  } catch (e) {
+    if (!(e instanceof WrongFile)) {
+      throw e;
+    }
+    showStock(store.now.stock, e.message);
+    say(e.message);
+  }
+}
+
 /** What a file changes. */
 function taken(name, text, state) {
   const { kind, content } = recognised(name, text);
@@ -44,6 +67,7 @@ function taken(name, text, state) {
     if (content.airfitJob !== 2) {
       throw new WrongFile(name, 'is a job of another form; "airfitJob": 2 is read');
     }
+    store.saved(content);
     return { job: content };
   }
   if (kind === 'stock') {
@@ -59,15 +83,21 @@ function taken(name, text, state) {
 }
 
 $('save').addEventListener('click', () => {
-  const { job, stock } = store.now;
+  const { stock } = store.now;
+  const job = judgedNow(store.job);
   download(fileName(job), jobFile(job, stock?.name ?? 'catalogue.json'), 'application/json');
-  say(`Saved as ${fileName(job)}.`);
+  store.rewrite(job);
+  store.saved(job);
+  const own = store.set ? ' The set is a file of its own: it names the set that it was judged with.' : '';
+  say(`Saved as ${fileName(job)}.${own}`);
 });
 $('example').addEventListener('click', () => {
-  store.change({ ...exampleJob(), ...exampleStock(), set: null });
+  const job = exampleJob();
+  store.saved(job);
+  store.change({ job, stock: exampleStock(), set: null });
   say('An invented job at an invented boatyard. Change anything, or press Undo to have your own back.');
 });
-$('stock-example').addEventListener('click', () => store.change(exampleStock()));
+$('stock-example').addEventListener('click', () => store.change({ stock: exampleStock() }));
 $('set-example').addEventListener('click', () =>
   store.change({ set: { name: 'workshop.csv', text: exampleSet(), title: 'An invented set, of no real plug' } }),
 );
@@ -80,21 +110,10 @@ $('fresh').addEventListener('click', () => {
   say('A new job. Undo brings the other one back; stock and set stay.');
 });
 
-/** An invented set, as the text of its file. */
-export function exampleSet() {
-  return $('example-set').textContent.trim();
-}
-
-function exampleJob() {
-  return { job: JSON.parse($('example-job').textContent) };
-}
-
-function exampleStock() {
-  return { stock: { name: 'catalogue.json', content: JSON.parse($('example-stock').textContent) } };
-}
-
 /** Saves the set that was built here. */
 export function saveSet() {
   const file = setFile(store.now.built);
   download('reference-set.json', `${JSON.stringify(file, null, 2)}\n`, 'application/json');
+  store.saved(store.now.built);
+  say('Saved as reference-set.json.');
 }

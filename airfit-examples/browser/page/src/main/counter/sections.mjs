@@ -1,6 +1,8 @@
 // What stands in the sections at the left.
 import { $, many } from './page.mjs';
 import { el } from './elements.mjs';
+import { CHOICES, comparedInWords } from './compared.mjs';
+import { SERVICE } from './service.mjs';
 import { isUsable, setFile } from './set.mjs';
 
 const SHOWN = new Set([
@@ -27,12 +29,16 @@ const IN_WORDS = {
   rules: 'rules',
 };
 
+if (SERVICE) {
+  $('stock-open').textContent = 'Ask the service again';
+}
+
 /** Names what the file tells and no field shows. */
 export function showKept(job) {
   const kept = Object.keys(job).filter((name) => !SHOWN.has(name) && !name.startsWith('//'));
   $('kept').textContent =
     kept.length > 0
-      ? `The file tells also: ${kept.map((name) => IN_WORDS[name] ?? name).join(', ')}. That counts, and is kept.`
+      ? `The file tells also: ${kept.map((name) => IN_WORDS[name] ?? name).join(', ')}. That counts and is kept; it cannot be changed here.`
       : '';
 }
 
@@ -51,18 +57,47 @@ export function showSet(stock, set, built) {
   $('set-away').hidden = !set;
 }
 
-let shownStock;
+for (const [how, words] of Object.entries(CHOICES)) {
+  $('choices').append(
+    el(
+      'p',
+      { class: 'tick' },
+      el('label', {}, el('input', { type: 'radio', name: 'compare', value: how, 'data-compare': true }), ` ${words}`),
+    ),
+  );
+}
 
-/** Says what stock is there, and lists what can be chosen by its id. */
-export function showStock(stock) {
-  if (stock === shownStock) {
+/** Says with what a plug is compared, where set and stock both have profiles, and whether a job knew another set. */
+export function showCompared({ own, stock, how, ...comparing }, other) {
+  $('choices').hidden = !how;
+  for (const choice of $('choices').querySelectorAll('input')) {
+    choice.checked = choice.value === how;
+  }
+  $('compared').textContent = comparedInWords({ how, ...comparing });
+  $('compared').hidden = !how;
+  $('other-set').textContent = other;
+  $('other-set').hidden = !other;
+  const ofStock = Array.isArray(stock?.profiles) ? stock.profiles : [];
+  options('profiles', [...(own?.profiles ?? []), ...ofStock]);
+}
+
+let shownStock;
+let shownComplaint = '';
+
+/** Says what stock is there, or why none is, and lists what can be chosen by its id. */
+export function showStock(stock, complaint = '') {
+  if (stock === shownStock && complaint === shownComplaint) {
     return;
   }
   shownStock = stock;
+  shownComplaint = complaint;
   const parts = Array.isArray(stock?.content.parts) ? stock.content.parts : [];
   $('stock-state').textContent = stock
-    ? `${stock.content.catalogue ?? stock.name}: ${many(parts.length, 'part')}, from ${stock.name}.`
-    : 'None yet. Parts are chosen from a catalogue file of the shop.';
+    ? `${complaint ? `${complaint}. Still here: ` : ''}${stock.content.catalogue ?? stock.name}: ` +
+      `${many(parts.length, 'part')}, from ${stock.name}.`
+    : complaint
+      ? `${complaint}.`
+      : `None yet. Parts are chosen from a catalogue ${SERVICE ? 'that the service has' : 'file of the shop'}.`;
   $('stock-away').hidden = !stock;
   options(
     'parts',
@@ -76,11 +111,13 @@ export function showStock(stock) {
     'plugs',
     parts.filter(({ kind }) => kind === 'plug'),
   );
-  options('profiles', Array.isArray(stock?.content.profiles) ? stock.content.profiles : []);
 }
 
 /** A list to choose from; a thousand are enough to see that one must type. */
 function options(list, things) {
+  if (things.length === 0 && $(list).childElementCount === 0) {
+    return;
+  }
   $(list).replaceChildren(
     ...things.slice(0, 1000).map(({ id, name }) => el('option', { value: String(id) }, String(name ?? id))),
   );

@@ -4,6 +4,7 @@ import {
   cautionsPart,
   faultPart,
   likeliest,
+  otherSetPart,
   plugPart,
   refusal,
   selectedParts,
@@ -13,27 +14,36 @@ import {
   wrongPart,
 } from './answers.mjs';
 import { el } from './elements.mjs';
-import { labelOf, showWrong } from './fields.mjs';
+import { inPageWords, labelOf, showWrong } from './fields.mjs';
 import { goTo } from './hand.mjs';
 import { hasPlug, isFresh } from './job.mjs';
 
-/** Shows what was answered: {wrong, faults, plug, selected}, what is still wanted, and whether there is a set. */
-export function show(told, wanted, isKnown, job) {
-  const wrong = told.wrong.filter(({ field }, i) => told.wrong.findIndex((other) => other.field === field) === i);
+/**
+ * Shows what was answered: {wrong, faults, plug, selected}, what is still wanted, whether there is a set, and whether
+ * the job was judged with another.
+ */
+export function show(told, wanted, isKnown, job, otherSet) {
+  const wrong = told.wrong
+    .filter(({ field }, i) => told.wrong.findIndex((other) => other.field === field) === i)
+    .map(({ field, words }) => ({ field, words: inPageWords(words) }));
   const placedAt = showWrong(document, wrong);
   const faults = [
     ...new Set([
-      ...told.faults,
-      ...wrong.filter((_, i) => !placedAt[i]).map(({ field, words }) => `${field}: ${words}`),
+      ...told.faults.map(inPageWords),
+      ...wrong
+        .filter((_, i) => !placedAt[i])
+        .map(({ field, words }) => `The job file, which cannot be changed here in this: ${field}: ${words}`),
     ]),
   ];
-  const { selected, plug } = told;
+  const plug = told.plug && plugInWordsOfThePage(told.plug);
+  const selected = told.selected && inWordsOfThePage(told.selected);
   const go = { goTo, takeNext: (size) => goTo(`atHand.readings.${size}`) };
   const open = new Set([...$('shown').querySelectorAll('details[open]')].map((each) => each.dataset.fold));
   const nodes =
     selected?.kind === 'refused'
       ? [refusal(selected.headline)]
       : [
+          otherSetPart(otherSet, go),
           faultPart(faults),
           wrongPart(
             wrong.filter((_, i) => placedAt[i]).map(({ field }) => ({ field, what: labelOf(field) })),
@@ -63,6 +73,22 @@ export function show(told, wanted, isKnown, job) {
   }
 }
 
+/** What was found of the plug, where it speaks of fields of the job file. */
+function plugInWordsOfThePage(plug) {
+  const lists = ['open', 'slips', 'waysOut', 'takenForGranted'].filter((name) => Array.isArray(plug[name]));
+  return { ...plug, ...Object.fromEntries(lists.map((name) => [name, plug[name].map(inPageWords)])) };
+}
+
+/** What was found and chosen, likewise. */
+function inWordsOfThePage(selected) {
+  return {
+    ...selected,
+    questions: selected.questions.map(inPageWords),
+    wrong: selected.wrong.map(inPageWords),
+    remarks: selected.remarks.map(({ what, text }) => ({ what: inPageWords(what), text: inPageWords(text) })),
+  };
+}
+
 /** Puts elements in a place; those that stand there already stay, with what was unfolded or scrolled in them. */
 function replaceBy(place, elements) {
   const wanted = new Set(elements);
@@ -77,7 +103,7 @@ function replaceBy(place, elements) {
 /** All of it in a line or two, for those who listen, and for the foot of a telephone. */
 function summed({ selected, plug }, job, wrong) {
   if (selected?.kind === 'refused') {
-    return 'Refused.';
+    return `Refused: ${selected.headline.split('. ', 1)[0]}.`.replace('..', '.');
   }
   const said = [];
   if (wrong > 0) {

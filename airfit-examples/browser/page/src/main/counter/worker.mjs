@@ -5,7 +5,8 @@ function answered({ call, args }) {
   try {
     return { answer: airfit[call](...args) };
   } catch (e) {
-    return { refused: { name: String(e.name), message: String(e.message), field: e.field, accepted: e.accepted } };
+    const { name, message, file, field, accepted } = e;
+    return { refused: { name: String(name), message: String(message), file, field, accepted } };
   }
 }
 

@@ -22,9 +22,11 @@ import {
   placed,
 } from '../../main/counter/job.mjs';
 import { recognised, requireSmall } from '../../main/counter/bounds.mjs';
-import { isUsable, readingsIn, setFile } from '../../main/counter/set.mjs';
+import { compared, comparedInWords } from '../../main/counter/compared.mjs';
+import { otherSet, setInWords, withJudged } from '../../main/counter/judged.mjs';
+import { builtField, isTypedInto, isUsable, readingsIn, setFile } from '../../main/counter/set.mjs';
 import { UNMEASURED, scaleOf } from '../../main/counter/scale.mjs';
-import { FileStock } from '../../main/counter/stock.mjs';
+import { FileStock, ServiceStock } from '../../main/counter/stock.mjs';
 import { shownAs, typed } from '../../main/counter/fields.mjs';
 
 const JOBS = join(dirname(fileURLToPath(import.meta.url)), '../../../../../jobs');
@@ -267,15 +269,25 @@ test('a field that stands twice is refused, wherever it stands', () => {
   assert.throws(() => recognised('j.json', '{"airfitJob": 2, "tool": {"air": "1", "\\u0061ir": "2"}}'), /"air" stands/);
 });
 
-test('repeated readings behind one another are read, the unit from the last', () => {
+test('repeated readings behind one another are parted, the unit from the last, and read by the library alone', () => {
   assert.deepEqual(readingsIn('11.90 11.92; 11.91 mm'), ['11.90 mm', '11.92 mm', '11.91 mm']);
-  assert.deepEqual(readingsIn('15/32 in, 0.47"'), ['15/32 in', '0.47 in']);
-  assert.deepEqual(readingsIn('11,90 mm'), ['11.90 mm']);
+  assert.deepEqual(readingsIn('15/32 in; 0.47"'), ['15/32 in', '0.47"']);
+  assert.deepEqual(readingsIn('.470 .471 in'), ['.470 in', '.471 in']);
   assert.deepEqual(readingsIn('11.9 12.0'), ['11.9', '12.0']);
-  assert.deepEqual(readingsIn('.470 .471 in'), ['0.470 in', '0.471 in']);
-  assert.deepEqual(readingsIn('0.470,.471;.472"'), ['0.470 in', '0.471 in', '0.472 in']);
-  assert.deepEqual(readingsIn('11.90,11.92 mm'), ['11.90 mm', '11.92 mm']);
+  assert.deepEqual(readingsIn('11.9 mm 12.0 mm'), ['11.9 mm', '12.0 mm']);
+  assert.deepEqual(readingsIn('1 15/32 in'), ['1 15/32 in']);
+  assert.deepEqual(readingsIn('1 15/32 1-1/2 2 in'), ['1 15/32 in', '1-1/2 in', '2 in']);
   assert.deepEqual(readingsIn(''), []);
+  // What is no reading stays as it was typed, for the library to refuse.
+  for (const [text, last] of [
+    ['11.90 12,3x', '12,3x'],
+    ['11.90 1e3 mm', '1e3 mm'],
+    ['11.90,11.92 mm', '11.90,11.92 mm'],
+  ]) {
+    assert.equal(readingsIn(text).at(-1), last);
+    assert.match(readingsIn(text)[0], /^11\.90(?:,11\.92)? (?:mm|x)$/);
+  }
+  assert.deepEqual(readingsIn('11.90 -12 mm'), ['11.90 -12 mm']);
 });
 
 test('a built set is the project’s file, and leaves out what one reading tells', () => {
@@ -295,6 +307,121 @@ test('a built set is the project’s file, and leaves out what one reading tells
   assert.equal(profiles[0].id, 'small-red');
   assert.equal(profiles[0].from, 'measured');
   assert.equal(profiles[0].pieces, 2);
+  assert.equal(isTypedInto({}), false);
+  assert.equal(isTypedInto({ profiles: [{ name: 'x' }] }), true);
+});
+
+test('an id is the one that is typed, or made of the name, and no two are made alike', () => {
+  const named = (...names) => names.map((name) => ({ name, readings: { bore: '5.1 5.2 mm' } }));
+  const ids = (profiles) => setFile({ profiles }).profiles.map(({ id }) => id);
+  assert.deepEqual(ids(named('Red', 'Red', '', 'Red 2')), ['red', 'red-2', 'profile-3', 'red-2-4']);
+  assert.deepEqual(ids([{ ...named('Ours')[0], id: ' gannet ' }]), ['gannet']);
+});
+
+test('a refusal of a set that is built here finds its field', () => {
+  const readings = { bore: '5.1 5,2 mm' };
+  const built = { profiles: [{ name: 'none yet' }, { name: 'Ours', readings }] };
+  assert.equal(builtField('profiles[1].dimensions.bore.readings[2]', built), 'built.profiles.1.readings.bore');
+  assert.equal(builtField('profiles[1].dimensions.tip diameter', built), 'built.profiles.1.readings.tip diameter');
+  assert.equal(builtField('profiles[1].id', built), 'built.profiles.1.id');
+  assert.equal(builtField('profiles[1].pieces', built), 'built.profiles.1.name');
+  assert.equal(builtField('set', built), 'built.name');
+});
+
+const SHOP = {
+  catalogue: 'Shop',
+  profiles: [
+    { id: 'a', name: 'Auk' },
+    { id: 'b', name: 'Booby' },
+  ],
+  parts: [
+    { kind: 'hose', id: 'H' },
+    { kind: 'plug', id: 'P', profile: 'a' },
+    { kind: 'socket', id: 'S', takes: ['a', 'c'] },
+    { kind: 'socket', id: 'T', takes: ['b'] },
+  ],
+  accessories: [
+    { kind: 'drain', id: 'D' },
+    { kind: 'end cap', id: 'E', profile: 'b' },
+  ],
+};
+const ownSet = (...ids) => ({ name: 'own.json', text: 'x', profiles: ids.map((id) => ({ id })), sockets: 0 });
+
+test('a set and a stock with profiles of its own count both, where no id stands in both', () => {
+  const { set, stock, how, ...rest } = compared(SHOP, ownSet('c'), '');
+  assert.equal(how, 'both');
+  assert.equal(set, null);
+  assert.deepEqual(
+    stock.profiles.map(({ id }) => id),
+    ['c', 'a', 'b'],
+  );
+  assert.equal(stock.parts, SHOP.parts);
+  assert.match(comparedInWords({ how, ...rest }), /no id stands in the set and in the stock/);
+  assert.equal(SHOP.profiles.length, 2);
+  assert.match(comparedInWords(compared(SHOP, { ...ownSet('c'), sockets: 1 }, '')), /universal sockets do not count/);
+});
+
+test('where an id stands in both the set counts alone until one says otherwise, without the parts it cannot know', () => {
+  const alone = compared(SHOP, ownSet('a'), '');
+  assert.equal(alone.how, 'set');
+  assert.equal(alone.set.name, 'own.json');
+  assert.deepEqual(
+    alone.stock.parts.map(({ id, takes }) => [id, takes]),
+    [
+      ['H', undefined],
+      ['P', undefined],
+      ['S', ['a']],
+    ],
+  );
+  assert.deepEqual(
+    alone.stock.accessories.map(({ id }) => id),
+    ['D'],
+  );
+  assert.equal(alone.leftOut, 2);
+  assert.match(comparedInWords(alone), /In both stands Auk: say which is meant\. 2 parts of the stock are left out/);
+  const both = compared(SHOP, ownSet('a'), 'both');
+  assert.deepEqual(both.stock.profiles, [{ id: 'a' }, SHOP.profiles[1]]);
+  assert.match(comparedInWords(both), /In both stands Auk; of these the set’s sizes count/);
+  const stock = compared(SHOP, ownSet('a'), 'stock');
+  assert.deepEqual([stock.set, stock.stock], [null, SHOP]);
+});
+
+test('without one of the two there is nothing to choose', () => {
+  assert.equal(compared(SHOP, null, 'set').how, null);
+  assert.equal(compared({ ...SHOP, profiles: [] }, ownSet('a'), 'both').how, null);
+  assert.equal(compared(null, ownSet('a'), '').set.name, 'own.json');
+  assert.equal(comparedInWords(compared(SHOP, null, '')), '');
+});
+
+test('what is put together is put together once', () => {
+  const set = ownSet('c');
+  assert.equal(compared(SHOP, set, '').stock, compared(SHOP, set, '').stock);
+  assert.equal(compared(SHOP, set, 'set').stock, compared(SHOP, set, 'set').stock);
+});
+
+test('a saved job names the set that it was judged with, and another set is warned of', () => {
+  const set = { title: 'Ours', name: 'own.json', text: '{"set": "Ours"}' };
+  const words = setInWords(set, false);
+  assert.equal(setInWords({ ...set, text: '{\n  "set": "Ours"\n}\n' }, false), words);
+  assert.notEqual(setInWords({ ...set, text: '{"set": "Ours."}' }, false), words);
+  assert.notEqual(setInWords(set, true), words);
+  const job = withJudged({ airfitJob: 2 }, words, true);
+  assert.deepEqual(job, { airfitJob: 2, '// judged with': words });
+  assert.equal(otherSet(job, words), '');
+  assert.match(otherSet(job, ''), /was judged with another set: Ours \(own\.json\), mark [0-9a-f]{8}\. That set/);
+  assert.match(otherSet(job, setInWords(set, true)), /Now it is compared with Ours \(own\.json, with the profiles/);
+  assert.deepEqual(withJudged(job, '', true), { airfitJob: 2 });
+  assert.equal(withJudged(job, '', false), job);
+  assert.deepEqual(withJudged({ a: 1 }, '', false), { a: 1 });
+});
+
+test('a set of any name stands beside stock and job', () => {
+  for (const name of ['stock.json', 'job.json']) {
+    const files = filesFor(freshJob(), { catalogue: 'Shop', parts: [] }, { name, text: 'record,id' });
+    assert.equal(JSON.parse(files['stock.json']).profileSet, `set-${name}`);
+    assert.equal(files[`set-${name}`], 'record,id');
+    assert.equal(JSON.parse(files['job.json']).airfitJob, 2);
+  }
 });
 
 test('a screen has the scale of what was held to it, within reason', () => {
@@ -303,17 +430,51 @@ test('a screen has the scale of what was held to it, within reason', () => {
   assert.equal(scaleOf(1e6, 85.6), UNMEASURED);
 });
 
-test('stock answers through one interface', async () => {
-  const stock = new FileStock('a.json', { catalogue: 'Shop', parts: [{ id: 'H' }] });
-  assert.equal(stock.name(), 'a.json');
-  assert.equal(stock.title(), 'Shop');
-  assert.deepEqual(await stock.parts(), [{ id: 'H' }]);
-  assert.deepEqual(await stock.profiles(), []);
+test('stock from a file and from a service answers through one interface', async () => {
+  const content = { catalogue: 'Shop', profileSet: 'sets/own set.csv', parts: [{ id: 'H' }] };
+  const asked = [];
+  const service = new ServiceStock('stock/a.json', async (address) => {
+    asked.push(address);
+    return new Response(address.endsWith('.json') ? JSON.stringify(content) : 'record,id');
+  });
+  for (const stock of [new FileStock('a.json', content), service]) {
+    assert.deepEqual(await stock.file(), content);
+    assert.equal(stock.name(), 'a.json');
+    assert.equal(stock.title(), 'Shop');
+  }
+  assert.deepEqual(await service.beside(), { 'own set.csv': 'record,id' });
+  assert.deepEqual(asked, ['stock/a.json', 'stock/own%20set.csv']);
+});
+
+test('what a service answers is bounded, and a fault of it is one line', async () => {
+  const endless = new ReadableStream({
+    pull(controller) {
+      controller.enqueue(new Uint8Array(1e6));
+    },
+  });
+  const never = Object.assign(new Error('x'), { name: 'TimeoutError' });
+  for (const [answer, said] of [
+    [() => new Response('down', { status: 503 }), /^a\.json: the service answered 503; nothing was taken/],
+    [() => new Response('{"parts": ['), /^a\.json: is no JSON/],
+    [() => new Response('{"airfitJob": 2}'), /^a\.json: the service answered, but not with a catalogue/],
+    [() => new Response(endless), /^a\.json: holds 1\d\.\d MB; up to 10 MB are read$/],
+    [() => Promise.reject(new TypeError('failed')), /^a\.json: the service cannot be reached/],
+    [() => Promise.reject(never), /^a\.json: the service did not answer in 20 seconds/],
+  ]) {
+    await assert.rejects(new ServiceStock('a.json', async () => answer()).file(), (e) => {
+      assert.equal(e.name, 'WrongFile');
+      assert.match(e.message, said);
+      assert.doesNotMatch(e.message, /\n/);
+      return true;
+    });
+  }
 });
 
 test('numbers and truth values are typed as the job file has them', () => {
   assert.equal(typed(' 5 ', 'number'), 5);
-  assert.equal(typed('17,5', 'number'), 17.5);
+  assert.equal(typed('17.5', 'number'), 17.5);
+  // A comma is refused by the library, as in every other field.
+  assert.equal(typed('17,5', 'number'), '17,5');
   assert.equal(typed('4 elbows', 'number'), '4 elbows');
   assert.equal(typed('false', 'truth'), false);
   assert.equal(typed('  ', 'number'), undefined);

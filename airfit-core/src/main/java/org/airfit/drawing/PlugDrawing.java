@@ -63,7 +63,7 @@ public final class PlugDrawing {
   private final double height;
   private final String svg;
 
-  private PlugDrawing(PlugProfile profile, UnitSystem units) {
+  private PlugDrawing(PlugProfile profile, UnitSystem units, String ifItDiffers) {
     this.profile = profile;
     this.units = units;
     this.width = Math.max(figureWidth(), LEFT + RULER_LENGTH + RIGHT);
@@ -77,7 +77,7 @@ public final class PlugDrawing {
             + " to true scale: from outside above, cut open below, with its nine sizes");
     head(out);
     figure(out);
-    ruler(out, ruler);
+    ruler(out, ruler, ifItDiffers);
     this.svg = out.close();
   }
 
@@ -110,7 +110,16 @@ public final class PlugDrawing {
               + missing.stream().map(Dimension::toString).collect(Collectors.joining(", "))
               + "; add them, or do without the drawing");
     }
-    return new PlugDrawing(profile, units);
+    return new PlugDrawing(profile, units, " this sheet: print again at 100 %, not fitted to the page.");
+  }
+
+  /**
+   * Draws the same for a screen: what is to be done where the ruler differs is told in words for a screen.
+   *
+   * @return the drawing, of the same size
+   */
+  public PlugDrawing onScreen() {
+    return new PlugDrawing(profile, units, " this drawing: stretch it until they match.");
   }
 
   /**
@@ -407,13 +416,12 @@ public final class PlugDrawing {
     out.text(edge, y - 1.1, "start", TEXT, "", label(dimension, size(dimension)));
   }
 
-  private void ruler(PlugSvg out, double y) {
+  private void ruler(PlugSvg out, double y, String ifItDiffers) {
     out.rulerAcross(LEFT, y, units);
     out.sentence(
         4.0,
         y + 11.5,
         width - 8.0,
-        "Lay a steel rule on this one. If they differ, do not hold a plug against this sheet:"
-            + " print again at 100 %, not fitted to the page.");
+        "Lay a steel rule on this one. If they differ, do not hold a plug against" + ifItDiffers);
   }
 }

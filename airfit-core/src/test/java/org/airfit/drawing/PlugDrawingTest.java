@@ -44,6 +44,19 @@ class PlugDrawingTest {
     assertThat(drawing.profile()).isSameAs(HERON);
   }
 
+  /** A screen is not printed again: the outline is stretched. All but that sentence is the same drawing. */
+  @Test
+  void on_a_screen_the_ruler_is_told_of_in_words_for_a_screen() {
+    PlugDrawing paper = PlugDrawing.of(HERON);
+    PlugDrawing screen = paper.onScreen();
+    assertThat(screen.svg()).contains("stretch it").doesNotContain("print", "sheet");
+    assertThat(paper.svg()).contains("print again at 100 %").doesNotContain("stretch");
+    assertThat(screen.width()).isEqualTo(paper.width());
+    assertThat(screen.height()).isEqualTo(paper.height());
+    assertThat(screen.svg().replaceAll("<text[^>]*>[^<]*</text>", ""))
+        .isEqualTo(paper.svg().replaceAll("<text[^>]*>[^<]*</text>", ""));
+  }
+
   @Test
   void the_ruler_is_fifty_millimetres_long() {
     List<Double> ticks = new ArrayList<>();

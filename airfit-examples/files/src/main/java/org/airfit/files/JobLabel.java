@@ -2,6 +2,7 @@ package org.airfit.files;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -14,6 +15,9 @@ import java.util.regex.Pattern;
  * @param date its day; empty where it was not told
  */
 public record JobLabel(Optional<String> number, Optional<LocalDate> date) {
+
+  /** Neither number nor day. */
+  static final JobLabel NONE = new JobLabel(Optional.empty(), Optional.empty());
 
   private static final Pattern DAY = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})");
   private static final String WANTED = "must be a day as year-month-day such as 2026-11-28";
@@ -36,6 +40,25 @@ public record JobLabel(Optional<String> number, Optional<LocalDate> date) {
     return new JobLabel(
         number.isPresent() ? Optional.of(number.get().text()) : Optional.empty(),
         date.isPresent() ? Optional.of(date.get().as(JobLabel::day)) : Optional.empty());
+  }
+
+  /** The same of a job of which nothing else is read: what is not in its form is left out, and not refused. */
+  static JobLabel found(Map<?, ?> job) {
+    Optional<String> number = Optional.empty();
+    if (job.get("number") instanceof String text
+        && !text.isBlank()
+        && Printable.firstHarmful(text).isEmpty()) {
+      number = Optional.of(text);
+    }
+    Optional<LocalDate> date = Optional.empty();
+    if (job.get("date") instanceof String text && DAY.matcher(text.strip()).matches()) {
+      try {
+        date = Optional.of(day(text));
+      } catch (IllegalArgumentException e) {
+        date = Optional.empty(); // such as the 31st of February
+      }
+    }
+    return new JobLabel(number, date);
   }
 
   /** Read by hand: a parser of dates would bring every form of dates and all time zones into a web page. */

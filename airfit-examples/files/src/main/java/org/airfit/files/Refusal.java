@@ -15,9 +15,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param title what the file is about; empty where it does not say
  * @param customer whose it is; empty where it does not say
+ * @param label the number and the day of a job; empty where the file does not tell them, or not in their form
  * @param reason why airfit does not advise on it
  */
-public record Refusal(String title, String customer, String reason) {
+public record Refusal(String title, String customer, JobLabel label, String reason) {
 
   private static final String MEDIUM = "medium";
 
@@ -34,11 +35,13 @@ public record Refusal(String title, String customer, String reason) {
    *
    * @param title what the file is about; empty where it does not say
    * @param customer whose it is; empty where it does not say
+   * @param label the number and the day of a job; empty where the file does not tell them, or not in their form
    * @param reason why airfit does not advise on it
    */
   public Refusal {
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(customer, "customer");
+    Objects.requireNonNull(label, "label");
     Objects.requireNonNull(reason, "reason");
   }
 
@@ -64,7 +67,7 @@ public record Refusal(String title, String customer, String reason) {
         }
       }
       String title = text(root.get(root.containsKey("job") ? "job" : "set"));
-      return refusal(media, title, text(root.get("customer")));
+      return refusal(media, title, text(root.get("customer")), JobLabel.found(root));
     }
     return content instanceof List<?> rows ? ofTable(rows) : Optional.empty();
   }
@@ -94,7 +97,7 @@ public record Refusal(String title, String customer, String reason) {
         }
       }
     }
-    return refusal(media, title, customer);
+    return refusal(media, title, customer, JobLabel.NONE);
   }
 
   private static String cell(List<?> heading, List<?> cells, String column) {
@@ -107,12 +110,12 @@ public record Refusal(String title, String customer, String reason) {
   }
 
   private static Optional<Refusal> refusal(
-      List<@Nullable Object> media, String title, String customer) {
+      List<@Nullable Object> media, String title, String customer, JobLabel label) {
     for (Object medium : media) {
       String word = text(medium).strip();
       Optional<String> reason = word.isEmpty() ? Optional.empty() : reason(word);
       if (reason.isPresent()) {
-        return Optional.of(new Refusal(title, customer, reason.get()));
+        return Optional.of(new Refusal(title, customer, label, reason.get()));
       }
     }
     return Optional.empty();

@@ -37,7 +37,7 @@ final class JobProgram {
       Optional<Refusal> refusal = Disk.refusal(job, files);
       Disk.requireOther(page, files);
       if (refusal.isPresent()) {
-        Letterhead head = new Letterhead(Disk.shop(files), Optional.empty(), Optional.of(today));
+        Letterhead head = Letterhead.of(Disk.shop(files), refusal.get().label(), today);
         Disk.write(page, Printable.lines(RefusalSheet.page(refusal.get(), head)));
         out.print(RefusalSheet.text(refusal.get()));
         return;

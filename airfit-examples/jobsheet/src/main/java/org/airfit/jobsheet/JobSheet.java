@@ -120,7 +120,7 @@ public record JobSheet(
     return requirement
         .medium()
         .refusalInWords()
-        .map(reason -> new Refusal(job.title(), job.customer(), reason));
+        .map(reason -> new Refusal(job.title(), job.customer(), job.label(), reason));
   }
 
   /** The proposal to show: the best that fits, or the nearest miss. */

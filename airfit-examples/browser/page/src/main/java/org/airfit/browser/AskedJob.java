@@ -123,7 +123,12 @@ final class AskedJob {
   /** Takes the units that were told, or those in which most of what was typed is. */
   void units(Optional<String> told, Object typed) {
     UnitSystem counted = TypedUnits.of(Document.of(FILE, typed)).system();
-    fields.put("units", told.orElse(counted.name()).toUpperCase(Locale.ROOT));
+    String word = told.orElse(counted.name());
+    String upper = word.toUpperCase(Locale.ROOT);
+    // What is no system of units is told back as it was typed.
+    boolean isKnown =
+        List.of(UnitSystem.values()).stream().anyMatch(system -> system.name().equals(upper));
+    fields.put("units", isKnown ? upper : word);
   }
 
   /** Reads the job. */

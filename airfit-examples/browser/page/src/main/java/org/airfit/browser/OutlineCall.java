@@ -70,7 +70,7 @@ final class OutlineCall {
     Set<Dimension> missing = PlugDrawing.missing(profile);
     Map<String, Object> answer = new LinkedHashMap<>();
     if (missing.isEmpty()) {
-      PlugDrawing drawing = PlugDrawing.of(profile);
+      PlugDrawing drawing = PlugDrawing.of(profile).onScreen();
       answer.put("picture", Shown.picture(drawing.svg()));
       answer.put("width", drawing.width().millimetres());
       answer.put("height", drawing.height().millimetres());

@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 import org.airfit.files.Document;
 import org.airfit.files.Job;
 import org.airfit.files.JobFile;
+import org.airfit.files.JobLabel;
 import org.airfit.files.Refusal;
 import org.airfit.files.Shop;
 import org.airfit.files.WrongFileException;
@@ -59,19 +60,22 @@ final class SheetCall {
     Optional<Refusal> refusal = Refusal.of(document);
     if (refusal.isPresent()) {
       answer.put("text", OnScreen.text(refusal.get()));
-      answer.put(
-          "page", OnScreen.page(refusal.get(), new Letterhead(shop, Optional.empty(), today)));
+      answer.put("page", OnScreen.page(refusal.get(), head(shop, refusal.get().label(), today)));
       answer.put("reasons", "");
       return answer;
     }
     Job job = JobFile.read(document);
     JobSheet sheet = JobSheet.of(job);
-    Letterhead head =
-        new Letterhead(shop, job.label().number(), job.label().date().or(() -> today));
+    Letterhead head = head(shop, job.label(), today);
     answer.put("text", only.contains("text") ? TextSheet.of(sheet) : "");
     answer.put("page", only.contains("page") ? PageSheet.of(sheet, head, Optional.empty()) : "");
     answer.put("reasons", only.contains("reasons") ? PageReasons.of(sheet, head) : "");
     return answer;
+  }
+
+  private static Letterhead head(
+      Optional<Shop> shop, JobLabel label, Optional<LocalDate> today) {
+    return new Letterhead(shop, label.number(), label.date().or(() -> today));
   }
 
   /** Which of the three are wanted; all where nobody says. */

@@ -139,6 +139,6 @@ class IdentifyCallTest {
         "profilesInUse", "goes with socketOnly", "set", set, "profilesInUse", List.of("tern"));
     assertRefused("reading", "is no field here", "set", set, "reading", Map.of());
     assertRefused("working", "true, false", "set", set, "working", "yes");
-    assertRefused("units", "SI, US", "set", set, "units", "metric");
+    assertRefused("units", "was \"metric\"; accepted: SI, US", "set", set, "units", "metric");
   }
 }

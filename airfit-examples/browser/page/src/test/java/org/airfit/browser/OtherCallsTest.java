@@ -106,6 +106,25 @@ class OtherCallsTest {
     assertThat(String.valueOf(sheet.get("page"))).contains("Nothing was computed");
   }
 
+  /** A shop files a refusal as any other job; a day that is none is no reason to lose the refusal. */
+  @Test
+  void the_sheet_of_a_refusal_keeps_number_day_and_shop() throws Exception {
+    String job = "{\"conditions\": {\"medium\": \"oxygen\"}, \"number\": \"2041-B\","
+        + " \"date\": \"2026-03-05\"}";
+    String shop = "{\"name\": \"Harbour Counter\", \"phone\": \"555 0100\"}";
+    Map<String, Object> asked = new LinkedHashMap<>();
+    asked.put("job", "a.json");
+    asked.put("files", Map.of("a.json", job, "shop.json", shop));
+    asked.put("letterhead", "shop.json");
+    asked.put("today", "2026-11-29");
+    assertThat(String.valueOf(Calls.answer("sheet", asked).get("page")))
+        .contains("2041-B", "2026-03-05", "Harbour Counter")
+        .doesNotContain("2026-11-29");
+    asked.put("files", Map.of("a.json", job.replace("03-05", "02-31"), "shop.json", shop));
+    assertThat(String.valueOf(Calls.answer("sheet", asked).get("page")))
+        .contains("Refused", "2041-B", "2026-11-29");
+  }
+
   @Test
   void a_field_of_a_job_is_named_by_its_place() throws Exception {
     Map<String, Object> job =
@@ -186,7 +205,9 @@ class OtherCallsTest {
   void an_outline_is_true_to_size_and_tells_what_is_missing() throws Exception {
     Map<String, Object> tern = answer("outline", "set", Example.workshop(), "profile", "tern");
     assertThat(String.valueOf(tern.get("picture")))
-        .contains("width=\"" + plain(Example.at(tern, "width")) + "mm\"");
+        .contains("width=\"" + plain(Example.at(tern, "width")) + "mm\"")
+        .contains("stretch it until they match")
+        .doesNotContain("print again");
     assertThat(tern.get("missing")).isEqualTo(List.of());
     Map<String, Object> part = answer("outline", "readings", Map.of("bore", "7.6 mm"));
     assertThat(part).doesNotContainKey("picture");

@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
  * NAME -->}, {@code <!-- text ID NAME… -->} and {@code <!-- policy -->}. Of several modules that import one another one
  * script is made: names at the outermost level of all of them must differ, and an import names what it takes. Of a
  * library that exports, {@code airfit} holds what it exports. The policy lets nothing run and nothing load but what
- * stands in the file, each by its hash.
+ * stands in the file, each by its hash; for a page that a server gives out it may let it speak to that server.
  */
 public final class SingleFile {
 
@@ -40,18 +40,24 @@ public final class SingleFile {
 
   private static final Pattern EXPORTED = Pattern.compile("export\\s*\\{([^}]*)\\};?\\s*$");
 
+  /** What is added to the policy of a page that asks its own server. */
+  private static final String SERVED = "connect-src 'self'";
+
   private final Map<String, Path> sources;
+  private final boolean isServed;
   private final StringBuilder scriptHashes = new StringBuilder();
   private final StringBuilder styleHashes = new StringBuilder();
 
-  private SingleFile(Map<String, Path> sources) {
+  private SingleFile(Map<String, Path> sources, boolean isServed) {
     this.sources = sources;
+    this.isServed = isServed;
   }
 
   /**
    * Makes the file.
    *
-   * @param args the page, the file to write, and further files that marks name, such as the library
+   * @param args the page, the file to write, and further files that marks name, such as the library; they go before
+   *     those of the same name beside the page; {@code connect-src 'self'} lets the page ask the server that it came from
    * @throws IOException if one of them cannot be read or written, or cannot stand in a page
    */
   public static void main(String[] args) throws IOException {
@@ -61,14 +67,19 @@ public final class SingleFile {
     }
     Path page = Path.of(args[0]);
     Map<String, Path> sources = new LinkedHashMap<>();
+    boolean isServed = false;
     for (int i = 2; i < args.length; i++) {
+      if (args[i].equals(SERVED)) {
+        isServed = true;
+        continue;
+      }
       sources.put(String.valueOf(Path.of(args[i]).getFileName()), Path.of(args[i]));
     }
     Path beside = page.toAbsolutePath().getParent();
     try (var found = Files.list(beside)) {
       found.forEach(path -> sources.putIfAbsent(String.valueOf(path.getFileName()), path));
     }
-    String made = new SingleFile(sources).page(Files.readString(page));
+    String made = new SingleFile(sources, isServed).page(Files.readString(page));
     Path out = Path.of(args[1]).toAbsolutePath();
     Files.createDirectories(out.getParent());
     Files.writeString(out, made);
@@ -100,6 +111,7 @@ public final class SingleFile {
   private String policy() {
     return "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; script-src"
         + scriptHashes + "; style-src" + styleHashes
+        + (isServed ? "; " + SERVED : "")
         + "; img-src data: blob:; worker-src blob:; base-uri 'none'; form-action 'none'\">";
   }
 

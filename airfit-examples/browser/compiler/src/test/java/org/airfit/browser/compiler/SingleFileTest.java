@@ -110,4 +110,18 @@ class SingleFileTest {
     assertThatThrownBy(() -> made("<!-- policy -->\n<!-- script none.mjs -->\n"))
         .hasMessageContaining("none.mjs was not given");
   }
+
+  @Test
+  void a_page_that_is_served_has_a_module_of_its_own_and_may_ask_its_server_and_no_other()
+      throws Exception {
+    file("source.mjs", "export const SOURCE = '';\n");
+    file("main.mjs", "import { SOURCE } from './source.mjs';\nuse(SOURCE);\n");
+    Path served = Files.createDirectories(folder.resolve("served")).resolve("source.mjs");
+    Files.writeString(served, "export const SOURCE = 'stock';\n");
+    String page = "<!-- policy -->\n<!-- script main.mjs -->\n";
+    assertThat(made(page)).contains("const SOURCE = '';").doesNotContain("connect-src");
+    assertThat(made(page, served, Path.of("connect-src 'self'")))
+        .contains("const SOURCE = 'stock';")
+        .contains("; connect-src 'self'; img-src data:");
+  }
 }
