@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.airfit.internal.NamedValues;
@@ -409,6 +410,56 @@ public final class ToolLine {
   public End inlet() {
     requireTool();
     return Objects.requireNonNull(told.get(ToolTold.INLET));
+  }
+
+  /**
+   * {@return the least pressure that its tool works at, as well as it is known}
+   *
+   * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
+   */
+  public Range<GaugePressure> leastRange() {
+    requireTool();
+    return Objects.requireNonNull(told.get(ToolTold.LEAST));
+  }
+
+  /** {@return the highest pressure that the maker of its tool allows; empty where it was not told} */
+  public Optional<GaugePressure> toolRating() {
+    return told.find(ToolTold.RATING);
+  }
+
+  /** {@return whether its tool hammers} */
+  public boolean isImpactTool() {
+    return told.is(ToolTold.IMPACT_TOOL);
+  }
+
+  /** {@return whether its tool has a whip hose of its own, which the inlet is the end of} */
+  public boolean hasOwnWhipHose() {
+    return told.is(ToolTold.WHIP_HOSE);
+  }
+
+  /** {@return whether its tool cleans with air} */
+  public boolean isBlowGun() {
+    return told.is(ToolTold.BLOW_GUN);
+  }
+
+  /** {@return the pressure at the blocked nozzle of its blow gun; empty where its maker does not tell it} */
+  public Optional<GaugePressure> deadEnd() {
+    return told.find(ToolTold.DEAD_END);
+  }
+
+  /** {@return whether its tool feeds its fasteners by itself, as a nailer does} */
+  public boolean isAutomaticFeed() {
+    return told.is(ToolTold.AUTOMATIC_FEED);
+  }
+
+  /** {@return whether its tool blasts} */
+  public boolean isBlasting() {
+    return told.is(ToolTold.BLASTING);
+  }
+
+  /** {@return whether its tool sprays paint} */
+  public boolean isPainting() {
+    return told.is(ToolTold.PAINTING);
   }
 
   /** What was told of the tool. */

@@ -317,6 +317,23 @@ public final class ThreadReadings {
     return Optional.ofNullable(pitches.leaf).map(Leaf::gauge);
   }
 
+  /** {@return the share of leaves that are misread, as it was told or as is usual; empty where no leaf was read} */
+  public OptionalDouble leafMisread() {
+    return pitches.leaf == null
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(pitches.leaf.misread);
+  }
+
+  /** {@return the pitch that {@link #withPitch} told, beside a count or a leaf too} */
+  public Optional<Length> otherPitch() {
+    return Optional.ofNullable(pitches.other).map(Pitch::read);
+  }
+
+  /** {@return the uncertainty of {@link #otherPitch()}} */
+  public Optional<Length> otherPitchUncertainty() {
+    return Optional.ofNullable(pitches.other).map(Pitch::uncertainty);
+  }
+
   /** The pitch in all ways. */
   Pitches pitches() {
     return pitches;
