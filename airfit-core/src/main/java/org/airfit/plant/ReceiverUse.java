@@ -212,9 +212,8 @@ public record ReceiverUse(
     Objects.requireNonNull(every, "every");
     double volume = receiver.cubicMetres();
     if (!(volume >= SMALLEST && volume <= LARGEST)) {
-      throw new IllegalArgumentException(
-          "volume of the receiver must be in [1e-6, 1e9] m³, was " + receiver.shown()
-              + "; check its unit");
+      throw new IllegalArgumentException("volume of the receiver must be in [1e-6, 1e9] m³, was "
+          + receiver.shown() + "; check its unit");
     }
     if (least.compareTo(start) >= 0) {
       throw new IllegalArgumentException("least pressure must be below that at the start, "

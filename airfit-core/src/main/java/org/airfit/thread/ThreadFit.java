@@ -11,6 +11,9 @@ import org.airfit.quantity.Length;
  * <p>No reading may lie further outside what the thread allows than k of its standard uncertainties, with k the score
  * that one of m good readings exceeds in one piece of a hundred: Q(k) = 0.005/m (Bonferroni). A leaf fits a pitch
  * within 2 %.
+ *
+ * <p>For a firm answer a pitch must lie nearer: within two standard uncertainties, which 95 of 100 good readings do (the
+ * expanded uncertainty of the GUM). It alone tells a thread of a standard from one of none that has its diameter.
  */
 final class ThreadFit {
 
@@ -23,6 +26,7 @@ final class ThreadFit {
   private static final double LEAF = 0.02;
   private static final double OTHER_WAY = 0.02;
   private static final double OUTLIER = 0.01;
+  private static final double COVERAGE = 2.0;
   private static final double ROUNDED = 0.005;
 
   private ThreadFit() {}
@@ -132,20 +136,24 @@ final class ThreadFit {
 
   /** Whether the pitch fits in every way in which it was read. */
   static boolean pitchesAgree(ThreadHypothesis h, ThreadReadings r) {
-    ThreadReadings.Pitches read = r.pitches();
-    PitchCount count = read.count();
-    if (count != null
-        && Math.abs(count.deviation(h.thread().pitch(), count.pitches())) > limit(r)) {
-      return false;
-    }
-    ThreadReadings.Pitch other = read.other();
-    if (other != null
-        && Math.abs(other.read().millimetres() - h.pitch())
-            > limit(r) * other.uncertainty().millimetres()) {
-      return false;
-    }
-    ThreadReadings.Leaf leaf = read.leaf();
-    return leaf == null || Math.abs(leaf.pitch().millimetres() / h.pitch() - 1.0) <= LEAF;
+    ThreadReadings.Leaf leaf = r.pitches().leaf();
+    return measuredWithin(limit(r), h, r)
+        && (leaf == null || Math.abs(leaf.pitch().millimetres() / h.pitch() - 1.0) <= LEAF);
+  }
+
+  /** Whether every pitch that was measured lies so near that it speaks for this thread. */
+  static boolean pitchIsClose(ThreadHypothesis h, ThreadReadings r) {
+    return measuredWithin(COVERAGE, h, r);
+  }
+
+  /** Whether a pitch counted, and one read otherwise, lie within so many of their standard uncertainties. */
+  private static boolean measuredWithin(double k, ThreadHypothesis h, ThreadReadings r) {
+    PitchCount count = r.pitches().count();
+    ThreadReadings.Pitch other = r.pitches().other();
+    return (count == null || Math.abs(count.deviation(h.thread().pitch(), count.pitches())) <= k)
+        && (other == null
+            || Math.abs(other.read().millimetres() - h.pitch())
+                <= k * other.uncertainty().millimetres());
   }
 
   /** Whether five pitches were counted, or the pitch was read in two ways. */

@@ -58,7 +58,7 @@ import org.airfit.working.Working;
  *
  * <p>A chance alone identifies nothing. The verdict <b>identified</b>, or <b>foreign</b>, asks for three things: the
  * chance; a pitch counted over five pitches or more, or two evidences of it that agree; and that every reading fits the
- * thread as it was taken, see {@link #verdict()}.
+ * thread as it was taken, a measured pitch within two of its standard uncertainties, see {@link #verdict()}.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -72,6 +72,10 @@ public final class ThreadIdentification implements Worked {
     PITCH("count five pitches or more and measure the length over them, which tells the pitch"),
     /** The pitch once more, because what was read does not agree. */
     PITCH_AGAIN("read the pitch again: it does not agree with the likeliest thread"),
+    /** The pitch once more, and closer, because it lies at the edge of what the likeliest thread allows. */
+    PITCH_CLOSER(
+        "measure the length over the pitches again, over as many as you can: it lies farther off the"
+            + " likeliest thread than 95 of 100 good readings do"),
     /** The diameter of the first full thread once more. */
     FIRST_CREST("measure the first full thread at the open end again"),
     /** The crest of the last full thread. */
@@ -136,7 +140,7 @@ public final class ThreadIdentification implements Worked {
    *
    * <p>Firm (identified or foreign): the likeliest thread has a chance of 95 % or more; five pitches or more were
    * counted, or two evidences of the pitch agree; and every reading fits that thread within the limits that {@link
-   * #working} states. The evidences are a count of three or four, a leaf, a pitch read otherwise to 2 %, and two
+   * #working} states, a measured pitch within two of its standard uncertainties. The evidences are a count of three or four, a leaf, a pitch read otherwise to 2 %, and two
    * diameters that alone leave 95 % to threads of one pitch; two diameters alone are never firm. No match: none of these
    * has 95 % or more, or each thread with a chance would take a slip to fit, see {@link #explanations}.
    *
@@ -168,6 +172,8 @@ public final class ThreadIdentification implements Worked {
     }
     if (readings.pitch().isPresent() && !ThreadFit.pitchesAgree(best, readings)) {
       wanted.add(SettlingReading.PITCH_AGAIN);
+    } else if (!ThreadFit.pitchIsClose(best, readings)) {
+      wanted.add(SettlingReading.PITCH_CLOSER);
     }
     if (!ThreadFit.firstFits(best, readings)) {
       wanted.add(SettlingReading.FIRST_CREST);

@@ -95,7 +95,10 @@ record ThreadRanking(
   private static ThreadVerdict verdict(
       ThreadReadings readings, List<Weighed> all, double unknown, double total, boolean pitchSure) {
     ThreadHypothesis best = all.get(0).hypothesis;
-    if (all.get(0).weight >= DECIDED * total && pitchSure && ThreadFit.asRead(best, readings)) {
+    if (all.get(0).weight >= DECIDED * total
+        && pitchSure
+        && ThreadFit.asRead(best, readings)
+        && ThreadFit.pitchIsClose(best, readings)) {
       return best.thread() instanceof ThreadDesignation
           ? ThreadVerdict.IDENTIFIED
           : ThreadVerdict.FOREIGN;

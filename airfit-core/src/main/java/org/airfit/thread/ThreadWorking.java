@@ -134,6 +134,9 @@ final class ThreadWorking {
             DEVIATION.named("Pitch against " + thread.label()).from(thread.source()),
             (read.metres() - standard) / uncertainty.metres(),
             2);
+    if (!ThreadFit.pitchIsClose(answer.best(), readings)) {
+      out.note("A firm answer takes a z from −2 to 2, where 95 of 100 good readings lie.");
+    }
   }
 
   private void crests() {

@@ -326,7 +326,8 @@ class ReceiverUseTest {
 
   @Test
   void a_use_that_is_none_is_refused() {
-    for (double gallons : new double[] {0.0, Double.MIN_VALUE, 2.6e-4, 2.7e11}) { // 0.98 cm³, 1.02 km³
+    for (double gallons :
+        new double[] {0.0, Double.MIN_VALUE, 2.6e-4, 2.7e11}) { // 0.98 cm³, 1.02 km³
       assertThatIllegalArgumentException()
           .isThrownBy(() -> us(gallons, 100.0, 80.0, 20.0, 0.0, 14.7))
           .withMessageStartingWith("volume of the receiver must be in [1e-6, 1e9] m³, was ")

@@ -162,7 +162,9 @@ class SupplyTest {
       assertThat(even.pascals(most)).isEqualTo(even.cutIn().pascals());
       assertThat(even.at(kg(most * 1.000001))).isEmpty();
       assertThat(even.slope(most)).isZero();
-      assertThat(even.slope(most * 1.000001)).as("of a flow that it does not give").isNaN();
+      assertThat(even.slope(most * 1.000001))
+          .as("of a flow that it does not give")
+          .isNaN();
     }
   }
 

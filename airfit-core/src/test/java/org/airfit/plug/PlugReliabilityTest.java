@@ -194,15 +194,15 @@ class PlugReliabilityTest {
             follow(seed++, profiles, known, 9, Identifier::of, PlugWorkshop::genuine, true);
         rows.add(genuine.row("genuine, as new" + in));
         Function<ReferenceSet, Identifier> trusting = set -> Identifier.of(set).withoutNearCopies();
-        Tally trusted =
-            follow(seed++, profiles, known, 5, trusting, PlugWorkshop::genuine, true);
+        Tally trusted = follow(seed++, profiles, known, 5, trusting, PlugWorkshop::genuine, true);
         rows.add(trusted.row("the same, no near copies about, five readings" + in));
         Draw elsewhere = (workshop, profile) -> workshop.anySizes();
         Tally strange = follow(seed++, profiles, known, 9, Identifier::of, elsewhere, false);
         rows.add(strange.row("elsewhere in the size class" + in));
         Tally trustedStrange = follow(seed++, profiles, known, 9, trusting, elsewhere, false);
         rows.add(trustedStrange.row("the same, no near copies about" + in));
-        Tally copies = follow(seed++, profiles, known, 9, Identifier::of, copies(3, 0.3, 1.0), false);
+        Tally copies =
+            follow(seed++, profiles, known, 9, Identifier::of, copies(3, 0.3, 1.0), false);
         rows.add(copies.row("near copies, 3 of 9 sizes off by 0.3 to 1 mm" + in));
         for (Tally unknown : List.of(strange, trustedStrange, copies)) {
           assertThat(unknown.share(unknown.identified)).as(in).isLessThanOrEqualTo(0.01);

@@ -81,7 +81,7 @@ class ThreadReachTest {
       case FLANK_ANGLE ->
         readings.withFlankAngle(Math.rint(kind.flanks() + random.nextGaussian()), 1.0);
       case LAST_CREST -> readings.withLastCrest(shown(random, ends.last, 0.02));
-      case PITCH, PITCH_AGAIN -> counted(random, readings, kind, 8);
+      case PITCH, PITCH_AGAIN, PITCH_CLOSER -> counted(random, readings, kind, 8);
       case CLOSER_DIAMETER ->
         counted(random, diameters(random, ends, 0.005), kind, 8)
             .withDiameterUncertainty(Length.ofMillimetres(0.01));

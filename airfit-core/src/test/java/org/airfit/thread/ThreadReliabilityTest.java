@@ -148,10 +148,15 @@ class ThreadReliabilityTest {
 
   private static Tally run(
       String pieces, String readings, Stock stock, double mistakes, Protocol protocol) {
+    return run(DRAWN, pieces, readings, stock, mistakes, protocol);
+  }
+
+  private static Tally run(
+      int drawn, String pieces, String readings, Stock stock, double mistakes, Protocol protocol) {
     Random random = new Random(20_261_128L);
     ThreadWorkbench bench = new ThreadWorkbench(random, mistakes);
     Tally tally = new Tally();
-    for (int i = 0; i < DRAWN; i++) {
+    for (int i = 0; i < drawn; i++) {
       Kind kind = stock.draw(random);
       Piece piece = ThreadPieces.make(random, kind, mistakes == CAREFUL ? 0.0 : WORN);
       tally.add(protocol.judge(bench, piece, random), kind);
@@ -251,13 +256,14 @@ class ThreadReliabilityTest {
     }
     assertThat(careful.firmShare()).isGreaterThanOrEqualTo(0.9);
     Tally strange = run(
+        10 * DRAWN, // so few are firm that more must be drawn to tell how many
         "threads of no standard",
         "3 % mistakes: two diameters, 5 to 8 pitches",
         ThreadPieces::strange,
         MISREAD,
         COUNTED);
     // a thread that happens to have the pitch and the crests of a pipe thread looks like one
-    assertThat(strange.pipeShare()).isLessThanOrEqualTo(0.01);
+    assertThat(strange.pipeShare()).isLessThanOrEqualTo(0.005);
   }
 
   @Test

@@ -331,4 +331,36 @@ class ThreadVerdictTest {
         .hasMessageContaining("[0.2, 6.5] mm");
     assertThat(without.withMetricLeaf(mm(0.2)).leafPitch()).contains(mm(0.2));
   }
+
+  /**
+   * 1/4 NPT has a pitch of 25.4 mm / 18 = 1.4111 mm. Off by 1.95 standard uncertainties it is firm, by 2.05 it is not: it
+   * fits still, and 5 of 100 good readings lie there, but so do more threads of no standard.
+   */
+  @ParameterizedTest
+  @CsvSource({"1.95, true", "-1.95, true", "2.05, false", "-2.05, false", "2.4, false"})
+  void a_counted_pitch_is_firm_within_two_standard_uncertainties(double sigmas, boolean firm) {
+    double over = 5.0 * 25.4 / 18.0;
+    ThreadReadings counted = quarterNpt().withPitches(mm(over), 5);
+    double u = counted.pitchCount().orElseThrow().uncertainty().millimetres();
+    ThreadReadings readings =
+        quarterNpt().withPitches(mm(over + sigmas * u), 5).withFlankAngle(60.0, 1.0);
+    ThreadReadings otherwise = counted.withPitch(mm(25.4 / 18.0 + sigmas * 0.01), mm(0.01));
+    for (ThreadReadings each : List.of(readings, otherwise.withFlankAngle(60.0, 1.0))) {
+      ThreadIdentification answer = ThreadIdentification.of(each);
+      assertThat(answer.candidates().get(0).thread().label()).isEqualTo("1/4 NPT male");
+      assertThat(answer.candidates().get(0).probability()).isGreaterThan(0.95);
+      assertThat(answer.verdict())
+          .isEqualTo(firm ? ThreadVerdict.IDENTIFIED : ThreadVerdict.AMBIGUOUS);
+      if (!firm) {
+        assertThat(answer.settlingReadings()).containsExactly(SettlingReading.PITCH_CLOSER);
+        assertThat(answer.inWords())
+            .startsWith("likely 1/4 NPT male")
+            .endsWith(
+                ", but not sure; measure the length over the pitches again, over as many as you can: it lies"
+                    + " farther off the likeliest thread than 95 of 100 good readings do");
+      }
+      assertThat(answer.working().toText().contains("A firm answer takes a z from −2 to 2"))
+          .isEqualTo(!firm);
+    }
+  }
 }
