@@ -318,8 +318,7 @@ public final class NetworkFile {
     Head known = head(file);
     String name = name(row, "regulator");
     FlowCapacity valve = FlowFields.ofRow(row);
-    GaugePressure set =
-        row.field("set", Accepted.GAUGE).one(GaugePressure::parse, Accepted.LOWEST);
+    GaugePressure set = row.field("set", Accepted.GAUGE).one(GaugePressure::parse, Accepted.LOWEST);
     RegulatorElement regulator = RegulatorElement.of(valve, set.absolute(known.atmosphere));
     Optional<Field> droop = row.find("droop");
     if (droop.isPresent()) {
@@ -364,8 +363,8 @@ public final class NetworkFile {
       branches.add(NetworkJob.Branch.ofPart(coupling, capacity));
     }
     String tool = row.field("tool", "what stands at the drop").text();
-    FreeAirFlow air =
-        row.field("air", "a free-air flow such as 34 scfm or 16 L/s ANR").one(FreeAirFlow::parse, MOST_AIR);
+    FreeAirFlow air = row.field("air", "a free-air flow such as 34 scfm or 16 L/s ANR")
+        .one(FreeAirFlow::parse, MOST_AIR);
     GaugePressure needs =
         row.field("needs", Accepted.GAUGE).one(GaugePressure::parse, Accepted.HIGHEST);
     Optional<Field> follows = row.find("follows");

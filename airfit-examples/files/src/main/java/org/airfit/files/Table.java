@@ -88,8 +88,8 @@ final class Table {
         throw new WrongFileException(
             file,
             "row " + number,
-            "\"" + column + "\" is no column here" + NearWord.named(column, columns) + "; accepted: "
-                + String.join(", ", columns));
+            "\"" + column + "\" is no column here" + NearWord.named(column, columns)
+                + "; accepted: " + String.join(", ", columns));
       }
       if (!seen.add(column)) {
         throw new WrongFileException(

@@ -198,9 +198,11 @@ class InterviewProgramTest {
     assertThat(printed().replaceAll("\\s+", " "))
         .contains("\"about\" is not read, as it does not tell by how much: type \"22 scfm\" alone")
         .contains("'quick' tells the part, not how it ends: type its thread without that word")
-        .contains("\"oiled\" is none of the answers; here it is called lubricated; type one of them")
+        .contains(
+            "\"oiled\" is none of the answers; here it is called lubricated; type one of them")
         .contains("\"lubricatd\" is none of the answers; nearest: lubricated; type one of them")
-        .contains("\"outside\" is none of the answers; here it is called outdoors; type one of them")
+        .contains(
+            "\"outside\" is none of the answers; here it is called outdoors; type one of them")
         .contains("Type one of the answers, or an empty line to measure it; nearest: gannet.");
     assertThat(asked().environment()).contains(Environment.OUTDOORS);
     assertThat(asked().layout().slots().get(0).toString()).contains("of profile gannet");

@@ -642,7 +642,8 @@ class MainTest {
     assertThat(complained()).isEmpty();
     assertThat(printed().lines()).allMatch(line -> line.length() <= 120);
     assertThat(run(word)).isEqualTo(2);
-    String form = complained().substring(complained().indexOf(": " + word + " ") + 2).strip();
+    String form =
+        complained().substring(complained().indexOf(": " + word + " ") + 2).strip();
     assertThat(form).startsWith(word + " ");
     assertThat(printed()).contains("\n  " + form + "\n").contains("\n  JOB.json [PAGE.html]\n");
   }
