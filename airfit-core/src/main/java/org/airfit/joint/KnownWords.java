@@ -1,7 +1,7 @@
 package org.airfit.joint;
 
 import java.util.List;
-import org.airfit.internal.NearWord;
+import org.airfit.quantity.NearWord;
 
 /** The words of which the names of ends are made, for what is said of a word that is none of them. */
 final class KnownWords {

@@ -479,16 +479,27 @@ public record ReceiverUse(
   private static String said(Duration time, RoundingMode rounding) {
     BigDecimal seconds = BigDecimal.valueOf(Seconds.of(time));
     if (seconds.doubleValue() < 120.0) {
-      return tenths(seconds, 1, rounding) + " s";
+      return tenths(seconds, rounding) + " s";
     }
     return seconds.doubleValue() < 7200.0
-        ? tenths(seconds, 60, rounding) + " min"
-        : tenths(seconds, 3600, rounding) + " h";
+        ? twoUnits(seconds, 60, "min", 1, "s", rounding)
+        : twoUnits(seconds, 3600, "h", 60, "min", rounding);
+  }
+
+  /** In whole small units, as "9 min 30 s"; without the small ones where there are none. */
+  private static String twoUnits(
+      BigDecimal seconds, int large, String big, int small, String rest, RoundingMode rounding) {
+    long whole = seconds
+        .divide(BigDecimal.valueOf(small), 7, RoundingMode.HALF_EVEN)
+        .setScale(0, rounding)
+        .longValue();
+    long left = whole % (large / small);
+    return whole / (large / small) + " " + big + (left == 0 ? "" : " " + left + " " + rest);
   }
 
   /** With one decimal; what differs from it by a rounding of its calculation only is not rounded away from it. */
-  private static String tenths(BigDecimal seconds, int unit, RoundingMode rounding) {
-    BigDecimal value = seconds.divide(BigDecimal.valueOf(unit), 7, RoundingMode.HALF_EVEN);
+  private static String tenths(BigDecimal seconds, RoundingMode rounding) {
+    BigDecimal value = seconds.setScale(7, RoundingMode.HALF_EVEN);
     return Digits.plain(value.setScale(1, rounding).doubleValue());
   }
 

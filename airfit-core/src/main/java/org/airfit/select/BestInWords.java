@@ -35,9 +35,8 @@ final class BestInWords {
 
   /** What no rule judges and must be closed all the same. */
   private String leftOpen() {
-    return best.leftOpen().isEmpty()
-        ? ""
-        : " Still open: what closes " + String.join(" and ", best.leftOpen()) + ".";
+    String left = best.leftOpenInWords();
+    return left.isEmpty() ? "" : " " + left;
   }
 
   private String allMet() {

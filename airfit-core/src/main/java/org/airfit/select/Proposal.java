@@ -201,6 +201,13 @@ public final class Proposal implements Worked {
     return UnusedOutlets.of(assembly).stream().map(UnusedOutlets::inWords).toList();
   }
 
+  /** {@return the same in a sentence, such as "Still open: what closes the outlets of manifold that no line uses."} */
+  public String leftOpenInWords() {
+    return leftOpen().isEmpty()
+        ? ""
+        : "Still open: what closes " + String.join(" and ", leftOpen()) + ".";
+  }
+
   /** {@return the findings that wait for an answer: what is still to be asked of the customer} */
   public List<Finding> open() {
     return of(RuleOutcome.OPEN);

@@ -137,7 +137,7 @@ public final class Requirement {
     int number = 1;
     for (int i = 0; i < layouts.size(); i++) {
       ToolLine line = lines.get(i);
-      String way = ToolLine.named(number, line.count(), line.tool());
+      String way = ToolLine.named(number, line.count(), line.tool().orElseThrow());
       ways.add(
           new Requirement(told.with(line.told()).with(LAYOUT, layouts.get(i)).with(WAY, way)));
       number += line.count();

@@ -344,14 +344,9 @@ public final class ToolLine {
     }
   }
 
-  /**
-   * {@return what the tool is called}
-   *
-   * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
-   */
-  public String tool() {
-    requireTool();
-    return tool;
+  /** {@return what the tool is called; empty if it ends in a splitter: each of its {@link #lines} tells its own} */
+  public Optional<String> tool() {
+    return isToTool() ? Optional.of(tool) : Optional.empty();
   }
 
   /** {@return how many such lines there are} */

@@ -283,7 +283,7 @@ class ReceiverUseTest {
                 + " 24.2 s to 33.3 s, with the compressor running; it is needed for 30 s. The shorter time is that"
                 + " of air that gets colder as it expands, the longer one that of air that the walls keep warm.",
             "The compressor delivers 10 L/s ISO 1217 and fills it from 6 bar(g) to 7 bar(g) in 100 s; what"
-                + " one draw takes it brings back in 90 s, and from draw to draw there are 9.5 min.",
+                + " one draw takes it brings back in 90 s, and from draw to draw there are 9 min 30 s.",
             "The receiver for this user: depends on what is not known. A receiver of 1300 L carries the draw in"
                 + " any case between these pressures.");
     ReceiverUse unknown = of(litres(40.0), Optional.empty(), 10, 600);

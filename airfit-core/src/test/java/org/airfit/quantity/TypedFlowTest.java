@@ -91,8 +91,9 @@ class TypedFlowTest {
       String typed, String word, String instead) {
     assertThatExceptionOfType(QuantityFormatException.class)
         .isThrownBy(() -> TypedFlow.parse(typed))
-        .withMessageContaining("\"" + word + "\" is not read, as it does not tell by how much: type \""
-            + instead + "\" alone, or where a range is possible the least and the most");
+        .withMessageContaining(
+            "\"" + word + "\" is not read, as it does not tell by how much: type \"" + instead
+                + "\" alone, or where a range is possible the least and the most");
     assertThatExceptionOfType(QuantityFormatException.class)
         .isThrownBy(() -> Length.parse("about long"))
         .withMessageContaining("this is no number");

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.airfit.quantity.NearWord;
 import org.airfit.quantity.Quantity;
 import org.airfit.quantity.QuantityFormatException;
 import org.airfit.quantity.Range;
@@ -129,7 +130,7 @@ final class Field {
   private String misspelt(String missing) throws WrongFileException {
     List<String> others = names();
     others.removeAll(known);
-    return Nearest.to(missing, others)
+    return NearWord.to(missing, others)
         .map(near -> "; \"" + near + "\" stands there, which is most likely meant")
         .orElse("");
   }
@@ -147,7 +148,7 @@ final class Field {
         throw new WrongFileException(
             file,
             notation.place(name, field),
-            "is no field here" + Nearest.named(field, known) + "; accepted: "
+            "is no field here" + NearWord.named(field, known) + "; accepted: "
                 + String.join(", ", known));
       }
     }
@@ -411,7 +412,7 @@ final class Field {
       }
     }
     List<String> known = choices.stream().map(word).toList();
-    throw wrong("was \"" + text + "\"" + TradeWord.named(text, known) + Nearest.named(text, known)
+    throw wrong("was \"" + text + "\"" + TradeWord.named(text, known) + NearWord.named(text, known)
         + "; accepted: " + words(choices, word));
   }
 

@@ -133,7 +133,8 @@ public final class JobFile {
                 + " leave it out, or put it into one of the lines");
       }
       toolName = layout.toolLines().stream()
-          .map(each -> (each.count() == 1 ? "" : each.count() + " × ") + each.tool())
+          .map(each ->
+              (each.count() == 1 ? "" : each.count() + " × ") + each.tool().orElseThrow())
           .collect(Collectors.joining(", "));
       requirement = Requirement.forTools(layout);
     }

@@ -14,6 +14,7 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.NearWord;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Range;
 import org.airfit.select.DeviceKind;
@@ -291,7 +292,7 @@ final class JobLine {
         slots.stream().filter(Slot.Coupling.class::isInstance).map(Slot::name).toList();
     if (!couplings.contains(name)) {
       throw field.wrong("\"" + name + "\" is no coupling in front of this one"
-          + Nearest.named(name, couplings)
+          + NearWord.named(name, couplings)
           + (couplings.isEmpty()
               ? "; the first coupling has its own profile, or any"
               : "; accepted: " + String.join(", ", couplings)));

@@ -16,6 +16,7 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
+import org.airfit.quantity.NearWord;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Temperature;
@@ -223,7 +224,7 @@ final class PartFields {
     String id = field.text();
     if (set.profile(id).isEmpty()) {
       List<String> ids = set.profiles().stream().map(PlugProfile::id).toList();
-      throw field.wrong("\"" + id + "\" is no profile of this catalogue" + Nearest.named(id, ids)
+      throw field.wrong("\"" + id + "\" is no profile of this catalogue" + NearWord.named(id, ids)
           + "; accepted: "
           + String.join(", ", ids.subList(0, Math.min(MOST_NAMED, ids.size())))
           + (ids.size() > MOST_NAMED ? ", … (" + ids.size() + " in all)" : ""));

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.airfit.joint.End;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.NearWord;
 import org.airfit.select.Part;
 import org.airfit.select.PartFacts;
 
@@ -65,7 +66,7 @@ final class PartsThere {
           .map(Part::id)
           .toList();
       throw field.wrong("\"" + id + "\" is no " + kind + " of the catalogue \"" + catalogue.name()
-          + "\"" + Nearest.named(id, ids)
+          + "\"" + NearWord.named(id, ids)
           + (ids.isEmpty() ? "; it has none" : "; accepted: " + String.join(", ", ids))
           + (kind.equals(PartFields.HOSE) ? ", or words such as \"1/4 in hose, old, 25 ft\"" : ""));
     }

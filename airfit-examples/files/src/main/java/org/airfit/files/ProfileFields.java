@@ -16,6 +16,7 @@ import org.airfit.plug.PlugProfile;
 import org.airfit.plug.Provenance;
 import org.airfit.plug.UniversalSocket;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.NearWord;
 import org.airfit.safety.Medium;
 import org.airfit.source.Basis;
 import org.airfit.source.Source;
@@ -130,7 +131,7 @@ final class ProfileFields {
     }
     List<String> labels =
         List.of(Dimension.values()).stream().map(Dimension::label).toList();
-    throw owner.wrong("\"" + label + "\" is no dimension of a plug" + Nearest.named(label, labels)
+    throw owner.wrong("\"" + label + "\" is no dimension of a plug" + NearWord.named(label, labels)
         + "; accepted: " + String.join(", ", labels));
   }
 

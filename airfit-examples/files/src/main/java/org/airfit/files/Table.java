@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.airfit.quantity.NearWord;
 import org.jspecify.annotations.Nullable;
 
 /** A table as rows whose filled cells are fields with the names of their columns. */
@@ -87,8 +88,8 @@ final class Table {
         throw new WrongFileException(
             file,
             "row " + number,
-            "\"" + column + "\" is no column here" + Nearest.named(column, columns) + "; accepted: "
-                + String.join(", ", columns));
+            "\"" + column + "\" is no column here" + NearWord.named(column, columns)
+                + "; accepted: " + String.join(", ", columns));
       }
       if (!seen.add(column)) {
         throw new WrongFileException(

@@ -8,7 +8,7 @@ import java.util.Map;
  * Words of the trade for what a file calls otherwise, so that whoever types them is told the word of the file. They are
  * common practice, no source; those of the glossary.
  */
-final class TradeWord {
+public final class TradeWord {
 
   private static final Map<String, String> WORDS = Map.ofEntries(
       Map.entry("coupler", "socket"),
@@ -38,8 +38,14 @@ final class TradeWord {
 
   private TradeWord() {}
 
-  /** The word of the file as the middle of a complaint, such as "; here it is called socket"; empty if there is none. */
-  static String named(String word, Collection<String> known) {
+  /**
+   * Names the word of the file in the middle of a complaint.
+   *
+   * @param word what was typed
+   * @param known the words that are accepted
+   * @return such as "; here it is called socket"; empty where none of the accepted words is meant for sure
+   */
+  public static String named(String word, Collection<String> known) {
     String meant = WORDS.get(word.strip().toLowerCase(Locale.ROOT));
     return meant != null && known.contains(meant) ? "; here it is called " + meant : "";
   }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.NearWord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -434,13 +435,13 @@ class TypistTest {
   @Test
   void the_nearest_word_is_that_of_the_fewest_slips() {
     List<String> known = List.of("reach", "part", "H-38", "H-12", "coupling at the outlet");
-    assertThat(Nearest.to("raech", known)).contains("reach");
-    assertThat(Nearest.to("h38", known)).contains("H-38");
-    assertThat(Nearest.to("H-83", known)).as("two signs swapped are one slip").contains("H-38");
-    assertThat(Nearest.to("Coupling_at_the_outlets", known)).contains("coupling at the outlet");
-    assertThat(Nearest.to("prat", known)).contains("part");
-    assertThat(Nearest.to("length", known)).isEqualTo(Optional.empty());
-    assertThat(Nearest.to("H-99", known))
+    assertThat(NearWord.to("raech", known)).contains("reach");
+    assertThat(NearWord.to("h38", known)).contains("H-38");
+    assertThat(NearWord.to("H-83", known)).as("two signs swapped are one slip").contains("H-38");
+    assertThat(NearWord.to("Coupling_at_the_outlets", known)).contains("coupling at the outlet");
+    assertThat(NearWord.to("prat", known)).contains("part");
+    assertThat(NearWord.to("length", known)).isEqualTo(Optional.empty());
+    assertThat(NearWord.to("H-99", known))
         .as("two other figures are another part")
         .isEmpty();
   }

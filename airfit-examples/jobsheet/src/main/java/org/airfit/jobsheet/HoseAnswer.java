@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -189,8 +190,9 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
     if (question.asked() == Asked.LONGEST) {
       List<LongestHose> longest =
           LongestHose.forAll(ways.stream().map(way -> longest(way, units)).toList());
-      return Optional.of("By the bore that its name says, between the other parts proposed" + forAll
-          + ": " + LongestHose.inWords(longest, units));
+      return Optional.of(
+          "Between the same other parts, hoses with the bore that their name says may be so long"
+              + forAll + ": " + LongestHose.inWords(longest, units));
     }
     // a size that is too narrow for one tool is too narrow: the tool with which most are tried
     // decides
@@ -198,12 +200,16 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
         .map(way -> new Tried(way, tried(way, units)))
         .max(Comparator.comparingInt((Tried each) -> each.sizes().size())
             .thenComparing(each -> !each.sizes().get(each.sizes().size() - 1).isEnough()))
-        .map(each -> "Every size between the other parts proposed, with the length of that hose"
+        .map(each -> "Other sizes of the same length, between the same other parts"
             + (ways.size() > 1
                 ? ", for the tool that needs the widest ("
                     + each.way().requirement().way().orElse("") + ")"
                 : "")
-            + ": " + WiderHose.inWords(each.sizes(), units));
+            + ": " + uncapital(WiderHose.inWords(each.sizes(), units)));
+  }
+
+  private static String uncapital(String sentence) {
+    return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
   }
 
   /** The sizes tried on the way to a tool. */

@@ -147,9 +147,7 @@ final class InWords {
         + bill.totalInWords().map(total -> "; together " + total).orElse(".")
         + regulated
         + (open.isEmpty() ? "" : " Still to be asked before it meets every rule: " + open + ".")
-        + (best.leftOpen().isEmpty()
-            ? ""
-            : " Still open: what closes " + String.join(" and ", best.leftOpen()) + ".");
+        + (best.leftOpen().isEmpty() ? "" : " " + best.leftOpenInWords());
   }
 
   /** All that a proposal takes, in the units of the sheet. */
@@ -237,8 +235,9 @@ final class InWords {
                 + ", needed " + units.sayBoth(least, delivered.atToolGauge()) + ": "
                 + (delivered.atToolGauge().compareTo(least) >= 0 ? "enough." : "too little."),
             starved -> "The tool starves: " + starved.element()
-                + " does not let that air through. With the outlet wide open it" + " passes "
-                + units.sayBoth(freeAir(starved.largest(), job)) + ".");
+                + " does not let its " + units.sayBoth(job.demand())
+                + " through. Even with nothing behind the last part no more than "
+                + units.sayBoth(freeAir(starved.largest(), job)) + " come through.");
   }
 
   /** What the shares of the losses are shares of, where a part lets too little through to tell its own loss. */
@@ -270,7 +269,8 @@ final class InWords {
     for (Proposal way : proposal.toEachTool()) {
       Requirement job = way.requirement();
       String least = units.sayBoth(job.least());
-      each.add(capital(job.way().orElseThrow()) + ": the tool takes " + units.sayBoth(job.demand())
+      each.add(capital(job.way().orElseThrow()) + ": the tool takes "
+          + (job.demandRange().isExact() ? "" : "up to ") + units.sayBoth(job.demand())
           + " of free air. "
           + way.run()
               .largestFlow(job.least())
@@ -284,7 +284,8 @@ final class InWords {
   /** What the run carries at the pressure the tool needs, against what the tool takes. */
   static String carries(JobSheet sheet, Run run) {
     UnitSystem units = sheet.units();
-    String takes = sheet.job().toolName() + " takes "
+    String takes = sheet.job().toolName()
+        + (sheet.requirement().demandRange().isExact() ? " takes " : " takes up to ")
         + units.sayBoth(sheet.requirement().demand()) + " of free air. ";
     String least = units.sayBoth(sheet.requirement().least());
     return run.largestFlow(sheet.requirement().least())

@@ -12,8 +12,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.airfit.files.ShopCatalogue;
+import org.airfit.files.TradeWord;
 import org.airfit.files.WrongFileException;
 import org.airfit.plug.PlugProfile;
+import org.airfit.quantity.NearWord;
 import org.airfit.run.ToolAir;
 import org.airfit.select.Interview;
 import org.airfit.select.PossibleAnswer;
@@ -219,22 +221,43 @@ final class InterviewTalk {
             .map(PossibleAnswer::text)
             .filter(first::equalsIgnoreCase)
             .findFirst()
-            .orElseThrow(() -> new IllegalArgumentException("\"" + typed
-                + "\" is none of the answers; type one of them, or its number from 1 to "
-                + answers.size()));
+            .orElseThrow(() -> noneOf(answers, typed));
       }
     }
     return typed;
   }
 
+  private static IllegalArgumentException noneOf(List<PossibleAnswer> answers, String typed) {
+    List<String> words = answers.stream().map(PossibleAnswer::inWords).toList();
+    String here = TradeWord.named(typed, words);
+    return new IllegalArgumentException("\"" + typed + "\" is none of the answers"
+        + (here.isEmpty() ? NearWord.named(typed, words) : here)
+        + "; type one of them, or its number from 1 to " + answers.size());
+  }
+
+  /** Words that people put behind the name of a profile. */
+  private static final List<String> BEHIND_PROFILE =
+      List.of(" interchange profile", " interchange", " profile", " coupler", " plug", " style");
+
   /** The id of a profile by its name or letter. */
-  private String profile(String word) {
+  private String profile(String typed) {
+    String word = typed;
+    for (String behind : BEHIND_PROFILE) {
+      int end = word.length() - behind.length();
+      if (end > 0 && word.regionMatches(true, end, behind, 0, behind.length())) {
+        word = word.substring(0, end).strip();
+      }
+    }
     if (word.equalsIgnoreCase("another one") || shop.profiles().profile(word).isPresent()) {
       return word;
     }
     List<PlugProfile> found = shop.profiles().lookUp(word).profiles();
     if (found.size() != 1) {
-      throw new IllegalArgumentException(shop.profiles().lookUp(word).warning());
+      throw new IllegalArgumentException(shop.profiles().lookUp(word).warning()
+          + " Type one of the answers, or an empty line to measure it"
+          + NearWord.named(
+              word, shop.profiles().profiles().stream().map(PlugProfile::id).toList())
+          + ".");
     }
     return found.get(0).id();
   }

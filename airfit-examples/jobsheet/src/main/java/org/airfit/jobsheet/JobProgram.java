@@ -16,9 +16,8 @@ import org.airfit.files.Refusal;
 final class JobProgram {
 
   private static final String USAGE =
-      "give a job file, and where the page should go if not beside you: JOB.json [PAGE.html]; what"
-          + " it rests on goes beside it; for a network sheet: network NETWORK.csv [PAGE.html]; to check a"
-          + " reference set: set SET.csv|SET.json [OUT]; for what goes between two ends: joint END END; to be asked: interview [START.json] CATALOGUE.json NEW-JOB.json";
+      "give a job file, and where the page should go if not beside you: JOB.json [PAGE.html]; what it"
+          + " rests on goes beside it; --help tells all that the program does";
 
   private JobProgram() {}
 

@@ -9,7 +9,7 @@ import org.airfit.quantity.QuantityFormatException;
 final class JointProgram {
 
   private static final String USAGE =
-      "give two ends, each in quotation marks: joint \"1/2 NPT male\" \"1/4 NPT female\"";
+      "give two ends, each in quotation marks, such as \"1/2 NPT male\" \"1/4 NPT female\": joint END END";
 
   private JointProgram() {}
 

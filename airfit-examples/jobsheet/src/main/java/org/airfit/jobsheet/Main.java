@@ -4,12 +4,39 @@ import java.io.FileDescriptor;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.util.Arrays;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.airfit.files.Printable;
 
 /**
  * Starts the program that is asked for: the job sheet, or by a word before the files the network sheet, the check
  * of a set, whether two ends go together, or the interview.
  */
 public final class Main {
+
+  private static final Set<String> HELP = Set.of("--help", "-h", "-?", "/?");
+
+  /** All that the program does, as it is called. */
+  private static final String FORMS = """
+      java -jar airfit-jobsheet.jar ...
+
+        JOB.json [PAGE.html]
+            prints the sheet of a job, and writes it as a page to hand over and a page with its reasons;
+            the pages are named after the job, in this folder, if none is named
+        interview [START.json] CATALOGUE.json NEW-JOB.json
+            asks what a job needs, one question at a time, and writes the job file; START may lack anything
+        network NETWORK.csv [PAGE.html]
+            prints the sheet of a network and writes it as a page
+        joint END END
+            tells what goes between two ends, such as "1/2 NPT male" "1/4 NPT female"
+        set SET.csv|SET.json [OUT.csv|OUT.json|PAGE.html] [A4|Letter]
+            checks a reference set; turns it into the other form, or draws it to true scale
+        --help
+            prints this
+
+      No file that is read is written over. Exit code 0: a sheet was made; 2: something could not be used,
+      and one line tells what.
+      """;
 
   private Main() {}
 
@@ -33,7 +60,15 @@ public final class Main {
   }
 
   static int run(String[] args, InputStream in, PrintStream out, PrintStream err) {
+    if (Stream.of(args).anyMatch(HELP::contains)) {
+      out.print(FORMS);
+      return 0;
+    }
     String word = args.length == 0 ? "" : args[0];
+    if (word.startsWith("-")) {
+      err.println(Printable.line(word) + ": is no form of this program; --help tells them all");
+      return CommandLine.WRONG_INPUT;
+    }
     String[] files = args.length == 0 ? args : Arrays.copyOfRange(args, 1, args.length);
     return switch (word) {
       case "network" -> NetworkProgram.run(files, out, err);

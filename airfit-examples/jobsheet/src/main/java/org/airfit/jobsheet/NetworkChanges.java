@@ -92,11 +92,7 @@ public record NetworkChanges(List<Change> forEvery, List<OfDrop> drops, Optional
    *     none brings 0.01 bar
    */
   public record OfDrop(
-      String drop,
-      double lack,
-      List<Change> single,
-      Optional<Change> two,
-      Optional<Change> best) {
+      String drop, double lack, List<Change> single, Optional<Change> two, Optional<Change> best) {
 
     /** Copies the list; refuses what is null. */
     public OfDrop {
@@ -236,9 +232,7 @@ public record NetworkChanges(List<Change> forEvery, List<OfDrop> drops, Optional
       if (lacking.isEmpty()) {
         return none();
       }
-      int weakest = lacking.stream()
-          .max(Comparator.comparingDouble(now::lack))
-          .orElseThrow();
+      int weakest = lacking.stream().max(Comparator.comparingDouble(now::lack)).orElseThrow();
       List<Move> every = new ArrayList<>();
       for (NetworkLever lever : levers) {
         least(lever.steps(), step -> isEnoughForEvery(List.of(new Move(lever, step))))
@@ -256,8 +250,7 @@ public record NetworkChanges(List<Change> forEvery, List<OfDrop> drops, Optional
         Set<Move> once = new LinkedHashSet<>();
         lacking.forEach(drop -> once.addAll(firsts.getOrDefault(drop, List.of())));
         List<Move> all = List.copyOf(once);
-        boolean isOneOfEach =
-            all.stream().map(Move::lever).distinct().count() == all.size();
+        boolean isOneOfEach = all.stream().map(Move::lever).distinct().count() == all.size();
         together = isOneOfEach && isEnoughForEvery(all)
             ? Optional.of(change(all, weakest))
             : Optional.empty();
@@ -289,7 +282,9 @@ public record NetworkChanges(List<Change> forEvery, List<OfDrop> drops, Optional
           now.lack(drop),
           single.stream().map(moves -> change(moves, drop)).toList(),
           two.map(moves -> change(moves, drop)),
-          isNone && two.isEmpty() ? best(drop).map(moves -> change(moves, drop)) : Optional.empty());
+          isNone && two.isEmpty()
+              ? best(drop).map(moves -> change(moves, drop))
+              : Optional.empty());
     }
 
     private static boolean isOfSupply(Move move) {
@@ -320,9 +315,9 @@ public record NetworkChanges(List<Change> forEvery, List<OfDrop> drops, Optional
     private Optional<List<Move>> two(int drop, List<NetworkLever> from) {
       List<NetworkLever> best = from.stream()
           .filter(lever -> gain(List.of(most(lever)), drop) >= WORTH_PASCALS)
-          .sorted(Comparator.comparingDouble(
-                  (NetworkLever lever) -> gain(List.of(most(lever)), drop))
-              .reversed())
+          .sorted(
+              Comparator.comparingDouble((NetworkLever lever) -> gain(List.of(most(lever)), drop))
+                  .reversed())
           .limit(PAIRED)
           .toList();
       for (int i = 1; i < best.size(); i++) {
@@ -330,8 +325,7 @@ public record NetworkChanges(List<Change> forEvery, List<OfDrop> drops, Optional
           NetworkLever one = best.get(j);
           NetworkLever other = best.get(i);
           Optional<List<Move>> found = least(
-                  other.steps(),
-                  step -> isEnough(List.of(most(one), new Move(other, step)), drop))
+                  other.steps(), step -> isEnough(List.of(most(one), new Move(other, step)), drop))
               .map(step -> new Move(other, step))
               .flatMap(second -> least(
                       one.steps(), step -> isEnough(List.of(new Move(one, step), second), drop))

@@ -57,19 +57,18 @@ final class NetworkLever {
   static List<NetworkLever> all(NetworkJob job, NetworkResult.Solved now) {
     List<NetworkJob.Branch> branches = job.branches();
     return Stream.of(
-            branches.stream().flatMap(branch -> branch.regulator().stream()
-                .map(regulator -> regulator(job, now, branch.name(), regulator))),
+            branches.stream()
+                .flatMap(branch -> branch.regulator().stream()
+                    .map(regulator -> regulator(job, now, branch.name(), regulator))),
             branches.stream()
                 .filter(NetworkJob.Branch::isHose)
-                .flatMap(
-                    branch -> branch.pipe().stream().map(hose -> line(job, branch, hose))),
+                .flatMap(branch -> branch.pipe().stream().map(hose -> line(job, branch, hose))),
             branches.stream()
-                .flatMap(branch ->
-                    branch.part().stream().map(part -> part(job, branch.name(), part))),
+                .flatMap(
+                    branch -> branch.part().stream().map(part -> part(job, branch.name(), part))),
             branches.stream()
                 .filter(branch -> !branch.isHose())
-                .flatMap(
-                    branch -> branch.pipe().stream().map(pipe -> line(job, branch, pipe))),
+                .flatMap(branch -> branch.pipe().stream().map(pipe -> line(job, branch, pipe))),
             now.supplies().stream()
                 .filter(supply -> !supply.idle())
                 .map(supply -> supply(job, supply)))
@@ -100,16 +99,14 @@ final class NetworkLever {
 
   private static NetworkLever line(NetworkJob job, NetworkJob.Branch branch, Conduit conduit) {
     NetworkAmounts amounts = new NetworkAmounts(job.units());
-    String old =
-        branch.isHose() ? amounts.hose(conduit.bore()) : amounts.bore(conduit.bore());
+    String old = branch.isHose() ? amounts.hose(conduit.bore()) : amounts.bore(conduit.bore());
     return new NetworkLever(
         Kind.SIZE,
         Wider.all(conduit.bore(), job.units()).stream()
             .limit(MOST_SIZES)
             .map(wider -> new Step(
                 branch.name() + ": " + wider.words() + " instead of " + old,
-                network ->
-                    network.replacing(branch.name(), conduit.withBore(wider.bore()))))
+                network -> network.replacing(branch.name(), conduit.withBore(wider.bore()))))
             .toList());
   }
 
@@ -118,8 +115,8 @@ final class NetworkLever {
     List<Step> steps = new ArrayList<>();
     for (double times : LARGER) {
       // the number is rounded up before it is solved with, so that what is told is what was tried
-      SonicConductance more = SonicConductance.ofCubicMetresPerSecondPascal(unit.toSi(
-          Math.ceil(10.0 * times * part.conductance().in(unit) - 1.0e-9) / 10.0));
+      SonicConductance more = SonicConductance.ofCubicMetresPerSecondPascal(
+          unit.toSi(Math.ceil(10.0 * times * part.conductance().in(unit) - 1.0e-9) / 10.0));
       FlowCapacity larger = FlowCapacity.of(more, part.criticalPressureRatio())
           .withCrackingPressure(part.crackingPressure());
       steps.add(new Step(
@@ -141,8 +138,8 @@ final class NetworkLever {
             .map(higher -> new Step(
                 name + ": set to " + amounts.pressure(higher) + " instead of "
                     + amounts.pressure(set),
-                network -> network.replacing(
-                    name, regulator.withSet(higher.absolute(job.atmosphere())))))
+                network ->
+                    network.replacing(name, regulator.withSet(higher.absolute(job.atmosphere())))))
             .toList());
   }
 
@@ -154,12 +151,11 @@ final class NetworkLever {
         Kind.SUPPLY,
         settings(job, held, HIGHEST_SUPPLY * held.pascals()).stream()
             .map(higher -> new Step(
-                job.supplyAt(supply.node()) + ": one that holds "
-                    + amounts.pressure(higher) + " instead of " + amounts.pressure(held),
+                job.supplyAt(supply.node()) + ": one that holds " + amounts.pressure(higher)
+                    + " instead of " + amounts.pressure(held),
                 network -> network.replacing(
                     supply.node(),
-                    Supply.fixed(
-                        AirState.of(higher.absolute(job.atmosphere()), air.temperature())),
+                    Supply.fixed(AirState.of(higher.absolute(job.atmosphere()), air.temperature())),
                     job.highest().plus(PressureDrop.ofPascals(higher.pascals() - held.pascals())))))
             .toList());
   }

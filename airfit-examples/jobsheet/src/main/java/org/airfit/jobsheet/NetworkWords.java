@@ -20,8 +20,7 @@ final class NetworkWords {
 
   private static final String NOTHING = "nothing: no drop is short.";
 
-  private static final String NO_CHANGE =
-      "no change of those tried brings 0.01 bar to ";
+  private static final String NO_CHANGE = "no change of those tried brings 0.01 bar to ";
 
   private NetworkWords() {}
 
@@ -56,8 +55,7 @@ final class NetworkWords {
               supplies(lines, sheet, solved);
               worst(sheet).ifPresent(lines::add);
               lines.add(new Answer("As they run", usual(answers)));
-              lines.add(new Answer(
-                  "To change", toChange(sheet)));
+              lines.add(new Answer("To change", toChange(sheet)));
               List<NetworkSheet.DropAnswer> high = answers.stream()
                   .filter(answer -> -answer.lack() > HIGH.pascals())
                   .toList();
@@ -298,8 +296,9 @@ final class NetworkWords {
     }
     lines.addAll(atSupply);
     if (changes.raises()) {
-      lines.add("a higher setting or supply raises the pressure at every tool behind it: ask their makers first"
-          + " what they allow, and look at the ratings of all that is in the line.");
+      lines.add(
+          "a higher setting or supply raises the pressure at every tool behind it: ask their makers first"
+              + " what they allow, and look at the ratings of all that is in the line.");
     }
     return List.copyOf(lines);
   }
@@ -326,8 +325,8 @@ final class NetworkWords {
                 + ", which have enough now.")
         + (change.newlyForbidden().isEmpty()
             ? ""
-            : " But then it is not allowed any more: "
-                + String.join(", ", change.newlyForbidden()) + ".")
+            : " But then it is not allowed any more: " + String.join(", ", change.newlyForbidden())
+                + ".")
         + (change.newCautions().isEmpty()
             ? ""
             : " It brings a caution with it: " + String.join(", ", change.newCautions()) + ".");

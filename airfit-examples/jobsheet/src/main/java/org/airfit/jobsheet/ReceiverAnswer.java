@@ -107,7 +107,7 @@ public record ReceiverAnswer(
     String needs = "With the parts proposed the tool needs " + units.say(least, receiver.from())
         + " in the receiver";
     return use.isPresent()
-        ? needs + ": so far its pressure may fall."
+        ? needs + ", so its pressure may fall no further than that."
         : needs + ", and it has " + units.say(receiver.from(), least)
             + " when a draw begins: NOT MET, whatever its volume. Less loss between the two or more pressure"
             + " helps, no larger receiver.";

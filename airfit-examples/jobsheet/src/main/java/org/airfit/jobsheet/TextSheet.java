@@ -162,10 +162,9 @@ public final class TextSheet {
       wrapped(
           "",
           "Not chosen yet: the profile must be known first. "
-              + sheet
-                  .plug()
-                  .map(plug -> plug.inWords(sheet.units()))
-                  .orElse("Follow one of the ways above."));
+              + (sheet.plug().isPresent()
+                  ? "What to read next stands above, at the plug."
+                  : "Follow one of the ways above."));
       return;
     }
     Selection selection = sheet.selection().get();

@@ -185,6 +185,29 @@ class InterviewProgramTest {
     assertThat(sheet).contains(parts.group(1));
   }
 
+  /** What the US trade says is understood, or answered with one line that says what to type. */
+  @Test
+  void words_of_the_trade_are_understood_or_answered_with_what_to_type() throws Exception {
+    Customer customer = sander()
+        .knows("How much air", "about 22 scfm", "22 scfm")
+        .knows("inlet of the tool", "1/4 NPT quick connect", "1/4 NPT female")
+        .knows("lubricator", "oiled", "lubricatd", "lubricated")
+        .knows("Where will", "outside", "outdoors")
+        .knows("Which profile", "Gannte", "Gannet interchange");
+    assertThat(interview(customer)).isZero();
+    assertThat(printed().replaceAll("\\s+", " "))
+        .contains("\"about\" is not read, as it does not tell by how much: type \"22 scfm\" alone")
+        .contains("'quick' tells the part, not how it ends: type its thread without that word")
+        .contains(
+            "\"oiled\" is none of the answers; here it is called lubricated; type one of them")
+        .contains("\"lubricatd\" is none of the answers; nearest: lubricated; type one of them")
+        .contains(
+            "\"outside\" is none of the answers; here it is called outdoors; type one of them")
+        .contains("Type one of the answers, or an empty line to measure it; nearest: gannet.");
+    assertThat(asked().environment()).contains(Environment.OUTDOORS);
+    assertThat(asked().layout().slots().get(0).toString()).contains("of profile gannet");
+  }
+
   /** The job file keeps what was said, and its sheet tells every reading. */
   @Test
   void air_that_does_not_tell_where_it_is_counted_is_taken_with_all_its_readings()

@@ -634,6 +634,30 @@ class MainTest {
     assertThat(run("a", "b", "c")).isEqualTo(2);
   }
 
+  /** What each form says of itself when it is called with nothing stands in the help too. */
+  @ParameterizedTest
+  @ValueSource(strings = {"network", "set", "interview", "joint"})
+  void help_tells_every_form_as_it_is_called(String word) {
+    assertThat(run("--help")).isZero();
+    assertThat(complained()).isEmpty();
+    assertThat(printed().lines()).allMatch(line -> line.length() <= 120);
+    assertThat(run(word)).isEqualTo(2);
+    String form =
+        complained().substring(complained().indexOf(": " + word + " ") + 2).strip();
+    assertThat(form).startsWith(word + " ");
+    assertThat(printed()).contains("\n  " + form + "\n").contains("\n  JOB.json [PAGE.html]\n");
+  }
+
+  @Test
+  void help_is_told_behind_a_form_too_and_an_unknown_option_is_refused_in_one_line() {
+    assertThat(run("network", "-h")).isZero();
+    assertThat(printed()).contains("  --help\n");
+    assertThat(run("--hlep")).isEqualTo(2);
+    assertThat(complained())
+        .isEqualToNormalizingNewlines(
+            "--hlep: is no form of this program; --help tells them all\n");
+  }
+
   @Test
   void names_with_signs_of_html_in_them_do_not_break_the_page() throws IOException {
     job = change(job, "Tern Creek Boatyard", "Tern & <b>Creek</b>");

@@ -77,7 +77,9 @@ class NetworkChangesTest {
     assertThat(sheet.changes().forEvery()).hasSize(1);
     NetworkChanges.Change only = sheet.changes().forEvery().get(0);
     String told = only.what().get(0);
-    assertThat(told).startsWith("set: set to 5.1 bar(g) (74").endsWith("instead of 4.5 bar(g) (65.3 psig)");
+    assertThat(told)
+        .startsWith("set: set to 5.1 bar(g) (74")
+        .endsWith("instead of 4.5 bar(g) (65.3 psig)");
     assertThat(only.pascals()).isCloseTo(bench(set(job, 6.1e5)) - now, within(1.0));
     assertThat(bench(set(job, 6.1e5))).isGreaterThan(6.0e5);
     assertThat(bench(set(job, 6.0e5))).isLessThan(6.0e5);
@@ -102,7 +104,8 @@ class NetworkChangesTest {
       throws WrongFileException {
     NetworkJob job = network(TABLE.formatted("SI", "7.5 bar(g)").replace("15 mm", "7 mm"));
     Conduit pipe = job.branches().get(0).pipe().orElseThrow();
-    double tooLittle = bench(job.network().replacing("main", pipe.withBore(pipe.bore().times(1.25))));
+    double tooLittle =
+        bench(job.network().replacing("main", pipe.withBore(pipe.bore().times(1.25))));
     Length enough = pipe.bore().times(1.25).times(1.25);
     assertThat(tooLittle).isLessThan(6.0e5);
     assertThat(bench(job.network().replacing("main", pipe.withBore(enough)))).isGreaterThan(6.0e5);
@@ -113,7 +116,8 @@ class NetworkChangesTest {
 
   /** A compressor that holds more cures what a header loses; what is judged by its pressure is told with it. */
   @Test
-  void a_supply_that_holds_more_is_tried_and_the_caution_that_comes_with_it_is_told() throws WrongFileException {
+  void a_supply_that_holds_more_is_tried_and_the_caution_that_comes_with_it_is_told()
+      throws WrongFileException {
     String table = """
         record,name,from,to,bore,length,roughness,tool,air,needs,pressure,cutIn,cutOut,units,temperature,atmosphere,customer,follows,feedsFasteners,onHose
         network,Shed,,,,,,,,,,,,US,68 °F,14.7 psia,K.,,,
@@ -140,14 +144,17 @@ class NetworkChangesTest {
 
   /** Two drops, each short by its own hose: no single change is enough for both, one for each is, solved together. */
   @Test
-  void each_short_drop_gets_its_own_change_and_all_are_solved_together()
-      throws WrongFileException {
+  void each_short_drop_gets_its_own_change_and_all_are_solved_together() throws WrongFileException {
     String table = TWO_DROPS.formatted("3/8 in", "3/8 in", "102 psig");
     NetworkSheet sheet = NetworkSheet.of(network(table));
     NetworkChanges changes = sheet.changes();
-    assertThat(changes.drops()).extracting(NetworkChanges.OfDrop::drop).containsExactly("north", "south");
-    assertThat(words(changes.drops().get(0).single())).contains("north: a 1/2 in hose instead of 3/8 in");
-    assertThat(words(changes.drops().get(1).single())).contains("south: a 1/2 in hose instead of 3/8 in");
+    assertThat(changes.drops())
+        .extracting(NetworkChanges.OfDrop::drop)
+        .containsExactly("north", "south");
+    assertThat(words(changes.drops().get(0).single()))
+        .contains("north: a 1/2 in hose instead of 3/8 in");
+    assertThat(words(changes.drops().get(1).single()))
+        .contains("south: a 1/2 in hose instead of 3/8 in");
     assertThat(changes.drops().get(0).single()).allMatch(NetworkChanges.Change::isEnough);
     assertThat(changes.together().orElseThrow().what())
         .containsExactly(
@@ -155,8 +162,9 @@ class NetworkChangesTest {
     assertThat(changes.together().orElseThrow().isEnoughForEvery()).isTrue();
     String text = NetworkText.of(sheet).replaceAll("\\s+", " ");
     assertThat(text)
-        .contains("To change: north: a 1/2 in hose instead of 3/8 in; and south: a 1/2 in hose instead of 3/8 in:"
-            + " together they are enough for every drop.")
+        .contains(
+            "To change: north: a 1/2 in hose instead of 3/8 in; and south: a 1/2 in hose instead of 3/8 in:"
+                + " together they are enough for every drop.")
         .contains("All at once: too little at every drop: north, south.")
         .contains("which is enough for it alone.");
     assertThat(NetworkPage.of(sheet)).contains("<h2>What to change</h2>", "South: a 1/2 in hose");
@@ -173,7 +181,9 @@ class NetworkChangesTest {
     assertThat(two.isEnough()).isTrue();
     assertThat(two.lackAfter()).isNegative();
     assertThat(NetworkText.of(NetworkSheet.of(job)).replaceAll("\\s+", " "))
-        .contains("no single change but at the supply is enough for bench, these two are: ", " give bench ");
+        .contains(
+            "no single change but at the supply is enough for bench, these two are: ",
+            " give bench ");
   }
 
   /** More than the supply can ever be raised to: no change is told as enough, but how far the best one gets. */
@@ -186,7 +196,8 @@ class NetworkChangesTest {
     assertThat(drop.best().orElseThrow().isEnough()).isFalse();
     assertThat(drop.best().orElseThrow().lackAfter()).isPositive();
     assertThat(NetworkText.of(sheet).replaceAll("\\s+", " "))
-        .contains("To change: no single change is enough for bench, nor are two of those that bring most: ")
+        .contains(
+            "To change: no single change is enough for bench, nor are two of those that bring most: ")
         .contains(" are still missing.")
         .doesNotContain("which is enough");
   }
@@ -313,9 +324,9 @@ class NetworkChangesTest {
 
   /** The wall of an old steel pipe has a range: the roughest is taken, and the sheet says so; an exact one says nothing. */
   @Test
-  void what_is_not_known_exactly_of_a_pipe_is_told_with_what_was_taken()
-      throws WrongFileException {
-    NetworkSheet sheet = NetworkSheet.of(network(WALLS.formatted("\"steel pipe, old\"", "14 scfm")));
+  void what_is_not_known_exactly_of_a_pipe_is_told_with_what_was_taken() throws WrongFileException {
+    NetworkSheet sheet =
+        NetworkSheet.of(network(WALLS.formatted("\"steel pipe, old\"", "14 scfm")));
     ConduitRange told = sheet.job().branches().get(0).told().orElseThrow();
     assertThat(told.least().roughness()).isGreaterThan(told.most().roughness());
     assertThat(sheet.job().branches().get(0).pipe()).hasValue(told.least());
@@ -325,8 +336,8 @@ class NetworkChangesTest {
             + told.most().roughness().format(LengthUnit.INCH, 4))
         .contains("The worst was taken, so the pressures above are the lowest that can be.");
     assertThat(NetworkPage.of(sheet)).contains("Not known exactly");
-    assertThat(NetworkText.of(NetworkSheet.of(
-            network(WALLS.formatted("commercial steel", "14 scfm")))))
+    assertThat(NetworkText.of(
+            NetworkSheet.of(network(WALLS.formatted("commercial steel", "14 scfm")))))
         .doesNotContain("Not known exactly: main", "main: roughness");
   }
 

@@ -31,7 +31,8 @@ class WiderTest {
 
   @Test
   void a_bore_a_little_off_that_of_a_pipe_is_taken_for_it() {
-    assertThat(Wider.all(Length.parse("15.7 mm"), UnitSystem.SI).get(0).words()).contains("3/4 in pipe");
+    assertThat(Wider.all(Length.parse("15.7 mm"), UnitSystem.SI).get(0).words())
+        .contains("3/4 in pipe");
     assertThat(Wider.all(Length.parse("15.5 mm"), UnitSystem.SI).get(0).words())
         .isEqualTo("a bore of 19.4 mm");
   }

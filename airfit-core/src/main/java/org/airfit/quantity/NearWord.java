@@ -1,4 +1,4 @@
-package org.airfit.internal;
+package org.airfit.quantity;
 
 import java.util.Collection;
 import java.util.Locale;
@@ -6,7 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * The known word that somebody most likely meant with one that is not known.
+ * The known word that somebody most likely meant with one that is not known: for whoever reads what people type.
  *
  * <p>The distance between two words is the fewest letters to insert, drop, change or swap with their neighbour
  * (optimal string alignment), capitals, blanks and hyphens aside. How far a word may lie is our own choice: one letter
@@ -27,6 +27,7 @@ public final class NearWord {
    */
   public static Optional<String> to(String word, Collection<String> known) {
     Objects.requireNonNull(word, "word");
+    Objects.requireNonNull(known, "known");
     String meant = plain(word);
     Optional<String> nearest = Optional.empty();
     int least = Integer.MAX_VALUE;
@@ -54,7 +55,15 @@ public final class NearWord {
   }
 
   private static String plain(String word) {
-    return word.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "");
+    StringBuilder plain = new StringBuilder();
+    String lower = word.toLowerCase(Locale.ROOT);
+    for (int i = 0; i < lower.length(); i++) {
+      char sign = lower.charAt(i);
+      if (sign != '-' && sign != '_' && !Character.isWhitespace(sign)) {
+        plain.append(sign);
+      }
+    }
+    return plain.toString();
   }
 
   private static int distance(String one, String other) {
