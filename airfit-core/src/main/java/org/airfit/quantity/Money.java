@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * An amount of money in the user's own currency, such as "0.11 USD".
@@ -19,6 +20,9 @@ public record Money(BigDecimal amount, String currency) implements Comparable<Mo
   private static final int MOST_DECIMALS = 30;
 
   private static final int LONGEST_CURRENCY = 60;
+
+  /** Currencies without a smaller coin, by the letters of ISO 4217; from memory. */
+  private static final Set<String> WHOLE = Set.of("CLP", "ISK", "JPY", "KRW", "PYG", "VND");
 
   private static final BigDecimal TOO_LARGE = new BigDecimal("1e30");
 
@@ -194,6 +198,15 @@ public record Money(BigDecimal amount, String currency) implements Comparable<Mo
       throw new IllegalArgumentException("decimals must be in [0, 15], was " + decimals);
     }
     return amount.setScale(decimals, RoundingMode.HALF_EVEN).toPlainString() + " " + currency;
+  }
+
+  /**
+   * {@return the amount with all its digits, at least two behind the point, and the currency, such as "0.30 USD" or
+   * "0.155 USD"; none are added where the currency has no smaller coin, such as the yen}
+   */
+  public String shown() {
+    int decimals = Math.max(amount.stripTrailingZeros().scale(), WHOLE.contains(currency) ? 0 : 2);
+    return amount.setScale(decimals, RoundingMode.UNNECESSARY).toPlainString() + " " + currency;
   }
 
   /** {@return the amount with all its digits and the currency, such as "0.11 USD"; {@code parse} reads it back} */

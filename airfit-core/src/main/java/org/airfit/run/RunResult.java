@@ -63,6 +63,10 @@ public sealed interface RunResult extends Worked {
 
     private static final Source SUM =
         Source.derived("the drops of the elements, one after another");
+
+    /** What a computed loss may be too small by, as a part of it; see {@link #justEnough}. */
+    private static final double LEFT_OUT = 0.1;
+
     private static final Symbol AT_SUPPLY = Symbol.of("ps", ValueKind.SAID_PRESSURE);
     private static final Symbol AT_TOOL = Symbol.of("pt", ValueKind.SAID_PRESSURE);
 
@@ -152,6 +156,22 @@ public sealed interface RunResult extends Worked {
     /** {@return the pressure at the tool as a gauge there shows it} */
     public GaugePressure atToolGauge() {
       return GaugePressure.of(arrival.atTool, arrival.atmosphere);
+    }
+
+    /**
+     * Tells what is left over where there is just enough: so little that it would be lost too if the elements lost a tenth
+     * more than was computed. A tenth is our own choice: friction factors of commercial pipe and hose are told to about
+     * that (from memory), and measured ones leave a smooth curve by half of it.
+     *
+     * @param needed the pressure that the tool needs
+     * @return what is over, which may be nothing; empty where there is too little, or clearly enough
+     */
+    public Optional<PressureDrop> justEnough(GaugePressure needed) {
+      double over = atToolGauge().pascals() - Objects.requireNonNull(needed, "needed").pascals();
+      double lost = arrival.shares.stream().mapToDouble(share -> share.lost().pascals()).sum();
+      return over >= 0.0 && over < LEFT_OUT * lost
+          ? Optional.of(PressureDrop.ofPascals(over))
+          : Optional.empty();
     }
 
     /** {@return what each element loses, in order from the supply} */

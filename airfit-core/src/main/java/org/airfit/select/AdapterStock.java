@@ -20,6 +20,9 @@ final class AdapterStock {
   /** What a joint counts as that no standard adapters join: more pieces than any other joints of a job lack. */
   private static final int NEVER_JOINED = 10_000;
 
+  /** What a joint of threads of two standards counts as, beside its pieces: more than all joints of one standard lack. */
+  private static final int OTHER_STANDARD = 100;
+
   private final EndNumbers ends;
   private final List<Candidate> adapters;
   private final Map<Integer, List<Candidate>> onto = new HashMap<>();
@@ -59,10 +62,12 @@ final class AdapterStock {
         new Pair(one, other), pair -> Mating.isSound(ends.end(one), ends.end(other)));
   }
 
-  /** How many standard adapters would join two ends that do not go together. */
+  /** How many standard adapters would join two ends that do not go together; of two standards it counts as more. */
   int piecesMissing(int one, int other) {
     return missing.computeIfAbsent(
-        new Pair(one, other), pair -> piecesMissing(Mating.of(ends.end(one), ends.end(other))));
+        new Pair(one, other),
+        pair -> piecesMissing(Mating.of(ends.end(one), ends.end(other)))
+            + (Ends.areOfTwoStandards(ends.end(one), ends.end(other)) ? OTHER_STANDARD : 0));
   }
 
   private static int piecesMissing(Mating apart) {

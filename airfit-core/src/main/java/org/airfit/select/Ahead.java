@@ -5,9 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.IntToDoubleFunction;
 import java.util.function.ToIntFunction;
 import org.airfit.flow.FlowElement;
 import org.airfit.joint.Chain;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the way that is left of a leg costs at least, and what it leaves of the pressure at most. Both are bounds: the
@@ -23,10 +26,12 @@ final class Ahead {
   private final List<Row> inRow;
   private final AdapterStock adapters;
   private final SearchAir air;
+  private final SearchAir airAtWorst;
   private final boolean isWhole;
   private final List<Ahead> lines;
   private final long[] shortBy;
   private final List<List<FlowElement>> widest = new ArrayList<>();
+  private final List<List<FlowElement>> widestAtWorst = new ArrayList<>();
   private final List<Map<Integer, Long>> fromEnd = new ArrayList<>();
   private final List<Map<String, Long>> fromProfile = new ArrayList<>();
   private final Map<Integer, Map<Integer, Long>> joints = new HashMap<>();
@@ -37,14 +42,22 @@ final class Ahead {
    * @param leg the leg
    * @param adapters the adapters that may stand in it
    * @param air the air at best
+   * @param airAtWorst the air at worst
    * @param isWhole whether no rule may be broken
    * @param lines the lines behind the splitter at its end; none where it ends at a tool
    */
-  Ahead(Leg leg, AdapterStock adapters, SearchAir air, boolean isWhole, List<Ahead> lines) {
+  Ahead(
+      Leg leg,
+      AdapterStock adapters,
+      SearchAir air,
+      SearchAir airAtWorst,
+      boolean isWhole,
+      List<Ahead> lines) {
     this.leg = leg;
     this.inRow = leg.rows();
     this.adapters = adapters;
     this.air = air;
+    this.airAtWorst = airAtWorst;
     this.isWhole = isWhole;
     this.lines = lines;
     this.shortBy = new long[inRow.size() + 1];
@@ -59,7 +72,9 @@ final class Ahead {
       shortBy[i] = shortBy[i + 1] + least;
     }
     for (Row position : inRow) {
-      widest.add(widest(position.suited(isWhole)));
+      List<Candidate> wide = widest(position.suited(isWhole));
+      widest.add(elements(wide, Candidate::atBest));
+      widestAtWorst.add(elements(wide, Candidate::element));
       fromEnd.add(new HashMap<>());
       fromProfile.add(new HashMap<>());
     }
@@ -100,8 +115,8 @@ final class Ahead {
     return lines.get(line).shortBy(0);
   }
 
-  /** The elements of which no other leaves at least as much behind. */
-  private static List<FlowElement> widest(List<Candidate> candidates) {
+  /** The candidates of which no other leaves at least as much behind. */
+  private static List<Candidate> widest(List<Candidate> candidates) {
     List<Candidate> kept = new ArrayList<>();
     for (Candidate candidate : candidates) {
       if (kept.stream().noneMatch(other -> Width.isAsWide(other.part(), candidate.part()))) {
@@ -109,9 +124,15 @@ final class Ahead {
         kept.add(candidate);
       }
     }
+    return kept;
+  }
+
+  /** What candidates do to the air; a plug does nothing. */
+  private static List<FlowElement> elements(
+      List<Candidate> candidates, Function<Candidate, @Nullable FlowElement> known) {
     List<FlowElement> elements = new ArrayList<>();
-    for (Candidate candidate : kept) {
-      FlowElement element = candidate.atBest();
+    for (Candidate candidate : candidates) {
+      FlowElement element = known.apply(candidate);
       if (element != null) {
         elements.add(element);
       }
@@ -119,9 +140,34 @@ final class Ahead {
     return elements;
   }
 
+  /**
+   * The least doubt that will be left of the air at the tools ahead, the most of any, from the pressures at a position at
+   * worst and at best [Pa].
+   */
+  int doubt(int position, double worst, double best) {
+    double leftAtWorst = pascals(position, worst, airAtWorst, widestAtWorst, leg::mostFlow);
+    double left = pascals(position, best, air, widest, leg::leastFlow);
+    Leg.Tool tool = leg.tool();
+    if (tool != null) {
+      return tool.doubt(
+          airAtWorst.gaugePascals(leftAtWorst) + SearchAir.NOISE_PASCALS,
+          air.gaugePascals(left) + SearchAir.NOISE_PASCALS);
+    }
+    int doubt = 0;
+    for (Ahead line : lines) {
+      doubt = Math.max(doubt, line.doubt(0, leftAtWorst, left));
+    }
+    return doubt;
+  }
+
+  /** The same for each of the lines behind the splitter at the end, from the pressures there [Pa]. */
+  List<Integer> doubtOfLines(double worst, double best) {
+    return lines.stream().map(line -> line.doubt(0, worst, best)).toList();
+  }
+
   /** The least that the air will miss of what is needed at the tools ahead, from a pressure at a position [Pa]. */
   long missedAir(int position, double inFront) {
-    double left = pascals(position, inFront);
+    double left = pascals(position, inFront, air, widest, leg::leastFlow);
     Leg.Tool tool = leg.tool();
     if (tool != null) {
       return leg.count() * tool.missedAir(air.gaugePascals(left) + SearchAir.NOISE_PASCALS);
@@ -139,13 +185,18 @@ final class Ahead {
   }
 
   /** The most that can be left of a pressure in front of a position at the end of the leg [Pa]. */
-  private double pascals(int position, double inFront) {
+  private double pascals(
+      int position,
+      double inFront,
+      SearchAir known,
+      List<List<FlowElement>> widestOfAll,
+      IntToDoubleFunction flows) {
     double left = inFront;
     for (int i = position; i < inRow.size(); i++) {
-      List<FlowElement> elements = widest.get(i);
+      List<FlowElement> elements = widestOfAll.get(i);
       double best = elements.isEmpty() ? left : SearchAir.STARVED;
       for (FlowElement element : elements) {
-        best = Math.max(best, air.behind(element, leg.leastFlow(i), left));
+        best = Math.max(best, known.behind(element, flows.applyAsDouble(i), left));
       }
       left = best;
     }

@@ -65,8 +65,25 @@ final class BestInWords {
           + itself();
     }
     return still
-        + " Of all combinations that break no rule and leave as few questions about their parts open"
+        + (isAirOpen()
+            ? " Of all combinations that break no rule, leave as few questions about their parts open and have"
+                + " enough air in as many tenths of what can arrive"
+            : " Of all combinations that break no rule and leave as few questions about their parts open")
         + first() + itself();
+  }
+
+  /** Whether it depends on what is not known if the air is enough: how far it is enough counts before the objective. */
+  private boolean isAirOpen() {
+    return best.open().stream().anyMatch(finding -> finding.rule() == Rule.AIR_AT_TOOL);
+  }
+
+  /** Whether couplings could have more profiles than one. */
+  private boolean isOfAnyProfiles() {
+    List<Assembly.Pair> couplings = best.assembly().couplings();
+    return couplings.size() > 1
+        && couplings.stream()
+            .anyMatch(pair -> pair.position().profile(best.requirement()).isEmpty()
+                && !pair.plug().facts().isExisting());
   }
 
   /** By what it stands first: what can be told of prices depends on which are known. */
@@ -77,7 +94,9 @@ final class BestInWords {
           ? " and have all prices known, it costs least: "
           : " it has the fewest pieces of unknown price, and of those the known prices sum to the least: ";
     }
-    String pieces = " it needs the fewest pieces to buy, and of those ";
+    String pieces = " it needs the fewest pieces to buy, "
+        + (isOfAnyProfiles() ? "of those its couplings have the fewest profiles, " : "")
+        + "and of those ";
     if (best.price().isEmpty()) {
       return pieces + "it keeps the most pressure: ";
     }

@@ -161,7 +161,10 @@ public final class BillOfMaterials implements Worked {
     Working.Builder out = Working.titled("Total of the bill of materials", units);
     List<BillLine> priced =
         lines.stream().filter(line -> line.price().isPresent()).toList();
-    unpriced().forEach(line -> out.note("The price of " + line.name() + " is not known."));
+    unpriced().stream()
+        .map(BillLine::name)
+        .distinct()
+        .forEach(name -> out.note("The price of " + name + " is not known."));
     out.note(TAX);
     if (priced.isEmpty()) {
       return out.answer("No price is known.").build();

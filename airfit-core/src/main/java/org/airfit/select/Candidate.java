@@ -63,12 +63,19 @@ record Candidate(
         atBest);
   }
 
+  /** A plug of another profile may be the better one with what else is chosen. */
+  private boolean isOfProfileOf(Candidate other) {
+    return !(part instanceof Part.Plug plug)
+        || (other.part instanceof Part.Plug that && plug.profile().equals(that.profile()));
+  }
+
   /** Whether it is at least as good as another in all that counts and takes its place among the ends. */
   boolean isAsGoodAs(Candidate other) {
     return near == other.near
         && far == other.far
         && outlets.equals(other.outlets)
         && takes.containsAll(other.takes)
+        && isOfProfileOf(other)
         && (broken & ~other.broken) == 0
         && (asked & ~other.asked) == 0
         && shortBy <= other.shortBy

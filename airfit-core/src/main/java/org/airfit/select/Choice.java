@@ -63,12 +63,16 @@ final class Choice {
   };
 
   /**
-   * The order of proposals: least missed, then the fewest adapters missing, then the fewest questions, then the
-   * cheapest, then most pressure, then by name; of the same parts, the first adapters by name.
+   * The order of proposals: least missed, then the fewest adapters missing, then the fewest questions, then the least
+   * doubt about the air, then by the objective with the profiles, then most pressure, then by name; of the same parts, the
+   * first adapters by name.
    */
   static final Comparator<Choice> ORDER = Comparator.comparingLong(Choice::missed)
       .thenComparingInt(choice -> choice.missing)
       .thenComparingInt(choice -> Integer.bitCount(choice.asked))
+      .thenComparingInt(choice -> choice.doubt)
+      .thenComparingLong(choice -> choice.objective.beforeProfiles(choice.cost))
+      .thenComparingInt(choice -> choice.profiles.count())
       .thenComparingLong(choice -> choice.cost)
       .thenComparing(choice -> choice.pascals, Comparator.reverseOrder())
       .thenComparing(choice -> choice.parts, BY_NAME)
@@ -83,6 +87,7 @@ final class Choice {
    * @param atBest the pressure there at best [Pa]
    * @param outlets the end at which each line begins, by number
    * @param missedAhead the least that the air of each line will miss
+   * @param doubtAhead the least doubt that will be left of the air of each line
    * @param before the same of the splitter in front of this one of whose lines some are still to be begun; null of none
    */
   record Held(
@@ -92,6 +97,7 @@ final class Choice {
       double atBest,
       List<Integer> outlets,
       List<Long> missedAhead,
+      List<Integer> doubtAhead,
       @Nullable Held before) {
 
     /** Of two that are at the same place of the layout. */
@@ -111,7 +117,7 @@ final class Choice {
     private @Nullable Held begun() {
       return next + 1 == outlets.size()
           ? before
-          : new Held(leg, next + 1, pascals, atBest, outlets, missedAhead, before);
+          : new Held(leg, next + 1, pascals, atBest, outlets, missedAhead, doubtAhead, before);
     }
   }
 
@@ -129,7 +135,15 @@ final class Choice {
   /** By how much the air misses what is asked at the tools that were reached, in billionths. */
   final long missedAir;
 
+  /** The doubt that is left of the air at the tools that were reached, the most of any, in tenths. */
+  final int doubt;
+
   final long cost;
+
+  private final Objective objective;
+
+  /** The profiles of the couplings so far. */
+  final Profiles profiles;
 
   /** What the tools that were reached have at worst, the one that has least to spare [Pa]; infinite before the first. */
   final double spare;
@@ -155,7 +169,10 @@ final class Choice {
       int missing,
       long shortBy,
       long missedAir,
+      int doubt,
       long cost,
+      Objective objective,
+      Profiles profiles,
       double spare,
       @Nullable Held held,
       Map<String, String> ties,
@@ -170,7 +187,10 @@ final class Choice {
     this.shortBy = shortBy;
     this.missedAir = missedAir;
     this.asked = asked & ~settledBy(open, shortBy, missedAir);
+    this.doubt = doubt;
     this.cost = cost;
+    this.objective = objective;
+    this.profiles = profiles;
     this.spare = spare;
     this.held = held;
     this.ties = ties;
@@ -179,17 +199,26 @@ final class Choice {
   }
 
   /** Nothing chosen yet, at an outlet, with what will be broken and asked whatever is chosen. */
-  static Choice none(int broken, int asked, double pascals, double atBest) {
+  static Choice none(
+      int broken,
+      int asked,
+      Objective objective,
+      Profiles profiles,
+      double pascals,
+      double atBest) {
     return new Choice(
         null,
         null,
         new Parts(),
         broken,
         asked,
-        0,
-        0L,
-        0L,
-        0L,
+        /* missing= */ 0,
+        /* shortBy= */ 0L,
+        /* missedAir= */ 0L,
+        /* doubt= */ 0,
+        /* cost= */ 0L,
+        objective,
+        profiles,
         Double.POSITIVE_INFINITY,
         /* held= */ null,
         Map.of(),
@@ -208,7 +237,10 @@ final class Choice {
         missing,
         shortBy + next.shortBy(),
         missedAir,
+        doubt,
         cost + next.cost(),
+        objective,
+        profiles,
         spare,
         held,
         tied(next.tie()),
@@ -251,7 +283,10 @@ final class Choice {
         missing + moreMissing,
         shortBy,
         missedAir,
+        doubt,
         cost,
+        objective,
+        profiles,
         spare,
         held,
         ties,
@@ -259,17 +294,32 @@ final class Choice {
         atBest);
   }
 
-  /** At a tool, with what it has to spare at worst [Pa] and by how much more the air misses what is asked. */
-  Choice atTool(double spareThere, long missed) {
-    return at(missedAir + missed, Math.min(spare, spareThere), held, pascals, atBest);
+  /** At a tool, with what it has to spare at worst [Pa], by how much more the air misses what is asked, and its doubt. */
+  Choice atTool(double spareThere, long missed, int doubtThere) {
+    return at(
+        missedAir + missed,
+        Math.max(doubt, doubtThere),
+        profiles,
+        Math.min(spare, spareThere),
+        held,
+        pascals,
+        atBest);
+  }
+
+  /** With the profile of one more coupling, whether that is the last of the job or not. */
+  Choice coupled(String profile, boolean isLast) {
+    return at(missedAir, doubt, profiles.with(profile, isLast), spare, held, pascals, atBest);
   }
 
   /** Behind a splitter, from where lines begin. */
-  Choice holding(List<Integer> outlets, List<Long> missedAhead, int leg) {
+  Choice holding(
+      List<Integer> outlets, List<Long> missedAhead, List<Integer> doubtAhead, int leg) {
     return at(
         missedAir,
+        doubt,
+        profiles,
         spare,
-        new Held(leg, 0, pascals, atBest, outlets, missedAhead, held),
+        new Held(leg, 0, pascals, atBest, outlets, missedAhead, doubtAhead, held),
         pascals,
         atBest);
   }
@@ -277,22 +327,25 @@ final class Choice {
   /** At the beginning of the next line, once more at its splitter. */
   Choice atLine() {
     Held from = Objects.requireNonNull(held);
-    return at(missedAir, spare, from.begun(), from.pascals, from.atBest);
+    return at(missedAir, doubt, profiles, spare, from.begun(), from.pascals, from.atBest);
   }
 
   /** As a whole, with what the tools have to spare as its pressure. */
   Choice whole() {
-    return at(missedAir, spare, held, spare, spare);
+    return at(missedAir, doubt, profiles, spare, held, spare, spare);
   }
 
   /** The same in whole pascals, by which sets of parts are put in order. */
   Choice inWholePascals() {
-    return at(missedAir, spare, held, Math.floor(pascals), Math.floor(pascals));
+    return at(
+        missedAir, doubt, profiles, spare, held, Math.floor(pascals), Math.floor(pascals));
   }
 
   /** The same parts and joints at another place. */
   private Choice at(
       long missedThere,
+      int doubtThere,
+      Profiles profilesThere,
       double spareThere,
       @Nullable Held heldThere,
       double there,
@@ -306,7 +359,10 @@ final class Choice {
         missing,
         shortBy,
         missedThere,
+        doubtThere,
         cost,
+        objective,
+        profilesThere,
         spareThere,
         heldThere,
         ties,
@@ -319,10 +375,30 @@ final class Choice {
     return Integer.bitCount(broken) * WHOLE_MISS + shortBy + missedAir;
   }
 
-  /** What puts it in order, with what it will miss and cost beside; what it will miss may settle what it asks now. */
-  Key key(long moreMissed, long moreCost) {
+  /** What puts it in order. */
+  Key key() {
+    return key(0L, 0, 0L);
+  }
+
+  /**
+   * What puts it in order, with what it will miss, doubt and cost beside; what it will miss may settle what it asks now,
+   * and a doubt about the air is a question.
+   */
+  Key key(long moreMissed, int doubtAhead, long moreCost) {
     int stillAsked = asked & ~settledBy(/* broken= */ 0, moreMissed, moreMissed);
-    return new Key(missed() + moreMissed, missing, Integer.bitCount(stillAsked), cost + moreCost);
+    int inDoubt = Math.max(doubt, doubtAhead);
+    if (inDoubt > 0 && missedAir + moreMissed == 0L) {
+      stillAsked |= Rule.AIR_AT_TOOL.bit();
+    }
+    long whole = cost + moreCost;
+    return new Key(
+        missed() + moreMissed,
+        missing,
+        Integer.bitCount(stillAsked),
+        inDoubt,
+        objective.beforeProfiles(whole),
+        profiles.count(),
+        whole);
   }
 
   /** The questions that no longer matter, as bits: their rules are broken anyway, or miss what can be measured. */
@@ -339,6 +415,8 @@ final class Choice {
         && missing <= other.missing
         && shortBy <= other.shortBy
         && missedAir <= other.missedAir
+        && doubt <= other.doubt
+        && profiles.areAsFewAs(other.profiles)
         && spare >= other.spare
         && (held == null || other.held == null || held.isAsGoodAs(other.held))
         && cost <= other.cost

@@ -7,6 +7,13 @@ final class Ends {
 
   private Ends() {}
 
+  /** Whether both are pipe threads, and of two standards: one cut at 60°, the other at 55°. */
+  static boolean areOfTwoStandards(End one, End other) {
+    return one instanceof End.Threaded a
+        && other instanceof End.Threaded b
+        && a.family().form() != b.family().form();
+  }
+
   /** The end towards the supply; of a plug its only one. */
   static End upstream(Part part) {
     if (part instanceof Part.Socket socket) {

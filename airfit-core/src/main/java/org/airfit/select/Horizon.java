@@ -11,6 +11,7 @@ final class Horizon {
   /** How much farther it is set each time, as a factor on what it was set beyond the nearest. */
   private static final long FARTHER = 2L;
 
+  private final Objective objective;
   private final Key nearest;
   private Key last;
   private @Nullable Key beyond;
@@ -18,13 +19,14 @@ final class Horizon {
   /**
    * Sets it so near that only what misses and costs least is before it.
    *
+   * @param objective by what proposals are put in order
    * @param nearest the least that can be found
    * @param costStep how much the cost goes beyond at first
    */
-  Horizon(Key nearest, long costStep) {
+  Horizon(Objective objective, Key nearest, long costStep) {
+    this.objective = objective;
     this.nearest = nearest;
-    this.last =
-        new Key(nearest.missed(), nearest.missing(), nearest.asked(), nearest.cost() + costStep);
+    this.last = nearest.costing(nearest.cost() + costStep, objective);
   }
 
   /** Whether a choice that becomes this at best lies beyond; the nearest of these is remembered. */
@@ -58,14 +60,14 @@ final class Horizon {
           Math.max(next.missed(), nearest.missed() + step),
           next.missing(),
           next.asked(),
+          next.doubt(),
+          next.first(),
+          next.profiles(),
           next.cost());
     } else if (next.isAsWellSuitedAs(last)) {
       long step = FARTHER * (last.cost() - nearest.cost());
-      last = new Key(
-          last.missed(),
-          last.missing(),
-          last.asked(),
-          Math.max(next.cost(), nearest.cost() + Math.min(step, Ahead.NEVER)));
+      last = next.costing(
+          Math.max(next.cost(), nearest.cost() + Math.min(step, Ahead.NEVER)), objective);
     } else {
       last = next;
     }

@@ -127,13 +127,27 @@ public final class Joint {
     if (!isSound()) {
       String reason = matings().get(0).reason();
       return where + ": " + upstream().label() + " and " + downstream().label()
-          + " are not joined. " + reason.substring(0, reason.length() - 1);
+          + " are not joined. " + standards() + reason.substring(0, reason.length() - 1);
     }
     if (adapters().isEmpty()) {
       return where + ": " + upstream().label() + " straight to " + downstream().label();
     }
     return where + ": " + upstream().label() + " to " + downstream().label() + " through "
         + adapters().stream().map(Part.Adapter::name).collect(Collectors.joining(" and "));
+  }
+
+  /** The families of two threads of two standards; blank of all else. */
+  private String standards() {
+    return upstream() instanceof End.Threaded one
+            && downstream() instanceof End.Threaded other
+            && Ends.areOfTwoStandards(one, other)
+        ? "The threads are of two standards, " + familyInWords(one) + " and " + familyInWords(other)
+            + ". "
+        : "";
+  }
+
+  private static String familyInWords(End.Threaded end) {
+    return end.family() + " (" + end.family().flankAngleDegrees() + "°)";
   }
 
   @Override

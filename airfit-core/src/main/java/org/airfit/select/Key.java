@@ -7,15 +7,23 @@ import java.util.Comparator;
  * that can become of it.
  *
  * @param missed how far it misses what is asked, in billionths
- * @param missing how many standard adapters are missing where nothing joins two ends
+ * @param missing how many standard adapters are missing where nothing joins two ends, those between standards counted
+ *     as more
  * @param asked how many rules the parts leave open
+ * @param doubt in how many tenths of what can arrive at the tool it is too little, see {@link Leg.Tool#doubt}
+ * @param first what counts before the profiles by the objective: the pieces, or all that it costs
+ * @param profiles how many profiles the couplings have
  * @param cost what it costs by the objective
  */
-record Key(long missed, int missing, int asked, long cost) implements Comparable<Key> {
+record Key(long missed, int missing, int asked, int doubt, long first, int profiles, long cost)
+    implements Comparable<Key> {
 
   private static final Comparator<Key> ORDER = Comparator.comparingLong(Key::missed)
       .thenComparingInt(Key::missing)
       .thenComparingInt(Key::asked)
+      .thenComparingInt(Key::doubt)
+      .thenComparingLong(Key::first)
+      .thenComparingInt(Key::profiles)
       .thenComparingLong(Key::cost);
 
   @Override
@@ -23,8 +31,17 @@ record Key(long missed, int missing, int asked, long cost) implements Comparable
     return ORDER.compare(this, other);
   }
 
-  /** Whether they differ in the cost at most. */
+  /** Whether they differ in the cost and the profiles at most. */
   boolean isAsWellSuitedAs(Key other) {
-    return missed == other.missed && missing == other.missing && asked == other.asked;
+    return missed == other.missed
+        && missing == other.missing
+        && asked == other.asked
+        && doubt == other.doubt;
+  }
+
+  /** The same at another cost. */
+  Key costing(long other, Objective objective) {
+    return new Key(
+        missed, missing, asked, doubt, objective.beforeProfiles(other), profiles, other);
   }
 }

@@ -29,10 +29,31 @@ record Leg(
    */
   record Tool(int inlet, double mostNeeded, double leastNeeded) {
 
+    private static final int TENTHS = 10;
+
+    /** What computing may round off a share, and much more. */
+    private static final double ROUNDED_OFF = 1.0e-9;
+
     /** By how much less than needed arrives at best [Pa above atmosphere], in billionths; none where it is enough. */
     long missedAir(double atBest) {
       double missing = (leastNeeded - Math.max(0.0, atBest)) / leastNeeded;
       return atBest >= leastNeeded ? 0L : Math.max(1L, Math.round(Choice.WHOLE_MISS * missing));
+    }
+
+    /**
+     * In how many tenths of what can arrive, from worst to best [Pa above atmosphere], the air is too little: none where
+     * it is enough at worst, and none where it is too little even at best, as that is no doubt but a miss. Of what is
+     * enough at best, more at worst or at best never raises it. Tenths are our own choice: what differs by less is as
+     * good, and the price decides.
+     */
+    int doubt(double atWorst, double atBest) {
+      double tooLittle = mostNeeded - Math.max(0.0, atWorst);
+      if (atBest < leastNeeded || tooLittle <= 0.0) {
+        return 0;
+      }
+      double enough = atBest - leastNeeded;
+      int good = (int) Math.floor(TENTHS * enough / (enough + tooLittle) + ROUNDED_OFF);
+      return Math.max(1, TENTHS - good);
     }
   }
 

@@ -6,25 +6,36 @@ import org.airfit.quantity.Money;
 /** By what the proposals that fit are put in order. */
 public enum Objective {
   /**
-   * The fewest pieces to buy first; of those the one with the lowest price, and then the one that keeps the most
-   * pressure at the tool. Of as many pieces, those with a piece whose price is not known come after all whose prices
-   * are known.
+   * The fewest pieces to buy first; of those the one whose couplings have the fewest profiles, whatever it costs more:
+   * one profile throughout is what a shop can keep apart. Then the one with the lowest price, and then the one that keeps
+   * the most pressure at the tool. Of as many pieces and profiles, those with a piece whose price is not known come after
+   * all whose prices are known.
    */
   FEWEST_PIECES {
     @Override
     long cost(PartFacts facts) {
       return facts.isExisting() ? 0L : (1L << PIECES_AND_PRICE_SHIFT) + price(facts);
     }
+
+    @Override
+    long beforeProfiles(long cost) {
+      return cost >> PIECES_AND_PRICE_SHIFT;
+    }
   },
 
   /**
-   * The lowest price first; of those the one with the fewest pieces to buy, and then the one that keeps the most
-   * pressure. A proposal with a piece whose price is not known comes after all whose prices are known.
+   * The lowest price first; of those the one with the fewest pieces to buy, of those the one whose couplings have the
+   * fewest profiles, and then the one that keeps the most pressure. A proposal with a piece whose price is not known comes after all whose prices are known.
    */
   LOWEST_PRICE {
     @Override
     long cost(PartFacts facts) {
       return facts.isExisting() ? 0L : (price(facts) << PIECES_BITS) + 1L;
+    }
+
+    @Override
+    long beforeProfiles(long cost) {
+      return cost;
     }
   };
 
@@ -43,6 +54,9 @@ public enum Objective {
    * pieces without a price and the price, each in bits of its own.
    */
   abstract long cost(PartFacts facts);
+
+  /** What of a cost counts before the number of profiles; never less of a higher cost. */
+  abstract long beforeProfiles(long cost);
 
   /** The price, and above all prices together what a piece without one counts. */
   private static long price(PartFacts facts) {

@@ -2,7 +2,9 @@ package org.airfit.select;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.quantity.Money;
@@ -57,17 +59,22 @@ final class OfferInWords {
   }
 
   private static String others(OfferCandidate one, OfferCandidate other) {
-    List<String> lines = new ArrayList<>();
+    Map<List<Object>, Integer> more = new LinkedHashMap<>();
     for (BillLine line : one.bill().lines()) {
-      int there = other.bill().lines().stream()
-          .filter(each -> each.name().equals(line.name()) && each.id().equals(line.id()))
-          .mapToInt(BillLine::quantity)
-          .sum();
-      if (line.quantity() > there) {
-        lines.add((line.quantity() - there) + " × " + line.name());
-      }
+      more.merge(article(line), line.quantity(), Integer::sum);
     }
-    return lines.stream().collect(Collectors.joining(", "));
+    for (BillLine line : other.bill().lines()) {
+      more.merge(article(line), -line.quantity(), Integer::sum);
+    }
+    return more.entrySet().stream()
+        .filter(each -> each.getValue() > 0)
+        .map(each -> each.getValue() + " × " + each.getKey().get(0))
+        .collect(Collectors.joining(", "));
+  }
+
+  /** What a line is of: the same article may stand in two lines, for two reasons. */
+  private static List<Object> article(BillLine line) {
+    return List.of(line.name(), line.id());
   }
 
   private static String difference(OfferCandidate offered, OfferCandidate first) {

@@ -1,6 +1,7 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -122,7 +123,7 @@ final class PartSearch {
       Choice start = start();
       Place outlet = new Place(0, 0);
       this.horizon = new Horizon(
-          outlet.best(start, outlet.costAhead(start, stock.outlet())), stock.costStep());
+          stock.objective(), outlet.best(start, outlet.costAhead(start, stock.outlet())), stock.costStep());
     }
 
     /** Looks ahead from a leg, and from all that follow it. */
@@ -136,7 +137,7 @@ final class PartSearch {
         }
       }
       Ahead ahead =
-          new Ahead(leg, stock.adapters(leg, isWhole), airAtBest, isWhole, List.copyOf(lines));
+          new Ahead(leg, stock.adapters(leg, isWhole), airAtBest, air, isWhole, List.copyOf(lines));
       aheads.put(number, ahead);
       return ahead;
     }
@@ -149,6 +150,8 @@ final class PartSearch {
       return Choice.none(
           Ahead.alwaysBroken(stock, isWhole) | stock.brokenByJob(),
           Ahead.alwaysAsked(stock, isWhole),
+          stock.objective(),
+          Profiles.ahead(stock.profiles(isWhole)),
           air.outlet(),
           airAtBest.outlet());
     }
@@ -161,7 +164,7 @@ final class PartSearch {
         found = once();
       }
       if (leftAside) {
-        horizon.setTo(found.get(most - 1).key(0L, 0L));
+        horizon.setTo(found.get(most - 1).key());
         followed = ALL;
         found = once();
       }
@@ -182,7 +185,7 @@ final class PartSearch {
       List<Choice> last = new ArrayList<>();
       reached.forEach(choice -> last.add(choice.whole()));
       last.removeIf(
-          choice -> (isWhole && choice.missed() > 0) || horizon.isBehind(choice.key(0L, 0L)));
+          choice -> (isWhole && choice.missed() > 0) || horizon.isBehind(choice.key()));
       return best(last);
     }
 
@@ -229,7 +232,10 @@ final class PartSearch {
       boolean depends = missed == 0L && gauge < tool.mostNeeded();
       return choice
           .asking(depends ? Rule.AIR_AT_TOOL.bit() : 0)
-          .atTool(isOfSeveralTools ? gauge - tool.mostNeeded() : gauge, missed);
+          .atTool(
+              isOfSeveralTools ? gauge - tool.mostNeeded() : gauge,
+              missed,
+              tool.doubt(gauge, air.gaugePascals(choice.atBest)));
     }
 
     /** Of each set of parts the best adapters, of these the first, as many as are listed. */
@@ -292,15 +298,18 @@ final class PartSearch {
       /** The best that can become of a choice here. What is ahead of the leg counts the lines at its own end. */
       Key best(Choice choice, long costAhead) {
         long missed = ahead.shortBy(position) + ahead.missedAir(position, choice.atBest);
+        int doubt =
+            stock.isExact() ? 0 : ahead.doubt(position, choice.pascals, choice.atBest);
         for (Choice.Held held = choice.held; held != null; held = held.before()) {
           for (int line = held.next();
               held.leg() != number && line < held.outlets().size();
               line++) {
             missed +=
                 aheadOf(held.leg()).shortByOfLine(line) + held.missedAhead().get(line);
+            doubt = Math.max(doubt, held.doubtAhead().get(line));
           }
         }
-        return choice.key(missed, costAhead);
+        return choice.key(missed, doubt, costAhead);
       }
 
       /** Whether nothing that follows a choice here can be listed. */
@@ -391,7 +400,7 @@ final class PartSearch {
             if (!choice.allows(part)) {
               continue;
             }
-            Choice longer = split(with(choice, part), part);
+            Choice longer = split(profiled(with(choice, part), part), part);
             if (!next().isHopeless(longer, next().costAhead(longer, part.far()))) {
               next.add(part.far(), longer);
             }
@@ -404,7 +413,20 @@ final class PartSearch {
         if (part.outlets().isEmpty()) {
           return choice;
         }
-        return choice.holding(part.outlets(), ahead.missedAirOfLines(choice.atBest), number);
+        return choice.holding(
+            part.outlets(),
+            ahead.missedAirOfLines(choice.atBest),
+            stock.isExact()
+                ? Collections.nCopies(part.outlets().size(), 0)
+                : ahead.doubtOfLines(choice.pascals, choice.atBest),
+            number);
+      }
+
+      /** With the profile of a coupling behind its plug. */
+      private Choice profiled(Choice choice, Candidate part) {
+        return part.part() instanceof Part.Plug plug
+            ? choice.coupled(plug.profile(), stock.isLastPlug(row()))
+            : choice;
       }
 
       private Choice with(Choice choice, Candidate part) {

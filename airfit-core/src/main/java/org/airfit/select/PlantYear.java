@@ -32,7 +32,7 @@ public record PlantYear(AirPlant plant, FreeAirFlow flow, FreeAirFlow leakPerJoi
   /** What was taken for granted, in a sentence. */
   String assumptions(UnitSystem units) {
     return "Reckoned with " + plant.time().toHours() + " h in the year at "
-        + plant.perKilowattHour() + " per kWh, a mean flow of " + units.say(flow)
+        + plant.perKilowattHour().shown() + " per kWh, a mean flow of " + units.say(flow)
         + " that is compressed higher by what the parts lose, and a leak of "
         + units.say(leakPerJoint)
         + " at every joint. What the pipe in front of the outlet loses is the same for all and left out."

@@ -215,7 +215,14 @@ final class RuleSentences {
     }
     if (Assembly.isAtLeast(a.result(), job.least())) {
       return RuleAnswer.met("The tool has " + (a.isExact() ? "" : "at least ")
-          + has(a.result(), job, units) + ", it needs " + wanted + ".");
+          + has(a.result(), job, units) + ", it needs " + wanted + "."
+          + a.result()
+              .fold(
+                  delivered -> delivered
+                      .justEnough(job.least())
+                      .map(spare -> " That is just enough, with " + units.say(spare) + " to spare.")
+                      .orElse(""),
+                  starved -> ""));
     }
     return a.atBest()
         .fold(

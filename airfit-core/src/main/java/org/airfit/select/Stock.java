@@ -314,6 +314,31 @@ final class Stock {
     return inRow;
   }
 
+  /** By what proposals are put in order. */
+  Objective objective() {
+    return job.objective();
+  }
+
+  /** The profiles that the plug of each coupling may have. */
+  List<Set<String>> profiles(boolean isWhole) {
+    List<Set<String>> profiles = new ArrayList<>();
+    for (Row row : inRow) {
+      if (row.place().isPlug()) {
+        Set<String> there = new TreeSet<>();
+        row.suited(isWhole).forEach(plug -> there.add(((Part.Plug) plug.part()).profile()));
+        profiles.add(there);
+      }
+    }
+    return profiles;
+  }
+
+  /** Whether no coupling is chosen behind the plugs of a row. */
+  boolean isLastPlug(Row plugs) {
+    return inRow.stream()
+        .skip(inRow.indexOf(plugs) + 1L)
+        .noneMatch(row -> row.place().isPlug());
+  }
+
   /** The legs: from the outlet, and where there are several tools those of all lines, as the stretches of the layout. */
   List<Leg> legs() {
     return legs;

@@ -53,6 +53,7 @@ class AheadTest {
         there,
         stock.adapters(there, isWhole),
         new SearchAir(job.build(), Known.AT_BEST),
+        new SearchAir(job.build(), Known.AT_WORST),
         isWhole,
         List.of(lines));
   }

@@ -39,6 +39,7 @@ final class EveryCombination {
   private final IdentityHashMap<Proposal, Long> missed = new IdentityHashMap<>();
 
   private final IdentityHashMap<Proposal, Integer> asked = new IdentityHashMap<>();
+  private final IdentityHashMap<Proposal, Integer> doubt = new IdentityHashMap<>();
   private final IdentityHashMap<Proposal, Double> spare = new IdentityHashMap<>();
 
   EveryCombination(Requirement job, Catalogue catalogue) {
@@ -381,9 +382,14 @@ final class EveryCombination {
         .reduce(BigDecimal.ZERO, BigDecimal::add);
     Comparator<List<? extends Part>> price =
         Comparator.<List<? extends Part>, Long>comparing(unknown).thenComparing(sum);
+    Comparator<List<? extends Part>> profiles = Comparator.comparingLong(parts -> parts.stream()
+        .filter(Part.Plug.class::isInstance)
+        .map(plug -> ((Part.Plug) plug).profile())
+        .distinct()
+        .count());
     return job.objective() == Objective.FEWEST_PIECES
-        ? pieces.thenComparing(price)
-        : price.thenComparing(pieces);
+        ? pieces.thenComparing(profiles).thenComparing(price)
+        : price.thenComparing(pieces).thenComparing(profiles);
   }
 
   private static int byName(List<? extends Part> one, List<? extends Part> other) {
@@ -483,7 +489,43 @@ final class EveryCombination {
     return Comparator.comparingLong(this::missed)
         .thenComparingLong(EveryCombination::missingPieces)
         .thenComparingInt(this::asked)
+        .thenComparingInt(this::doubt)
         .thenComparing(Proposal::parts, byCost(job));
+  }
+
+  private static final Set<String> SIXTY = Set.of("NPT", "NPTF", "NPSC", "NPSM", "NPSF");
+  private static final Set<String> FIFTY_FIVE = Set.of("G", "R", "Rc", "Rp");
+
+  /** The letters of a thread; of what is no pipe thread its first word. */
+  private static String standard(End end) {
+    for (String word : end.toString().split(" ", -1)) {
+      if (SIXTY.contains(word) || FIFTY_FIVE.contains(word)) {
+        return word;
+      }
+    }
+    return "";
+  }
+
+  /** In how many tenths of what may arrive a tool has too little, the most of any; none where that is sure. */
+  private int doubt(Proposal p) {
+    return doubt.computeIfAbsent(p, each -> each.toEachTool().stream()
+        .mapToInt(EveryCombination::doubtOfWay)
+        .max()
+        .orElseThrow());
+  }
+
+  private static int doubtOfWay(Proposal way) {
+    Requirement asked = way.requirement();
+    double most = new ToldOnceMore(asked).atBest(way) - asked.leastRange().least().pascals();
+    double least = Math.max(0.0, Shelf.pascalsAtTool(way)) - asked.leastRange().most().pascals();
+    if (most < 0.0 || least >= 0.0) {
+      return 0;
+    }
+    int tenths = 0;
+    while (tenths < 9 && most - least > 0.0 && (tenths + 1) * (most - least) <= 10.0 * most + 1.0e-4) {
+      tenths++;
+    }
+    return 10 - tenths;
   }
 
   /** The standard adapters that would join what nothing in the catalogue joins; what none join counts most of all. */
@@ -492,7 +534,12 @@ final class EveryCombination {
     for (Assembly.Between each : p.assembly().between()) {
       if (!each.joint().isSound()) {
         int pieces = each.joint().matings().get(0).between().size();
-        missing += each.count() * (pieces == 0 ? 10_000L : pieces);
+        boolean isOfTwoStandards = SIXTY.contains(standard(each.joint().upstream()))
+                && FIFTY_FIVE.contains(standard(each.joint().downstream()))
+            || FIFTY_FIVE.contains(standard(each.joint().upstream()))
+                && SIXTY.contains(standard(each.joint().downstream()));
+        missing +=
+            each.count() * ((pieces == 0 ? 10_000L : pieces) + (isOfTwoStandards ? 100L : 0L));
       }
     }
     return missing;

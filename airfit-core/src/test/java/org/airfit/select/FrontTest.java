@@ -90,7 +90,17 @@ class FrontTest {
   private final Map<Integer, Front> fronts = new HashMap<>();
 
   private static Choice nothing() {
-    return Choice.none(/* broken= */ 0, /* asked= */ 0, 8.0e5, 8.0e5);
+    return none(/* broken= */ 0, /* asked= */ 0);
+  }
+
+  private static Choice none(int broken, int asked) {
+    return Choice.none(
+        broken,
+        asked,
+        Objective.LOWEST_PRICE,
+        Profiles.ahead(List.of()),
+        /* pascals= */ 8.0e5,
+        /* atBest= */ 8.0e5);
   }
 
   private static Choice with(Candidate part, double pascals) {
@@ -202,8 +212,8 @@ class FrontTest {
   /** Once more at the splitter, behind a first line whose tool misses air. */
   private static Choice behindTool(Choice choice, long missed) {
     return choice
-        .holding(List.of(0, 0), List.of(0L, 0L), /* leg= */ 0)
-        .atTool(0.0, missed)
+        .holding(List.of(0, 0), List.of(0L, 0L), List.of(0, 0), /* leg= */ 0)
+        .atTool(0.0, missed, 0)
         .atLine();
   }
 
@@ -226,14 +236,14 @@ class FrontTest {
     assertThat(kept(1, true, a.asking(rated), b.asking(vented)))
         .as("other questions")
         .containsExactly("a", "b");
-    assertThat(kept(1, true, a.atTool(50.0, 0L), b.atTool(60.0, 0L)))
+    assertThat(kept(1, true, a.atTool(50.0, 0L, 0), b.atTool(60.0, 0L, 0)))
         .as("what the tool before has to spare")
         .containsExactly("a", "b");
-    assertThat(kept(1, true, a.atTool(60.0, 0L), b.atTool(60.0, 0L))).containsExactly("a");
-    assertThat(kept(1, true, a.atTool(60.0, 2L), b.atTool(60.0, 1L)))
+    assertThat(kept(1, true, a.atTool(60.0, 0L, 0), b.atTool(60.0, 0L, 0))).containsExactly("a");
+    assertThat(kept(1, true, a.atTool(60.0, 2L, 0), b.atTool(60.0, 1L, 0)))
         .as("what the tool before misses")
         .containsExactly("b", "a");
-    assertThat(kept(1, true, a.atTool(60.0, 1L), b.atTool(60.0, 1L))).containsExactly("a");
+    assertThat(kept(1, true, a.atTool(60.0, 1L, 0), b.atTool(60.0, 1L, 0))).containsExactly("a");
     Choice weakAtBest = nothing().with(each.get(0), BAR_ABS + 5.0, BAR_ABS + 5.0);
     assertThat(kept(1, true, weakAtBest, nothing().with(each.get(1), BAR_ABS, BAR_ABS + 9.0)))
         .as("the pressure at best")
@@ -251,19 +261,19 @@ class FrontTest {
     List<Candidate> each = hoses(job, hose("a", 10), hose("b", 20));
     assertThat(each).allMatch(hose -> hose.shortBy() > 0L);
     Choice asking =
-        Choice.none(0, Rule.HOSE_REACHES.bit(), 8.0e5, 8.0e5).with(each.get(0), BAR_ABS, BAR_ABS);
+        none(0, Rule.HOSE_REACHES.bit()).with(each.get(0), BAR_ABS, BAR_ABS);
     Choice other = with(each.get(1), BAR_ABS);
     assertThat(asking.asked).isZero();
     assertThat(kept(1, true, asking, other)).containsExactly("a");
     Choice broken =
-        Choice.none(Rule.VENTED.bit(), 0, 8.0e5, 8.0e5).with(each.get(1), BAR_ABS, BAR_ABS);
+        none(Rule.VENTED.bit(), 0).with(each.get(1), BAR_ABS, BAR_ABS);
     assertThat(kept(1, true, with(each.get(0), BAR_ABS).asking(Rule.VENTED.bit()), broken))
         .as("the other breaks the rule of which one asks")
         .containsExactly("a");
     assertThat(kept(
             1,
             true,
-            Choice.none(Rule.VENTED.bit(), 0, 8.0e5, 8.0e5).with(each.get(0), BAR_ABS, BAR_ABS),
+            none(Rule.VENTED.bit(), 0).with(each.get(0), BAR_ABS, BAR_ABS),
             other))
         .as("one breaks a rule that the other keeps")
         .containsExactly("b", "a");
@@ -273,13 +283,14 @@ class FrontTest {
   @Test
   void what_is_ahead_is_added_to_what_is_missed_and_spent() {
     Candidate hose = hoses(hose("hose", 10)).get(0);
-    Choice choice = Choice.none(Rule.VENTED.bit(), Rule.PARTS_RATED.bit(), 8.0e5, 8.0e5)
+    Choice choice = none(Rule.VENTED.bit(), Rule.PARTS_RATED.bit())
         .with(hose, BAR_ABS, BAR_ABS)
-        .atTool(0.0, 3L);
-    assertThat(choice.key(5L, 7L))
-        .isEqualTo(new Key(Choice.WHOLE_MISS + 3L + 5L, 0, 1, hose.cost() + 7L));
-    assertThat(choice.unjoined(1).key(0L, 0L))
-        .isEqualTo(new Key(2L * Choice.WHOLE_MISS + 3L, 1, 1, hose.cost()));
+        .atTool(0.0, 3L, 0);
+    assertThat(choice.key(5L, 0, 7L))
+        .isEqualTo(new Key(
+            Choice.WHOLE_MISS + 3L + 5L, 0, 1, 0, hose.cost() + 7L, 0, hose.cost() + 7L));
+    assertThat(choice.unjoined(1).key())
+        .isEqualTo(new Key(2L * Choice.WHOLE_MISS + 3L, 1, 1, 0, hose.cost(), 0, hose.cost()));
   }
 
   private static Candidate inLine(Candidate adapter, int line) {

@@ -139,6 +139,10 @@ final class InWords {
     String open = best.open().stream()
         .map(finding -> finding.rule().title())
         .collect(Collectors.joining(", "));
+    String asked = bill.questions().stream()
+        .filter(question -> !question.startsWith("What closes")) // told below
+        .map(InWords::firstSentence)
+        .collect(Collectors.joining(" "));
     String regulated = best.metWhileRegulated().stream()
         .map(finding -> " " + finding.rule().title() + ": " + finding.outcomeInWords() + ".")
         .collect(Collectors.joining());
@@ -147,7 +151,16 @@ final class InWords {
         + bill.totalInWords().map(total -> "; together " + total).orElse(".")
         + regulated
         + (open.isEmpty() ? "" : " Still to be asked before it meets every rule: " + open + ".")
+        + (asked.isEmpty() ? "" : " Also to be asked: " + asked)
         + (best.leftOpen().isEmpty() ? "" : " " + best.leftOpenInWords());
+  }
+
+  /** What is asked, without why. */
+  private static String firstSentence(String question) {
+    int mark = question.indexOf('?');
+    int stop = question.indexOf(". ");
+    int end = mark >= 0 ? mark : stop;
+    return end < 0 ? question : question.substring(0, end + 1);
   }
 
   /** All that a proposal takes, in the units of the sheet. */
@@ -228,12 +241,16 @@ final class InWords {
     GaugePressure least = job.least();
     boolean isEnough =
         result.fold(delivered -> delivered.atToolGauge().compareTo(least) >= 0, starved -> false);
-    boolean isRange = !job.demandRange().isExact() || !job.leastRange().isExact();
-    return (isRange && !isEnough ? "At the worst of what was told: " : "")
+    return (!job.isExact() && !isEnough ? "At the worst of what was told: " : "")
         + result.fold(
             delivered -> "At the tool " + units.sayBoth(delivered.atToolGauge(), least)
                 + ", needed " + units.sayBoth(least, delivered.atToolGauge()) + ": "
-                + (delivered.atToolGauge().compareTo(least) >= 0 ? "enough." : "too little."),
+                + (delivered.atToolGauge().compareTo(least) >= 0
+                    ? delivered
+                        .justEnough(least)
+                        .map(spare -> "just enough, " + units.say(spare) + " to spare.")
+                        .orElse("enough.")
+                    : "too little."),
             starved -> "The tool starves: " + starved.element()
                 + " does not let its " + units.sayBoth(job.demand())
                 + " through. Even with nothing behind the last part no more than "
