@@ -470,7 +470,8 @@ test('readings of a set that is built are read as everywhere, and refused beside
   for (const [typed, said] of [
     ['11.90 12,3 mm', /comma means different things.*point/],
     ['11.90 12.3x', /12\.3x.*accepted/],
-    ['11.90 1e3 mm', /1e3/],
+    // As in a job file, that is a number, of a metre.
+    ['11.90 1e3 mm', /1000 mm; check its unit/],
     ['11.90 11.92', /the unit is missing/],
   ]) {
     await field.fill(typed);
@@ -874,6 +875,20 @@ for (const [where, size] of Object.entries(SIZES)) {
         );
       };
       await axe('empty');
+      // The longest of its choices can be read in each list.
+      assert.deepEqual(
+        await window.$$eval('select', (all) =>
+          all.flatMap((list) => {
+            list.closest('details')?.setAttribute('open', '');
+            const style = getComputedStyle(list);
+            const pen = document.createElement('canvas').getContext('2d');
+            pen.font = style.font;
+            const room = list.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight) - 24;
+            return [...list.options].filter(({ text }) => pen.measureText(text).width > room).map(({ text }) => text);
+          }),
+        ),
+        [],
+      );
       await look(window, `empty ${where} ${colorScheme}`);
       await window.click('#example');
       await window.waitForSelector('#shown .parts', WAIT);

@@ -78,8 +78,8 @@ function card(item, place, count, act) {
       'div',
       { class: 'cardhead' },
       el('h3', {}, heading),
-      button('Move towards the supply', '←', 'before', place > 0, heading),
-      button('Move towards the tool', '→', 'after', place < count - 1, heading),
+      button('Move towards the supply', arrow('←', '↑'), 'before', place > 0, heading),
+      button('Move towards the tool', arrow('→', '↓'), 'after', place < count - 1, heading),
       button('Remove', '×', 'remove', true, heading),
       name !== called(item.kind) && el('p', { class: 'soft' }, name),
     ),
@@ -87,6 +87,11 @@ function card(item, place, count, act) {
     el('details', { class: 'more', 'data-more': place }, el('summary', {}, 'More'), ...more),
     kept.length > 0 && el('p', { class: 'soft' }, keptInWords(kept)),
   );
+}
+
+/** Where the cards stand beside one another it points sideways, on a telephone up or down. */
+function arrow(sideways, upright) {
+  return [el('span', { class: 'sideways' }, sideways), el('span', { class: 'upright' }, upright)];
 }
 
 /** What a card keeps without a field for it. */
