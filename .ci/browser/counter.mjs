@@ -839,6 +839,64 @@ test('answers follow the units that are typed, and those that are chosen', async
   await close();
 });
 
+test('who listens hears a short line once, names of all fields, and few landmarks', async () => {
+  const { window, close } = await opened();
+  await window.evaluate(() => {
+    window.heard = [];
+    for (const region of document.querySelectorAll('[role=status], [role=alert], [aria-live]')) {
+      const note = () => window.heard.push(region.textContent);
+      new MutationObserver(note).observe(region, { childList: true, characterData: true, subtree: true });
+    }
+  });
+  const heard = () => window.evaluate(() => window.heard.splice(0));
+  const session = await window.context().newCDPSession(window);
+  const tree = async (state) => {
+    const { nodes } = await session.send('Accessibility.getFullAXTree');
+    const told = nodes
+      .filter(({ ignored }) => !ignored)
+      .map(({ role, name, description }) => ({ role: role?.value, name: name?.value, also: description?.value }));
+    const nameless = told.filter(
+      ({ role, name }) => /^(textbox|combobox|button|checkbox|radio|slider|image|region|form)$/.test(role) && !name,
+    );
+    assert.deepEqual(nameless, [], state);
+    const landmarks = told.filter(({ role }) => /^(region|banner|main|form|complementary)$/.test(role));
+    assert.ok(landmarks.length <= 12, `${state}: ${landmarks.map(({ name }) => name)}`);
+    return told;
+  };
+  await tree('empty');
+  await window.click('#set-example');
+  await type(window, READINGS);
+  await window.waitForSelector('#shown .plug .verdict', WAIT);
+  await answered(window);
+  await tree('a plug');
+  for (const each of await heard()) {
+    assert.match(each, /^(?:Gannet|Tern|Skua|none|a near)[^.]*[.\d]* %\.$/);
+  }
+  await window.click('#example');
+  await window.waitForSelector('#shown .parts', WAIT);
+  const told = await tree('parts');
+  assert.ok(told.some(({ role, name, also }) => role === 'textbox' && name === 'Profile' && also === '4. Coupling'));
+  // A picture is its label; none of its figures is read out one by one.
+  assert.equal(told.filter(({ name }) => name === 'pressure above atmosphere, bar (psig)').length, 0);
+  const after = await heard();
+  assert.equal(after.length, 2, after.join(' | '));
+  await window.fill('#pressure', '100');
+  await window.waitForSelector('#pressure[aria-invalid]', WAIT);
+  const wrong = (await tree('a wrong entry')).find(({ name }) => name === 'Pressure, cut-in to cut-out');
+  assert.match(wrong.also, /the unit is missing; accepted/);
+  assert.deepEqual((await heard()).map((each) => each.slice(0, 29)), ['One entry cannot be used. Gan']);
+  await window.fill('#pressure', '100 psig');
+  await answered(window);
+  await heard();
+  await window.selectOption('#medium', 'oxygen');
+  await window.waitForSelector('#shown .refused', WAIT);
+  await window.fill('#customer', 'Somebody');
+  await answered(window);
+  await tree('refused');
+  assert.deepEqual(await heard(), ['Refused: airfit advises on compressed air for tools only, not on oxygen.']);
+  await close();
+});
+
 test('the file lets nothing in and nothing out', () => {
   const html = readFileSync(fileURLToPath(page), 'utf8');
   const policy = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(html)[1];
