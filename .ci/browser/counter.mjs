@@ -106,6 +106,15 @@ async function look(window, name) {
   }
 }
 
+/** Waits until an element says so. */
+async function untilTold(window, selector, words) {
+  await window.waitForFunction(
+    ([where, source]) => new RegExp(source).test(document.querySelector(where)?.textContent ?? ''),
+    [selector, words.source],
+    WAIT,
+  );
+}
+
 async function saved(window, button = '#save') {
   const [download] = await Promise.all([window.waitForEvent('download'), window.click(button)]);
   return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') };
@@ -527,30 +536,26 @@ test('an own set beside a stock with profiles: both, or one of the two, as the u
   await window.waitForSelector('#shown .parts', WAIT);
   assert.equal(await window.isVisible('#choices'), false);
   await files(window, written('bench.json', set));
-  await window.waitForFunction(() => /no id stands/.test(document.querySelector('#compared').textContent), null, WAIT);
+  await untilTold(window, '#compared', /no id stands/);
   await window.waitForSelector('#shown .parts', WAIT);
   assert.match(await window.textContent('#shown .plug'), /Gannet/);
   assert.equal(await window.locator('#shown .fault').count(), 0);
   await window.getByLabel('the set alone').check();
-  await window.waitForFunction(() => /alone.*left out/.test(document.querySelector('#compared').textContent), null, WAIT);
+  await untilTold(window, '#compared', /alone.*left out/);
   await answered(window);
   assert.doesNotMatch(await window.textContent('#shown'), /Gannet [0-9]/);
   assert.equal(await window.locator('#shown .fault').count(), 0);
   await window.keyboard.press('Control+z');
-  await window.waitForFunction(() => /no id stands/.test(document.querySelector('#compared').textContent), null, WAIT);
+  await untilTold(window, '#compared', /no id stands/);
   assert.equal(await window.getByLabel('the set and the stock’s profiles').isChecked(), true);
   // Of the table of a set too; ids that stand in both are told, and the set counts until one says otherwise.
   await files(window, join(jobs, '../sets/workshop.csv'));
-  await window.waitForFunction(
-    () => /alone\. In both stands .*say which/.test(document.querySelector('#compared').textContent),
-    null,
-    WAIT,
-  );
+  await untilTold(window, '#compared', /alone\. In both stands .*say which/);
   await window.getByLabel('the set and the stock’s profiles').check();
-  await window.waitForFunction(() => /the set’s sizes count/.test(document.querySelector('#compared').textContent));
+  await untilTold(window, '#compared', /the set’s sizes count/);
   await window.waitForSelector('#shown .parts', WAIT);
   await window.getByLabel('the stock’s profiles alone').check();
-  await window.waitForFunction(() => /put aside/.test(document.querySelector('#compared').textContent));
+  await untilTold(window, '#compared', /put aside/);
   await window.waitForSelector('#shown .parts', WAIT);
   await look(window, 'set-and-stock');
   await close();
@@ -644,7 +649,8 @@ test('the page speaks of its fields as they are labelled', async () => {
     WAIT,
   );
   assert.match(await window.textContent('#shown .read'), /“Pressure it needs”/);
-  assert.doesNotMatch(await window.textContent('#answers'), /\b(?:tool|supply|conditions)\.[a-z]|atHand|line\[|noNearCopies|"worn"/);
+  const answers = await window.textContent('#answers');
+  assert.doesNotMatch(answers, /\b(?:tool|supply|conditions)\.[a-z]|atHand|line\[|noNearCopies|"worn"/);
   const job = JSON.parse(readFileSync(join(jobs, 'boatyard/weak-sander.json'), 'utf8'));
   await files(window, written('metric.json', { ...job, units: 'metric' }));
   await window.waitForSelector('#units[aria-invalid]', WAIT);
@@ -705,18 +711,22 @@ test('the served page has its stock from a service of its own server', async () 
   const asked = [];
   const server = createServer((request, response) => {
     asked.push(`${request.method} ${request.url}`);
-    const { status = 200, body, type = 'application/json' } =
-      request.url === '/shop/' ? { body: readFileSync(served), type: 'text/html; charset=utf-8' } :
-      request.url === '/shop/stock/catalogue.json' ? answer :
-      request.url === '/shop/stock/workshop.csv' ? { body: readFileSync(join(jobs, '../sets/workshop.csv')) } :
-      { status: 404, body: 'none' };
+    const pages = {
+      '/shop/': { body: readFileSync(served), type: 'text/html; charset=utf-8' },
+      '/shop/stock/catalogue.json': answer,
+      '/shop/stock/workshop.csv': { body: readFileSync(join(jobs, '../sets/workshop.csv')) },
+    };
+    const { status = 200, body, type = 'application/json' } = pages[request.url] ?? { status: 404, body: 'none' };
     response.writeHead(status, { 'content-type': type }).end(body);
   });
   await new Promise((ready) => server.listen(0, '127.0.0.1', ready));
   const address = `http://127.0.0.1:${server.address().port}/shop/`;
   const { window, close } = await opened({}, address);
-  await window.waitForFunction(() => /parts, from/.test(document.querySelector('#stock-state').textContent), null, WAIT);
-  assert.deepEqual(asked.filter((each) => !/favicon/.test(each)), ['GET /shop/', 'GET /shop/stock/catalogue.json']);
+  await untilTold(window, '#stock-state', /parts, from/);
+  assert.deepEqual(
+    asked.filter((each) => !/favicon/.test(each)),
+    ['GET /shop/', 'GET /shop/stock/catalogue.json'],
+  );
   await type(window, READINGS);
   await type(window, REST);
   await window.locator('#card-0-end').fill('1/2 NPT female');
@@ -730,7 +740,7 @@ test('the served page has its stock from a service of its own server', async () 
   ]) {
     answer = next;
     await window.getByRole('button', { name: 'Ask the service again' }).click();
-    await window.waitForFunction((words) => new RegExp(words).test(document.querySelector('#notice').textContent), said.source, WAIT);
+    await untilTold(window, '#notice', said);
     assert.doesNotMatch(await window.textContent('#notice'), /\n/);
     // What was there stays, and is said to.
     assert.match(await window.textContent('#stock-state'), /Still here: .*parts, from/);
@@ -738,7 +748,7 @@ test('the served page has its stock from a service of its own server', async () 
   }
   answer = { body: JSON.stringify({ ...named, catalogue: 'By set', profileSet: 'sets/workshop.csv' }) };
   await window.getByRole('button', { name: 'Ask the service again' }).click();
-  await window.waitForFunction(() => /By set/.test(document.querySelector('#stock-state').textContent), null, WAIT);
+  await untilTold(window, '#stock-state', /By set/);
   assert.equal(asked.at(-1), 'GET /shop/stock/workshop.csv');
   // It may speak to no other server.
   const other = await window.evaluate(() => fetch('http://127.0.0.1:9/').then(() => 'answered', (e) => e.name));
@@ -748,7 +758,7 @@ test('the served page has its stock from a service of its own server', async () 
   assert.match(/Content-Security-Policy" content="([^"]*)"/.exec(html)[1], /; connect-src 'self';/);
   await new Promise((done) => server.close(done) && server.closeAllConnections());
   await window.getByRole('button', { name: 'Ask the service again' }).click();
-  await window.waitForFunction(() => /cannot be reached/.test(document.querySelector('#notice').textContent), null, WAIT);
+  await untilTold(window, '#notice', /cannot be reached/);
   await window.context().close();
 });
 
