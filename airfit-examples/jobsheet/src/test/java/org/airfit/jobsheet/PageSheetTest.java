@@ -226,7 +226,8 @@ class PageSheetTest {
     while (name.find()) {
       names++;
       double base = Double.parseDouble(name.group(1));
-      // narrower than a letter is in any of the fonts that the drawing names (Arial: 0.5 em in the mean)
+      // narrower than a letter is in any of the fonts that the drawing names (Arial: 0.5 em in the
+      // mean)
       double end = 4.0 + 0.5 * 12.0 * name.group(2).length();
       Matcher upright = Pattern.compile(
               "<line class=\"need\" x1=\"([0-9.]+)\" y1=\"([0-9.]+)\" x2=\"[0-9.]+\" y2=\"([0-9.]+)\"")
