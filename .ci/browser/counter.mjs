@@ -106,6 +106,15 @@ async function look(window, name) {
   }
 }
 
+/** Waits until an element says so. */
+async function untilTold(window, selector, words) {
+  await window.waitForFunction(
+    ([where, source]) => new RegExp(source).test(document.querySelector(where)?.textContent ?? ''),
+    [selector, words.source],
+    WAIT,
+  );
+}
+
 async function saved(window, button = '#save') {
   const [download] = await Promise.all([window.waitForEvent('download'), window.click(button)]);
   return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') };
@@ -469,8 +478,9 @@ test('readings of a set that is built are read as everywhere, and refused beside
   const field = window.locator('#profile-1-tip-diameter');
   for (const [typed, said] of [
     ['11.90 12,3 mm', /comma means different things.*point/],
-    ['11.90 12.3x', /12\.3x.*accepted/],
-    ['11.90 1e3 mm', /1e3/],
+    ['11.90 12.3x', /"x" is no unit of length; accepted/],
+    // As in a job file, that is a number, of a metre.
+    ['11.90 1e3 mm', /1000 mm; check its unit/],
     ['11.90 11.92', /the unit is missing/],
   ]) {
     await field.fill(typed);
@@ -526,30 +536,26 @@ test('an own set beside a stock with profiles: both, or one of the two, as the u
   await window.waitForSelector('#shown .parts', WAIT);
   assert.equal(await window.isVisible('#choices'), false);
   await files(window, written('bench.json', set));
-  await window.waitForFunction(() => /no id stands/.test(document.querySelector('#compared').textContent), null, WAIT);
+  await untilTold(window, '#compared', /no id stands/);
   await window.waitForSelector('#shown .parts', WAIT);
   assert.match(await window.textContent('#shown .plug'), /Gannet/);
   assert.equal(await window.locator('#shown .fault').count(), 0);
   await window.getByLabel('the set alone').check();
-  await window.waitForFunction(() => /alone.*left out/.test(document.querySelector('#compared').textContent), null, WAIT);
+  await untilTold(window, '#compared', /alone.*left out/);
   await answered(window);
   assert.doesNotMatch(await window.textContent('#shown'), /Gannet [0-9]/);
   assert.equal(await window.locator('#shown .fault').count(), 0);
   await window.keyboard.press('Control+z');
-  await window.waitForFunction(() => /no id stands/.test(document.querySelector('#compared').textContent), null, WAIT);
+  await untilTold(window, '#compared', /no id stands/);
   assert.equal(await window.getByLabel('the set and the stock’s profiles').isChecked(), true);
   // Of the table of a set too; ids that stand in both are told, and the set counts until one says otherwise.
   await files(window, join(jobs, '../sets/workshop.csv'));
-  await window.waitForFunction(
-    () => /alone\. In both stands .*say which/.test(document.querySelector('#compared').textContent),
-    null,
-    WAIT,
-  );
+  await untilTold(window, '#compared', /alone\. In both stands .*say which/);
   await window.getByLabel('the set and the stock’s profiles').check();
-  await window.waitForFunction(() => /the set’s sizes count/.test(document.querySelector('#compared').textContent));
+  await untilTold(window, '#compared', /the set’s sizes count/);
   await window.waitForSelector('#shown .parts', WAIT);
   await window.getByLabel('the stock’s profiles alone').check();
-  await window.waitForFunction(() => /put aside/.test(document.querySelector('#compared').textContent));
+  await untilTold(window, '#compared', /put aside/);
   await window.waitForSelector('#shown .parts', WAIT);
   await look(window, 'set-and-stock');
   await close();
@@ -643,7 +649,8 @@ test('the page speaks of its fields as they are labelled', async () => {
     WAIT,
   );
   assert.match(await window.textContent('#shown .read'), /“Pressure it needs”/);
-  assert.doesNotMatch(await window.textContent('#answers'), /\b(?:tool|supply|conditions)\.[a-z]|atHand|line\[|noNearCopies|"worn"/);
+  const answers = await window.textContent('#answers');
+  assert.doesNotMatch(answers, /\b(?:tool|supply|conditions)\.[a-z]|atHand|line\[|noNearCopies|"worn"/);
   const job = JSON.parse(readFileSync(join(jobs, 'boatyard/weak-sander.json'), 'utf8'));
   await files(window, written('metric.json', { ...job, units: 'metric' }));
   await window.waitForSelector('#units[aria-invalid]', WAIT);
@@ -704,18 +711,22 @@ test('the served page has its stock from a service of its own server', async () 
   const asked = [];
   const server = createServer((request, response) => {
     asked.push(`${request.method} ${request.url}`);
-    const { status = 200, body, type = 'application/json' } =
-      request.url === '/shop/' ? { body: readFileSync(served), type: 'text/html; charset=utf-8' } :
-      request.url === '/shop/stock/catalogue.json' ? answer :
-      request.url === '/shop/stock/workshop.csv' ? { body: readFileSync(join(jobs, '../sets/workshop.csv')) } :
-      { status: 404, body: 'none' };
+    const pages = {
+      '/shop/': { body: readFileSync(served), type: 'text/html; charset=utf-8' },
+      '/shop/stock/catalogue.json': answer,
+      '/shop/stock/workshop.csv': { body: readFileSync(join(jobs, '../sets/workshop.csv')) },
+    };
+    const { status = 200, body, type = 'application/json' } = pages[request.url] ?? { status: 404, body: 'none' };
     response.writeHead(status, { 'content-type': type }).end(body);
   });
   await new Promise((ready) => server.listen(0, '127.0.0.1', ready));
   const address = `http://127.0.0.1:${server.address().port}/shop/`;
   const { window, close } = await opened({}, address);
-  await window.waitForFunction(() => /parts, from/.test(document.querySelector('#stock-state').textContent), null, WAIT);
-  assert.deepEqual(asked.filter((each) => !/favicon/.test(each)), ['GET /shop/', 'GET /shop/stock/catalogue.json']);
+  await untilTold(window, '#stock-state', /parts, from/);
+  assert.deepEqual(
+    asked.filter((each) => !/favicon/.test(each)),
+    ['GET /shop/', 'GET /shop/stock/catalogue.json'],
+  );
   await type(window, READINGS);
   await type(window, REST);
   await window.locator('#card-0-end').fill('1/2 NPT female');
@@ -729,7 +740,7 @@ test('the served page has its stock from a service of its own server', async () 
   ]) {
     answer = next;
     await window.getByRole('button', { name: 'Ask the service again' }).click();
-    await window.waitForFunction((words) => new RegExp(words).test(document.querySelector('#notice').textContent), said.source, WAIT);
+    await untilTold(window, '#notice', said);
     assert.doesNotMatch(await window.textContent('#notice'), /\n/);
     // What was there stays, and is said to.
     assert.match(await window.textContent('#stock-state'), /Still here: .*parts, from/);
@@ -737,7 +748,7 @@ test('the served page has its stock from a service of its own server', async () 
   }
   answer = { body: JSON.stringify({ ...named, catalogue: 'By set', profileSet: 'sets/workshop.csv' }) };
   await window.getByRole('button', { name: 'Ask the service again' }).click();
-  await window.waitForFunction(() => /By set/.test(document.querySelector('#stock-state').textContent), null, WAIT);
+  await untilTold(window, '#stock-state', /By set/);
   assert.equal(asked.at(-1), 'GET /shop/stock/workshop.csv');
   // It may speak to no other server.
   const other = await window.evaluate(() => fetch('http://127.0.0.1:9/').then(() => 'answered', (e) => e.name));
@@ -747,7 +758,7 @@ test('the served page has its stock from a service of its own server', async () 
   assert.match(/Content-Security-Policy" content="([^"]*)"/.exec(html)[1], /; connect-src 'self';/);
   await new Promise((done) => server.close(done) && server.closeAllConnections());
   await window.getByRole('button', { name: 'Ask the service again' }).click();
-  await window.waitForFunction(() => /cannot be reached/.test(document.querySelector('#notice').textContent), null, WAIT);
+  await untilTold(window, '#notice', /cannot be reached/);
   await window.context().close();
 });
 
@@ -838,6 +849,64 @@ test('answers follow the units that are typed, and those that are chosen', async
   await close();
 });
 
+test('who listens hears a short line once, names of all fields, and few landmarks', async () => {
+  const { window, close } = await opened();
+  await window.evaluate(() => {
+    window.heard = [];
+    for (const region of document.querySelectorAll('[role=status], [role=alert], [aria-live]')) {
+      const note = () => window.heard.push(region.textContent);
+      new MutationObserver(note).observe(region, { childList: true, characterData: true, subtree: true });
+    }
+  });
+  const heard = () => window.evaluate(() => window.heard.splice(0));
+  const session = await window.context().newCDPSession(window);
+  const tree = async (state) => {
+    const { nodes } = await session.send('Accessibility.getFullAXTree');
+    const told = nodes
+      .filter(({ ignored }) => !ignored)
+      .map(({ role, name, description }) => ({ role: role?.value, name: name?.value, also: description?.value }));
+    const nameless = told.filter(
+      ({ role, name }) => /^(textbox|combobox|button|checkbox|radio|slider|image|region|form)$/.test(role) && !name,
+    );
+    assert.deepEqual(nameless, [], state);
+    const landmarks = told.filter(({ role }) => /^(region|banner|main|form|complementary)$/.test(role));
+    assert.ok(landmarks.length <= 12, `${state}: ${landmarks.map(({ name }) => name)}`);
+    return told;
+  };
+  await tree('empty');
+  await window.click('#set-example');
+  await type(window, READINGS);
+  await window.waitForSelector('#shown .plug .verdict', WAIT);
+  await answered(window);
+  await tree('a plug');
+  for (const each of await heard()) {
+    assert.match(each, /^(?:Gannet|Tern|Skua|none|a near)[^.]*[.\d]* %\.$/);
+  }
+  await window.click('#example');
+  await window.waitForSelector('#shown .parts', WAIT);
+  const told = await tree('parts');
+  assert.ok(told.some(({ name, also }) => name === 'Profile' && also === '4. Coupling'));
+  // A picture is its label; none of its figures is read out one by one.
+  assert.equal(told.filter(({ name }) => name === 'pressure above atmosphere, bar (psig)').length, 0);
+  const after = await heard();
+  assert.equal(after.length, 2, after.join(' | '));
+  await window.fill('#pressure', '100');
+  await window.waitForSelector('#pressure[aria-invalid]', WAIT);
+  const wrong = (await tree('a wrong entry')).find(({ name }) => name === 'Pressure, cut-in to cut-out');
+  assert.match(wrong.also, /the unit is missing; accepted/);
+  assert.deepEqual((await heard()).map((each) => each.slice(0, 29)), ['One entry cannot be used. Gan']);
+  await window.fill('#pressure', '100 psig');
+  await answered(window);
+  await heard();
+  await window.selectOption('#medium', 'oxygen');
+  await window.waitForSelector('#shown .refused', WAIT);
+  await window.fill('#customer', 'Somebody');
+  await answered(window);
+  await tree('refused');
+  assert.deepEqual(await heard(), ['Refused: airfit advises on compressed air for tools only, not on oxygen.']);
+  await close();
+});
+
 test('the file lets nothing in and nothing out', () => {
   const html = readFileSync(fileURLToPath(page), 'utf8');
   const policy = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(html)[1];
@@ -874,6 +943,20 @@ for (const [where, size] of Object.entries(SIZES)) {
         );
       };
       await axe('empty');
+      // The longest of its choices can be read in each list.
+      assert.deepEqual(
+        await window.$$eval('select', (all) =>
+          all.flatMap((list) => {
+            list.closest('details')?.setAttribute('open', '');
+            const style = getComputedStyle(list);
+            const pen = document.createElement('canvas').getContext('2d');
+            pen.font = style.font;
+            const room = list.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight) - 24;
+            return [...list.options].filter(({ text }) => pen.measureText(text).width > room).map(({ text }) => text);
+          }),
+        ),
+        [],
+      );
       await look(window, `empty ${where} ${colorScheme}`);
       await window.click('#example');
       await window.waitForSelector('#shown .parts', WAIT);

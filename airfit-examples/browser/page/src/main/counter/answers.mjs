@@ -2,12 +2,12 @@
 import { el, adopted } from './elements.mjs';
 import { drawn } from './pages.mjs';
 
-/** A part of the answers under its heading; nothing where nothing is to be said. */
+/** A part of the answers under its heading, which is no landmark of its own; nothing where nothing is to be said. */
 function part(id, title, ...children) {
   const said = children.flat(Infinity).filter(Boolean);
   return said.length === 0
     ? null
-    : el('section', { class: `answer ${id}`, 'aria-labelledby': `a-${id}` }, el('h3', { id: `a-${id}` }, title), said);
+    : el('section', { class: `answer ${id}` }, el('h3', { id: `a-${id}` }, title), said);
 }
 
 /** Sentences as a list; nothing where there are none. */
@@ -40,8 +40,8 @@ function folded(title, make) {
 export function refusal(headline) {
   return el(
     'section',
-    { class: 'answer refused', 'aria-labelledby': 'a-refused' },
-    el('h3', { id: 'a-refused' }, 'Refused'),
+    { class: 'answer refused' },
+    el('h3', {}, 'Refused'),
     el('p', {}, headline),
     el('p', {}, 'Nothing was computed and no part was chosen.'),
   );

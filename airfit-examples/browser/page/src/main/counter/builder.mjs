@@ -110,7 +110,7 @@ function profileFields(profiles, i, put, remove) {
           'data-described': said.id,
           'aria-describedby': said.id,
           value: profile.readings?.[size] ?? '',
-          placeholder: 'readings behind one another',
+          placeholder: '11.90 11.92 … mm',
           oninput: (e) => {
             said.textContent = counts(e.target.value);
             put(i, (now) => ({ readings: { ...now.readings, [size]: e.target.value } }), id);

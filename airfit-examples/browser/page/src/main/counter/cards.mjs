@@ -66,6 +66,7 @@ function card(item, place, count, act) {
       el('label', { for: `card-${place}-name` }, 'Called'),
       el('input', {
         id: `card-${place}-name`,
+        ...describedBy(place),
         'data-field': `line.${place}.name`,
         placeholder: called(item.kind).toLowerCase(),
       }),
@@ -77,9 +78,9 @@ function card(item, place, count, act) {
     el(
       'div',
       { class: 'cardhead' },
-      el('h3', {}, heading),
-      button('Move towards the supply', '←', 'before', place > 0, heading),
-      button('Move towards the tool', '→', 'after', place < count - 1, heading),
+      el('h3', { id: `card-${place}-heading` }, heading),
+      button('Move towards the supply', arrow('←', '↑'), 'before', place > 0, heading),
+      button('Move towards the tool', arrow('→', '↓'), 'after', place < count - 1, heading),
       button('Remove', '×', 'remove', true, heading),
       name !== called(item.kind) && el('p', { class: 'soft' }, name),
     ),
@@ -87,6 +88,17 @@ function card(item, place, count, act) {
     el('details', { class: 'more', 'data-more': place }, el('summary', {}, 'More'), ...more),
     kept.length > 0 && el('p', { class: 'soft' }, keptInWords(kept)),
   );
+}
+
+/** Fields of several cards have one label; whoever listens hears in which card one is. */
+function describedBy(place) {
+  const id = `card-${place}-heading`;
+  return { 'data-described': id, 'aria-describedby': id };
+}
+
+/** Where the cards stand beside one another it points sideways, on a telephone up or down. */
+function arrow(sideways, upright) {
+  return [el('span', { class: 'sideways' }, sideways), el('span', { class: 'upright' }, upright)];
 }
 
 /** What a card keeps without a field for it. */
@@ -106,6 +118,7 @@ function cardField(item, field, place) {
     el('label', { for: id }, label),
     el('input', {
       id,
+      ...describedBy(place),
       'data-field': `line.${place}.${field}`,
       placeholder: example,
       list,

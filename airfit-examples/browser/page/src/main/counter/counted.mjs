@@ -27,7 +27,12 @@ export function counted() {
   const isNew = !isRead(own);
   const stock = store.now.stock?.content ?? null;
   const set = own && !isNew && read.profiles ? { ...own, profiles: read.profiles, sockets: read.sockets } : own;
-  return { ...compared(stock, set, store.now.compare), own: set, refused: isNew || !own ? null : read.refused };
+  const refused = isNew || !own ? null : read.refused;
+  if (refused && store.now.compare === 'stock' && Array.isArray(stock?.profiles)) {
+    // What is put aside need not be right.
+    return { ...compared(stock, null, ''), own: null, refused: null };
+  }
+  return { ...compared(stock, set, store.now.compare), own: set, refused };
 }
 
 /** The set that counts, as a job file names it; empty where none of the shop's own does. */

@@ -100,5 +100,10 @@ export function adopted(node) {
       }
     }
   }
+  // One picture with one label: those who listen need not hear every figure on it.
+  const pictures = all.filter((element) => element.localName === 'svg' && element.getAttribute('role') === 'img');
+  for (const child of pictures.flatMap((element) => [...element.children])) {
+    child.setAttribute('aria-hidden', 'true');
+  }
   return copy;
 }

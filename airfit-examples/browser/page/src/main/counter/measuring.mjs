@@ -45,8 +45,9 @@ export function measuringDrawing(chosen) {
 
 /** For those who listen it is one picture with its label: the fields below are there for the keys. */
 function pictureOf(svg) {
-  const drawing = adopted(drawn(svg));
-  drawing.setAttribute('role', 'img');
+  const bare = drawn(svg);
+  bare.setAttribute('role', 'img');
+  const drawing = adopted(bare);
   for (const size of drawing.querySelectorAll('.size')) {
     for (const name of ['role', 'tabindex', 'aria-pressed', 'aria-label']) {
       size.removeAttribute(name);

@@ -6,7 +6,7 @@ import { exampleJob, exampleSet, exampleStock } from './examples.mjs';
 import { fileName, freshJob, jobFile } from './job.mjs';
 import { showStock } from './sections.mjs';
 import { SERVICE } from './service.mjs';
-import { setFile } from './set.mjs';
+import { isTypedInto, setFile } from './set.mjs';
 import { ServiceStock } from './stock.mjs';
 import { store } from './store.mjs';
 
@@ -74,7 +74,7 @@ function taken(name, text, state) {
     return { stock: { name, content } };
   }
   if (kind === 'set') {
-    return { set: { name, text, title: content?.set ? String(content.set) : 'A reference set' } };
+    return { set: { name, text, title: content?.set ? String(content.set) : 'A reference set' }, compare: '' };
   }
   if (kind === 'letterhead') {
     return { letterhead: { name, text, title: String(content.name) } };
@@ -94,12 +94,16 @@ $('save').addEventListener('click', () => {
 $('example').addEventListener('click', () => {
   const job = exampleJob();
   store.saved(job);
-  store.change({ job, stock: exampleStock(), set: null });
+  // A set that is being built here stays, and is put aside.
+  store.change({ job, stock: exampleStock(), set: null, compare: isTypedInto(store.now.built) ? 'stock' : '' });
   say('An invented job at an invented boatyard. Change anything, or press Undo to have your own back.');
 });
 $('stock-example').addEventListener('click', () => store.change({ stock: exampleStock() }));
 $('set-example').addEventListener('click', () =>
-  store.change({ set: { name: 'workshop.csv', text: exampleSet(), title: 'An invented set, of no real plug' } }),
+  store.change({
+    set: { name: 'workshop.csv', text: exampleSet(), title: 'An invented set, of no real plug' },
+    compare: '',
+  }),
 );
 $('stock-away').addEventListener('click', () => store.change({ stock: null }));
 $('letterhead-away').addEventListener('click', () => store.change({ letterhead: null }));

@@ -59,7 +59,8 @@ function profileOf(typed, i, all) {
     id: idOf(all, i),
     name: typed.name?.trim() || `Profile ${i + 1}`,
     from: 'measured',
-    pieces: Math.max(...Object.values(dimensions).map(({ readings }) => readings.length)),
+    // As many as each size was read on: the library takes no claim of more.
+    pieces: Math.min(...Object.values(dimensions).map(({ readings }) => readings.length)),
     source: typed.source?.trim() || 'measured here',
     basis: 'measured',
     caliper: typed.caliper || 'digital caliper 0.01 mm',

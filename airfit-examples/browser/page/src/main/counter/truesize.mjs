@@ -7,7 +7,7 @@ export function trueSize(place) {
   let thing = 'card';
   let scale = UNMEASURED;
   const shape = el('div', { class: 'thing' });
-  const said = el('p', { class: 'soft', role: 'status' });
+  const said = el('p', { class: 'soft' });
   const slider = el('input', {
     type: 'range',
     id: 'stretch',
@@ -72,6 +72,7 @@ export function trueSize(place) {
     );
     const px = scale.toFixed(2);
     said.textContent = `One millimetre is ${px} px here: the ${name} matches when its edges meet the frame.`;
+    slider.setAttribute('aria-valuetext', `${px} px to the millimetre`);
   }
   function card(wide, high) {
     return el('div', { class: 'card-shape' }, sized(wide, high));

@@ -396,7 +396,7 @@ export function measuring(size?: string): Picture & { size?: Size };
 
 /**
  * The outline of a plug, 1:1: its width and height are told in millimetres. Give the id of a profile of a set, or
- * readings of the plug at hand.
+ * readings of the plug at hand. Its ruler is told of in words for a screen; the page of `referenceSet` is for paper.
  */
 export function outline(asked: {
   set?: string | object;

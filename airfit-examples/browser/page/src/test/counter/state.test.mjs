@@ -307,6 +307,8 @@ test('a built set is the project’s file, and leaves out what one reading tells
   assert.equal(profiles[0].id, 'small-red');
   assert.equal(profiles[0].from, 'measured');
   assert.equal(profiles[0].pieces, 2);
+  const uneven = { profiles: [{ readings: { bore: '5.1 5.2 5.3 mm', 'tip length': '16 16.1 mm' } }] };
+  assert.equal(setFile(uneven).profiles[0].pieces, 2);
   assert.equal(isTypedInto({}), false);
   assert.equal(isTypedInto({ profiles: [{ name: 'x' }] }), true);
 });

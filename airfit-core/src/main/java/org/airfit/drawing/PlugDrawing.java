@@ -110,7 +110,8 @@ public final class PlugDrawing {
               + missing.stream().map(Dimension::toString).collect(Collectors.joining(", "))
               + "; add them, or do without the drawing");
     }
-    return new PlugDrawing(profile, units, " this sheet: print again at 100 %, not fitted to the page.");
+    return new PlugDrawing(
+        profile, units, " this sheet: print again at 100 %, not fitted to the page.");
   }
 
   /**

@@ -43,4 +43,19 @@ class RefusalTest {
         .startsWith("airfit advises on compressed air for tools only, not on \"argon\".")
         .endsWith("If it is compressed air, type compressed air.");
   }
+
+  /** A refused job is filed as any other; a number or a day that is not in its form is left out. */
+  @ParameterizedTest
+  @CsvSource({
+    "2041-B, 2026-03-05, 2041-B, 2026-03-05",
+    "' ', 2026-02-31, , ",
+    "'a\u001bb', 5 March, , ",
+  })
+  void the_number_and_the_day_of_a_job_are_kept(
+      String number, String date, String keptNumber, String keptDate) {
+    Map<String, Object> job = Map.of("medium", "oxygen", "number", number, "date", date);
+    JobLabel label = Refusal.of(Document.of("job.json", job)).orElseThrow().label();
+    assertThat(label.number()).isEqualTo(Optional.ofNullable(keptNumber));
+    assertThat(label.date().map(String::valueOf)).isEqualTo(Optional.ofNullable(keptDate));
+  }
 }

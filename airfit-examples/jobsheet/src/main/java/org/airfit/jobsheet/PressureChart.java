@@ -129,6 +129,11 @@ final class PressureChart {
       return isNarrow ? top + LINE * name.size() + 8.0 : top + 0.5 * height();
     }
 
+    /** Whether a line of the name, which begins at the left, goes as far as that. */
+    boolean reaches(double at) {
+      return name.stream().anyMatch(line -> 4.0 + LETTER * line.length() > at - 3.0);
+    }
+
     void label() {
       double y = isNarrow ? top + 11.0 : y() - 0.5 * LINE * (name.size() - 1) + 4.0;
       for (String line : name) {
@@ -155,7 +160,7 @@ final class PressureChart {
     double bottom = at + 4.0;
     double height = bottom + (isNarrow ? 62.0 : 40.0);
     axis(bottom);
-    need.ifPresent(least -> needed(least, bottom));
+    need.ifPresent(least -> needed(least, bottom, rows));
     List<String> way = new ArrayList<>();
     double now = above(
         shares.isEmpty()
@@ -300,13 +305,25 @@ final class PressureChart {
     }
   }
 
-  private void needed(GaugePressure need, double bottom) {
+  /** The dashed upright; on a narrow drawing it leaves out the names that lie across it. */
+  private void needed(GaugePressure need, double bottom, List<Row> rows) {
     double at = x(need.in(scale.units().pressureUnit()));
-    out.append("<line class=\"need\" x1=\"" + n(at) + "\" y1=\"" + n(TOP - 10.0) + "\" x2=\""
-        + n(at) + "\" y2=\"" + n(bottom) + "\" stroke-width=\"1.4\" stroke-dasharray=\"5 3\"/>\n");
+    double from = TOP - 10.0;
+    for (Row row : rows) {
+      if (isNarrow && row.reaches(at)) {
+        upright(at, from, row.top);
+        from = row.top + LINE * row.name.size() + 1.0;
+      }
+    }
+    upright(at, from, bottom);
     String words = "the tool needs " + told(need.in(scale.units().pressureUnit()));
     double half = 0.5 * LETTER * words.length();
     double middle = Math.max(half + 2.0, Math.min(width - half - 2.0, at));
     text(middle, TOP - 16.0, "middle", words, "warn");
+  }
+
+  private void upright(double at, double from, double to) {
+    out.append("<line class=\"need\" x1=\"" + n(at) + "\" y1=\"" + n(from) + "\" x2=\"" + n(at)
+        + "\" y2=\"" + n(to) + "\" stroke-width=\"1.4\" stroke-dasharray=\"5 3\"/>\n");
   }
 }

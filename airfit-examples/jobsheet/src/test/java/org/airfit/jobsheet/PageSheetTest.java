@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.airfit.files.Disk;
@@ -209,5 +210,37 @@ class PageSheetTest {
         .reduce("", (one, other) -> one + " " + other);
     assertThat(words.replaceAll(" +", " "))
         .contains("coupling at the tool, Socket Gannet, stainless, guarded, 3/8 NPT female");
+  }
+
+  /** On a telephone the names stand where the dashed upright of what the tool needs would go through their letters. */
+  @Test
+  void the_upright_of_the_need_goes_through_no_name_of_a_narrow_chart() throws Exception {
+    String page = PageReasons.of(sheet("boatyard/weak-sander.json"));
+    String narrow = page.substring(page.indexOf("<div class=\"narrow\">"));
+    narrow = narrow.substring(0, narrow.indexOf("</svg>"));
+    Matcher name = Pattern.compile(
+            "<text class=\"ink\" x=\"4.0\" y=\"([0-9.]+)\" text-anchor=\"start\">([^<]*)</text>")
+        .matcher(narrow);
+    int names = 0;
+    int crossing = 0;
+    while (name.find()) {
+      names++;
+      double base = Double.parseDouble(name.group(1));
+      // narrower than a letter is in any of the fonts that the drawing names (Arial: 0.5 em in the
+      // mean)
+      double end = 4.0 + 0.5 * 12.0 * name.group(2).length();
+      Matcher upright = Pattern.compile(
+              "<line class=\"need\" x1=\"([0-9.]+)\" y1=\"([0-9.]+)\" x2=\"[0-9.]+\" y2=\"([0-9.]+)\"")
+          .matcher(narrow);
+      while (upright.find()) {
+        boolean besideLetters = Double.parseDouble(upright.group(2)) < base
+            && Double.parseDouble(upright.group(3)) > base - 8.0;
+        if (besideLetters && Double.parseDouble(upright.group(1)) < end) {
+          crossing++;
+        }
+      }
+    }
+    assertThat(names).isGreaterThan(4);
+    assertThat(crossing).isZero();
   }
 }

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class PlugSketch {
 
-  private static final int WIDTH = 380;
+  private static final int WIDTH = 410;
   private static final int HEIGHT = 376;
 
   /** The face of the tip, and the axis. */
@@ -62,10 +62,11 @@ final class PlugSketch {
 
   private void draw() {
     plug();
-    diameter(Dimension.TIP_DIAMETER, 40, TIP_HALF, 2, 46);
-    diameter(Dimension.COLLAR_DIAMETER, 108, COLLAR_HALF, 1, 84);
-    diameter(Dimension.GROOVE_DIAMETER, 147, GROOVE_HALF, 2, 160);
-    diameter(Dimension.SHOULDER_DIAMETER, 200, SHOULDER_HALF, 1, 214);
+    // each line rises between the words of the tiers that it passes
+    diameter(Dimension.TIP_DIAMETER, 40, TIP_HALF, 3, 40);
+    diameter(Dimension.COLLAR_DIAMETER, 108, COLLAR_HALF, 2, 76);
+    diameter(Dimension.GROOVE_DIAMETER, 147, GROOVE_HALF, 1, 147);
+    diameter(Dimension.SHOULDER_DIAMETER, 200, SHOULDER_HALF, 2, 224);
     bore();
     length(Dimension.TIP_TO_COLLAR, 0, COLLAR, TIP_HALF, COLLAR_HALF, 1, 44);
     length(Dimension.GROOVE_WIDTH, GROOVE, SHOULDER, COLLAR_HALF, SHOULDER_HALF, 1, 226);
@@ -217,8 +218,13 @@ final class PlugSketch {
     line("M" + x(from) + " " + y + "H" + x(to), weight(dimension), "");
     arrow(x(from), y, -1, 0);
     arrow(x(to), y, 1, 0);
-    boolean isBeside = dimension == Dimension.GROOVE_WIDTH;
-    words(dimension, x(words), isBeside ? y + 5 : y - 5, "middle");
+    if (dimension == Dimension.GROOVE_WIDTH) {
+      // too narrow for its words: they stand behind the line that ends the longest size
+      line("M" + x(to) + " " + y + "H" + x(STOP + 6), 0.7, "");
+      words(dimension, x(STOP + 10), y + 5, "start");
+    } else {
+      words(dimension, x(words), y - 5, "middle");
+    }
     close();
   }
 

@@ -73,8 +73,7 @@ final class SheetCall {
     return answer;
   }
 
-  private static Letterhead head(
-      Optional<Shop> shop, JobLabel label, Optional<LocalDate> today) {
+  private static Letterhead head(Optional<Shop> shop, JobLabel label, Optional<LocalDate> today) {
     return new Letterhead(shop, label.number(), label.date().or(() -> today));
   }
 
