@@ -59,6 +59,7 @@ import org.airfit.plug.UniversalSocket;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.airfit.run.ToolDemand;
 import org.airfit.select.Accessory;
@@ -223,9 +224,11 @@ final class Inputs {
     put(
         all,
         RegulatorElement.class,
-        of -> RegulatorElement.of(of.the("capacity"), of.the("set")),
+        Inputs::regulator,
         "capacity",
-        "set");
+        "set",
+        "droop",
+        "atFlow");
     put(
         all,
         PlugProfile.class,
@@ -400,6 +403,17 @@ final class Inputs {
     return builder.confirmUnusual().build(); // whoever built it has confirmed it; the impossible is refused
   }
 
+  private static Object regulator(Inputs of) {
+    RegulatorElement plain = RegulatorElement.of(of.the("capacity"), of.the("set"));
+    PressureDrop droop = of.the("droop");
+    Optional<FreeAirFlow> atFlow = of.maybe("atFlow");
+    if (atFlow.isEmpty() && droop.pascals() > 0.0) {
+      throw new IllegalArgumentException(
+          "atFlow is missing beside a droop of " + Words.of(droop) + "; accepted: a flow such as 30 scfm");
+    }
+    return atFlow.map(flow -> plain.withDroop(droop, flow)).orElse(plain);
+  }
+
   private static Object known(Inputs of) {
     KnownPlugs plugs = KnownPlugs.of(of.the("profileId"), of.the("instrument"));
     for (KnownPiece piece : of.<List<KnownPiece>>the("pieces")) {
@@ -452,8 +466,8 @@ final class Inputs {
     for (String needed : List.of("tool", "demandRange", "leastRange", "inlet")) {
       if (!of.given.containsKey(needed)) {
         throw new IllegalArgumentException(
-            Fields.name(ToolLine.class, needed) + " of a line to a tool is missing; accepted: tool, air, pressure"
-                + " and inlet, or lines behind a splitter");
+            "one of tool, air, pressure and inlet of a line to a tool is missing; accepted: all four, or the lines"
+                + " behind a splitter");
       }
     }
     ToolLine line = ToolLine.to(

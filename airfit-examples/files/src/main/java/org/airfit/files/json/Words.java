@@ -24,6 +24,7 @@ import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.MassFlowUnit;
 import org.airfit.quantity.PowerUnit;
 import org.airfit.quantity.PressureUnit;
+import org.airfit.quantity.Money;
 import org.airfit.quantity.Quantity;
 import org.airfit.quantity.QuantityFormatException;
 import org.airfit.quantity.Range;
@@ -177,6 +178,10 @@ final class Words {
               .stripTrailingZeros()
               .toPlainString()
           + " s";
+    }
+    if (value instanceof Money money) {
+      String typed = money.amount().toPlainString() + " " + money.currency(); // 12.50 stays 12.50
+      return reads(typed, money) ? typed : money.toString();
     }
     if (value instanceof BigDecimal number) {
       return number.toPlainString();

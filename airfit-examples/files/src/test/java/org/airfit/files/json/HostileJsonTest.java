@@ -58,7 +58,7 @@ class HostileJsonTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "\"12.50 USD\"     | \"12.50 $$\"  | parts[1].price   | 12.50 $$",
+        "\"12.50 USD\"     | \"12,50,1 USD\" | parts[1].price   | 12,50,1 USD",
         "\"10 bar(g)\"     | \"10 mm\"     | parts[1].rated   | 10 mm",
         "\"10 bar(g)\"     | 10            | parts[1].rated   | without a unit",
         "\"10 bar(g)\"     | \"1e999 bar(g)\" | parts[1].rated | 1e999",

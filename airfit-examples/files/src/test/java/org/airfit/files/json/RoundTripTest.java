@@ -1,8 +1,10 @@
 package org.airfit.files.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -15,9 +17,15 @@ import java.util.SplittableRandom;
 import java.util.function.DoubleFunction;
 import org.airfit.air.AirState;
 import org.airfit.air.Compression;
+import org.airfit.files.Csv;
 import org.airfit.files.Disk;
+import org.airfit.files.Document;
+import org.airfit.files.Job;
+import org.airfit.files.JobFile;
 import org.airfit.files.JobLabel;
+import org.airfit.files.Json;
 import org.airfit.files.MeasuredSet;
+import org.airfit.files.NetworkJob;
 import org.airfit.files.Shop;
 import org.airfit.flow.CapacityRange;
 import org.airfit.flow.ControlValve;
@@ -298,7 +306,8 @@ class RoundTripTest {
         new PistonCompressor(1, 0.05),
         Supply.fixed(air),
         new Regulator(air, flow, AbsolutePressure.ofBar(7.5), java.util.Optional.of(AbsolutePressure.ofBar(9.0))),
-        RegulatorElement.of(capacity.least(), AbsolutePressure.ofBar(7.0)),
+        RegulatorElement.of(capacity.least(), AbsolutePressure.ofBar(7.0))
+            .withDroop(PressureDrop.parse("0.3 bar"), flow),
         ToolDemand.following("a sander", flow, AbsolutePressure.ofBar(7.2)).withDuty(0.3).withLoad(0.9),
         ToolDemand.fixed("a gun", flow),
         Clue.gauge("tern", true, 0.95),
@@ -401,6 +410,45 @@ class RoundTripTest {
       }
     }
     assertThat(tried).hasSizeGreaterThanOrEqualTo(6);
+  }
+
+  @Test
+  void every_job_and_network_of_the_examples_is_read_as_it_was() throws Exception {
+    int tried = 0;
+    for (Map<String, Object> answers : Answers.toAll().values()) {
+      for (Object value : answers.values()) {
+        if (value instanceof Job || value instanceof NetworkJob) {
+          assertThat(again(value, value.getClass())).isEqualTo(value);
+          tried++;
+        }
+      }
+    }
+    assertThat(tried).isGreaterThan(25);
+  }
+
+  /** The rules of the works stand in a file of their own. */
+  @Test
+  void a_job_that_names_a_table_of_rules_is_read_as_it_was() throws Exception {
+    Path file = Path.of("..", "jobs", "boatyard", "weak-sander.json");
+    Map<String, Object> fields = new LinkedHashMap<>(Disk.fields(file, new ArrayList<>()));
+    fields.put("rules", Map.of("own", "works.csv"));
+    List<List<String>> rows = Csv.read(
+        "works.csv",
+        "jurisdiction,citation,text,source,basis,quantity,operator,limit,unit,asks\n"
+            + "the works,rule 3,hoses stay below {limit},notice board,practice,line pressure,<,9,bar,forbids\n");
+    String catalogue = Files.readString(file.resolveSibling("catalogue.json"));
+    Job job = JobFile.read(new Document("job.json", fields, name -> name.equals("works.csv")
+        ? Document.of(name, rows)
+        : Document.of(name, Json.read(name, catalogue))));
+    assertThat(job.asFiled().orElseThrow().files()).containsOnlyKeys("works.csv");
+    assertThat(again(job, Job.class)).isEqualTo(job);
+    String json = MAPPER.writeValueAsString(job);
+    assertThatThrownBy(() -> MAPPER.readValue(json.replace("\"files\":{\"works.csv\"", "\"files\":{\"w.csv\""), Job.class))
+        .hasMessageContaining("works.csv");
+    assertThatThrownBy(() -> MAPPER.readValue(json.replace("\"supply\":", "\"supplly\":"), Job.class))
+        .hasMessageContaining("job.supply").hasMessageContaining("accepted");
+    Job other = job.withRequirement(job.requirement().toBuilder().dropped().build());
+    assertThatThrownBy(() -> MAPPER.writeValueAsString(other)).hasMessageContaining("as its file says it");
   }
 
   /** Each word, and each double among the quantities, of the answers to all jobs and of all catalogues. */

@@ -28,7 +28,6 @@ final class Schema {
     roots.forEach(schema::ref);
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-    root.put("$id", "https://airfit.example/values-1.schema.json");
     root.put("title", "Values and answers of airfit, form 1");
     root.put(
         "description",
