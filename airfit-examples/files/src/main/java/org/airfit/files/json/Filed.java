@@ -78,7 +78,10 @@ final class Filed {
     Object content = files.get(path);
     if (content == null) {
       throw new WrongFileException(
-          path, "", "is not among files; accepted: its rows, as a field of files by this name");
+          path,
+          "",
+          "\"" + Plain.shown(path)
+              + "\" is not among files; accepted: its rows, as a field of files by this name");
     }
     return Document.of(path, content);
   }

@@ -447,7 +447,7 @@ class RoundTripTest {
         .hasMessageContaining("works.csv");
     assertThatThrownBy(() -> MAPPER.readValue(json.replace("\"supply\":", "\"supplly\":"), Job.class))
         .hasMessageContaining("job.supply").hasMessageContaining("accepted");
-    Job other = job.withRequirement(job.requirement().toBuilder().dropped().build());
+    Job other = job.withRequirement(job.requirement().toBuilder().marking("yellow band").build());
     assertThatThrownBy(() -> MAPPER.writeValueAsString(other)).hasMessageContaining("as its file says it");
   }
 
