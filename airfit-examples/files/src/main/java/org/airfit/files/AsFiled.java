@@ -33,8 +33,7 @@ public record AsFiled(Object content, Map<String, Object> files) {
   private static Object copy(Object value) {
     if (value instanceof Map<?, ?> map) {
       Map<String, @Nullable Object> copy = new LinkedHashMap<>();
-      map.forEach(
-          (name, each) -> copy.put(String.valueOf(name), each == null ? null : copy(each)));
+      map.forEach((name, each) -> copy.put(String.valueOf(name), each == null ? null : copy(each)));
       return Collections.unmodifiableMap(copy);
     }
     if (value instanceof List<?> list) {

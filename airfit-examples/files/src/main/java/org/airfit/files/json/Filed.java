@@ -73,8 +73,7 @@ final class Filed {
     return NetworkFile.read(new Document(ROWS, rows, path -> opened(path, files)));
   }
 
-  private static Document opened(String path, Map<String, Object> files)
-      throws WrongFileException {
+  private static Document opened(String path, Map<String, Object> files) throws WrongFileException {
     Object content = files.get(path);
     if (content == null) {
       throw new WrongFileException(
@@ -107,9 +106,9 @@ final class Filed {
   }
 
   private static AsFiled said(Optional<AsFiled> said, String what, String done) {
-    return said.orElseThrow(() -> new IllegalArgumentException(
-        "a " + what + " is written as its file says it, but this was " + done
-            + " by a program; write the " + what + " that was read"));
+    return said.orElseThrow(() ->
+        new IllegalArgumentException("a " + what + " is written as its file says it, but this was "
+            + done + " by a program; write the " + what + " that was read"));
   }
 
   private static void files(AsFiled said, JsonGenerator out) throws IOException {

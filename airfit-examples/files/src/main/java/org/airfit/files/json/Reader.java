@@ -178,7 +178,8 @@ final class Reader {
     if (Inputs.of(declared).isEmpty() && !Kinds.isOneOfSeveral(declared)) {
       throw wrong(
           place,
-          "is a " + Fields.simple(declared) + ", an answer of airfit; accepted: nothing, ask airfit for it");
+          "is a " + Fields.simple(declared)
+              + ", an answer of airfit; accepted: nothing, ask airfit for it");
     }
     Map<?, ?> fields = fields(place, plain);
     if (Kinds.isOneOfSeveral(declared)) {
@@ -188,7 +189,8 @@ final class Reader {
     if (input.isEmpty()) {
       throw wrong(
           place,
-          "is a " + Fields.simple(type) + ", an answer of airfit; accepted: nothing, ask airfit for it");
+          "is a " + Fields.simple(type)
+              + ", an answer of airfit; accepted: nothing, ask airfit for it");
     }
     Set<Object> left = new LinkedHashSet<>(fields.keySet());
     Optional<String> word = Kinds.wordOf(type);
@@ -288,8 +290,7 @@ final class Reader {
       Class<?> raw = field.type().getRawClass();
       if (field.isInline()) {
         told.put(
-            field.method().getName(),
-            make(place, raw, Inputs.of(raw).orElseThrow(), fields, left));
+            field.method().getName(), make(place, raw, Inputs.of(raw).orElseThrow(), fields, left));
         continue;
       }
       boolean isThere = left.remove(field.name()) && fields.get(field.name()) != null;

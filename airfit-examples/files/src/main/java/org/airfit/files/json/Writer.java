@@ -112,7 +112,9 @@ final class Writer {
   /** What is declared as an interface of several kinds of classes tells what that interface tells. */
   private void declared(Object value, JavaType type) throws IOException {
     Class<?> raw = type.getRawClass();
-    if (raw.isInterface() && !raw.isSealed() && Fields.isPublic(raw)
+    if (raw.isInterface()
+        && !raw.isSealed()
+        && Fields.isPublic(raw)
         && raw.getName().startsWith("org.airfit.")) {
       object(value, Fields.of(raw), false);
     } else {

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.airfit.air.AirState;
-
 import org.airfit.line.Conduit;
 import org.airfit.line.Wall;
 import org.airfit.quantity.AbsolutePressure;
@@ -38,7 +37,8 @@ class EmbeddingTest {
     // begin
     JsonMapper json = AirfitModule.strictMapper();
     Part part = json.readValue(stored, Part.class);
-    Conduit hose = Conduit.of(Length.parse("3/8 in"), Length.parse("50 ft"), Wall.SMOOTH_RUBBER_HOSE);
+    Conduit hose =
+        Conduit.of(Length.parse("3/8 in"), Length.parse("50 ft"), Wall.SMOOTH_RUBBER_HOSE);
     AirState supply = AirState.of(AbsolutePressure.parse("104.7 psia"), Temperature.parse("68 °F"));
     RunResult arrived = Run.from(supply, AbsolutePressure.STANDARD_ATMOSPHERE)
         .through("hose", hose)
@@ -65,8 +65,12 @@ class EmbeddingTest {
     String test = Files.readString(
         Path.of("src", "test", "java", "org", "airfit", "files", "json", "EmbeddingTest.java"));
     String here = test.substring(test.indexOf("// begin") + 8, test.indexOf("// end"));
-    assertThat(plain(java.group(1)).stream().map(line -> line.replaceAll("\\s", "")).reduce("", String::concat))
-        .isEqualTo(plain(here).stream().map(line -> line.replaceAll("\\s", "")).reduce("", String::concat));
+    assertThat(plain(java.group(1)).stream()
+            .map(line -> line.replaceAll("\\s", ""))
+            .reduce("", String::concat))
+        .isEqualTo(plain(here).stream()
+            .map(line -> line.replaceAll("\\s", ""))
+            .reduce("", String::concat));
     assertThat(document.replaceAll("\\s", "")).contains(STORED.replaceAll("\\s", ""));
   }
 }
