@@ -114,6 +114,16 @@ public final class RegulatorElement implements FlowElement {
     return set;
   }
 
+  /** {@return by how much less it holds at {@link #atFlow()}; 0 where none was told} */
+  public PressureDrop droop() {
+    return droop;
+  }
+
+  /** {@return the flow at which it droops so; empty where no droop was told} */
+  public Optional<FreeAirFlow> atFlow() {
+    return atFlow;
+  }
+
   private double held(double flow) {
     return set.pascals() - perFlow * flow;
   }

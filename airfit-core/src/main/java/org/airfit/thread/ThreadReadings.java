@@ -319,9 +319,7 @@ public final class ThreadReadings {
 
   /** {@return the share of leaves that are misread, as it was told or as is usual; empty where no leaf was read} */
   public OptionalDouble leafMisread() {
-    return pitches.leaf == null
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(pitches.leaf.misread);
+    return pitches.leaf == null ? OptionalDouble.empty() : OptionalDouble.of(pitches.leaf.misread);
   }
 
   /** {@return the pitch that {@link #withPitch} told, beside a count or a leaf too} */

@@ -139,4 +139,12 @@ class RegulatorElementTest {
     assertThat(STIFF).hasToString("regulator set to 7 bar(a)");
     assertThat(DROOPING.toString()).contains("drooping by 0.4 bar at ");
   }
+
+  @Test
+  void it_tells_its_droop_and_the_flow_of_it() {
+    assertThat(DROOPING.droop()).isEqualTo(PressureDrop.ofBar(0.4));
+    assertThat(DROOPING.atFlow()).contains(FreeAirFlow.ofAnrLitresPerSecond(20.0));
+    assertThat(STIFF.droop()).isEqualTo(PressureDrop.ofBar(0.0));
+    assertThat(STIFF.atFlow()).isEmpty();
+  }
 }

@@ -574,4 +574,33 @@ class SeveralToolsTest {
         .isThrownBy(() -> split(drill.with(List.of(first)), saw))
         .withMessageContaining("must stand before it, was \"first\"");
   }
+
+  @Test
+  void a_line_tells_what_was_told_of_its_tool() {
+    ToolLine plain = line("sander", 3.0, 5.0);
+    assertThat(plain.leastRange()).isEqualTo(Range.exactly(GaugePressure.ofBar(5.0)));
+    assertThat(plain.toolRating()).isEmpty();
+    assertThat(plain.deadEnd()).isEmpty();
+    assertThat(plain.isImpactTool()).isFalse();
+    assertThat(plain.withImpactTool().isImpactTool()).isTrue();
+    assertThat(plain.hasOwnWhipHose()).isFalse();
+    assertThat(plain.withOwnWhipHose().hasOwnWhipHose()).isTrue();
+    assertThat(plain.isBlowGun()).isFalse();
+    assertThat(plain.withBlowGun().isBlowGun()).isTrue();
+    assertThat(plain.withBlowGun().deadEnd()).isEmpty();
+    assertThat(plain.withBlowGun(GaugePressure.ofBar(2.0)).deadEnd())
+        .contains(GaugePressure.ofBar(2.0));
+    assertThat(plain.isAutomaticFeed()).isFalse();
+    assertThat(plain.withAutomaticFeed().isAutomaticFeed()).isTrue();
+    assertThat(plain.isBlasting()).isFalse();
+    assertThat(plain.withBlasting().isBlasting()).isTrue();
+    assertThat(plain.isPainting()).isFalse();
+    assertThat(plain.withPainting().isPainting()).isTrue();
+    assertThat(plain.withToolRating(GaugePressure.ofBar(8.0)).toolRating())
+        .contains(GaugePressure.ofBar(8.0));
+    ToolLine split = ToolLine.toSplitter(
+        List.of(Slot.splitter("manifold")), List.of(line("a", 3.0, 5.0), line("b", 3.0, 5.0)));
+    assertThatIllegalStateException().isThrownBy(split::leastRange);
+    assertThat(split.toolRating()).isEmpty();
+  }
 }

@@ -363,4 +363,20 @@ class ThreadVerdictTest {
           .isEqualTo(!firm);
     }
   }
+
+  @Test
+  void readings_tell_the_misread_leaf_and_the_pitch_found_otherwise() {
+    ThreadReadings plain = ThreadReadings.ofMale(Length.ofMillimetres(13.1));
+    assertThat(plain.leafMisread()).isEmpty();
+    assertThat(plain.otherPitch()).isEmpty();
+    assertThat(plain.otherPitchUncertainty()).isEmpty();
+    ThreadReadings read = plain
+        .withPitches(Length.ofMillimetres(7.06), 5)
+        .withThreadsPerInch(18.0)
+        .withPitch(Length.ofMillimetres(1.411), Length.ofMillimetres(0.01));
+    assertThat(read.leafMisread()).hasValue(org.airfit.measure.PitchGauge.USUAL_MISREAD);
+    assertThat(read.withLeafMisread(0.2).leafMisread()).hasValue(0.2);
+    assertThat(read.otherPitch()).contains(Length.ofMillimetres(1.411));
+    assertThat(read.otherPitchUncertainty()).contains(Length.ofMillimetres(0.01));
+  }
 }

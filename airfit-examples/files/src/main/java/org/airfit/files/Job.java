@@ -29,6 +29,7 @@ import org.airfit.select.Requirement;
  * @param receiver the receiver that the tool draws from now and then; empty where none is told
  * @param question what is asked of a hose of the line; empty where nothing is
  * @param remarks what the writer of the file ought to know: what was assumed, and ends that may be meant otherwise
+ * @param asFiled what its file said; empty where something else is asked than there
  */
 public record Job(
     String title,
@@ -45,7 +46,8 @@ public record Job(
     Optional<PlantYear> year,
     Optional<JobReceiver> receiver,
     Optional<HoseQuestion> question,
-    List<String> remarks) {
+    List<String> remarks,
+    Optional<AsFiled> asFiled) {
 
   /**
    * Copies the list; refuses what is null.
@@ -65,6 +67,7 @@ public record Job(
    * @param receiver the receiver that the tool draws from now and then; empty where none is told
    * @param question what is asked of a hose of the line; empty where nothing is
    * @param remarks what the writer of the file ought to know: what was assumed, and ends that may be meant otherwise
+   * @param asFiled what its file said; empty where something else is asked than there
    */
   public Job {
     Objects.requireNonNull(title, "title");
@@ -82,6 +85,7 @@ public record Job(
     Objects.requireNonNull(receiver, "receiver");
     Objects.requireNonNull(question, "question");
     remarks = List.copyOf(Objects.requireNonNull(remarks, "remarks"));
+    Objects.requireNonNull(asFiled, "asFiled");
   }
 
   /**
@@ -106,7 +110,8 @@ public record Job(
         year,
         receiver,
         question,
-        remarks);
+        remarks,
+        asked.equals(requirement) ? asFiled : Optional.empty());
   }
 
   /**

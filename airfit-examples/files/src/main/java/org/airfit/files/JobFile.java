@@ -155,7 +155,8 @@ public final class JobFile {
       JobTool.conditions(conditions.get(), catalogue, requirement);
       refuseDry(conditions.get(), layout);
     }
-    rules(root, document, requirement);
+    Map<String, Object> files = new LinkedHashMap<>();
+    rules(root, AsFiled.noting(document, files), requirement);
     Optional<Field> ranking = root.find("rankedBy");
     if (ranking.isPresent()) {
       requirement.objective(ranking
@@ -188,7 +189,8 @@ public final class JobFile {
         year,
         receiver,
         line.question(),
-        remarks);
+        remarks,
+        Optional.of(new AsFiled(document.content(), files)));
   }
 
   /** Where a lubricator stands in the line the air is not dry. */

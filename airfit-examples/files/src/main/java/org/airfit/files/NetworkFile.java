@@ -3,6 +3,7 @@ package org.airfit.files;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -86,6 +87,7 @@ public final class NetworkFile {
       List.of("network", "supply", "pipe", "part", "check valve", "regulator", "drop", "leak");
 
   private final String file;
+  private final Map<String, Object> files = new LinkedHashMap<>();
   private final Document document;
   private final List<NetworkJob.Branch> branches = new ArrayList<>();
   private final List<NetworkJob.Drop> drops = new ArrayList<>();
@@ -109,7 +111,7 @@ public final class NetworkFile {
 
   private NetworkFile(Document document) {
     this.file = document.name();
-    this.document = document;
+    this.document = AsFiled.noting(document, files);
   }
 
   /**
@@ -168,7 +170,8 @@ public final class NetworkFile {
         drops,
         leaks,
         supplyNames,
-        known.units.orElse(typed == null ? UnitSystem.SI : typed));
+        known.units.orElse(typed == null ? UnitSystem.SI : typed),
+        Optional.of(new AsFiled(document.content(), files)));
   }
 
   private Head head(String place) throws WrongFileException {

@@ -30,6 +30,7 @@ import org.airfit.working.UnitSystem;
  * @param leaks its leaks, in the order of the file; the other tools of the network
  * @param supplyNames what people call its supplies, by their junction; those without a name are missing
  * @param units the units of its sheet
+ * @param asFiled what its file said; empty where it is of no file
  */
 public record NetworkJob(
     String title,
@@ -42,7 +43,8 @@ public record NetworkJob(
     List<Drop> drops,
     List<Leak> leaks,
     Map<String, String> supplyNames,
-    UnitSystem units) {
+    UnitSystem units,
+    Optional<AsFiled> asFiled) {
 
   /**
    * Copies the lists; refuses what is null.
@@ -58,6 +60,7 @@ public record NetworkJob(
    * @param leaks its leaks, in the order of the file; the other tools of the network
    * @param supplyNames what people call its supplies, by their junction; those without a name are missing
    * @param units the units of its sheet
+   * @param asFiled what its file said; empty where it is of no file
    */
   public NetworkJob {
     Objects.requireNonNull(title, "title");
@@ -71,6 +74,7 @@ public record NetworkJob(
     leaks = List.copyOf(Objects.requireNonNull(leaks, "leaks"));
     supplyNames = Map.copyOf(Objects.requireNonNull(supplyNames, "supplyNames"));
     Objects.requireNonNull(units, "units");
+    Objects.requireNonNull(asFiled, "asFiled");
   }
 
   /**

@@ -171,7 +171,8 @@ class PlainValuesTest {
         drops,
         read.leaks(),
         read.supplyNames(),
-        read.units());
+        read.units(),
+        read.asFiled());
     drops.clear();
     assertThat(job.drops()).isEqualTo(read.drops()).hasSize(6);
   }

@@ -27,6 +27,7 @@ import com.fasterxml.jackson.databind.ser.Serializers;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import java.io.IOException;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,6 +42,27 @@ public final class AirfitModule extends Module {
   private static final int LONGEST_TEXT = 1 << 20;
   private static final int LONGEST_NUMBER = 400;
   private static final int LONGEST_NAME = 1000;
+
+  /** Those of the core, the inner ones too, as an answer may be of a class that is not public, and of the files. */
+  private static final Set<String> PACKAGES = Set.of(
+      "org.airfit.air",
+      "org.airfit.drawing",
+      "org.airfit.flow",
+      "org.airfit.internal",
+      "org.airfit.joint",
+      "org.airfit.line",
+      "org.airfit.measure",
+      "org.airfit.network",
+      "org.airfit.plant",
+      "org.airfit.plug",
+      "org.airfit.quantity",
+      "org.airfit.run",
+      "org.airfit.safety",
+      "org.airfit.select",
+      "org.airfit.source",
+      "org.airfit.thread",
+      "org.airfit.working",
+      "org.airfit.files");
 
   private final boolean isWithWorkings;
 
@@ -112,7 +134,7 @@ public final class AirfitModule extends Module {
   }
 
   private static boolean isOurs(Class<?> type) {
-    return type.getName().startsWith("org.airfit.") && !Throwable.class.isAssignableFrom(type);
+    return PACKAGES.contains(type.getPackageName()) && !Throwable.class.isAssignableFrom(type);
   }
 
   private static final class Writers extends Serializers.Base {

@@ -36,8 +36,8 @@ final class Fields {
   private static final TypeFactory TYPES = TypeFactory.defaultInstance();
 
   /** No facts about a value, but ways to print, compare or change it. */
-  private static final Set<String> NO_FACTS = Set.of(
-      "hashCode", "toString", "toText", "toMarkdown", "toLatex", "toBuilder", "getClass");
+  private static final Set<String> NO_FACTS =
+      Set.of("hashCode", "toString", "toText", "toMarkdown", "toLatex", "toBuilder", "getClass");
 
   /** Fields whose name is not that of the method, as job files, catalogues and set files have them. */
   private static final Map<String, String> NAMES = Map.ofEntries(
@@ -75,7 +75,8 @@ final class Fields {
     @Override
     protected List<Field> computeValue(Class<?> type) {
       return Inputs.of(type)
-          .map(input -> input.accessors().stream().map(name -> field(type, name)).toList())
+          .map(
+              input -> input.accessors().stream().map(name -> field(type, name)).toList())
           .orElseGet(() -> told(type));
     }
   };
@@ -117,7 +118,9 @@ final class Fields {
 
   /** The fields of a type where it is only referred to. */
   static List<Field> ofShort(Class<?> type) {
-    return SHORT.getOrDefault(type, List.of()).stream().map(name -> field(type, name)).toList();
+    return SHORT.getOrDefault(type, List.of()).stream()
+        .map(name -> field(type, name))
+        .toList();
   }
 
   /** Whether a value of this type can be only referred to. */
@@ -192,8 +195,7 @@ final class Fields {
       Method method = type.getMethod(accessor);
       JavaType answered = TYPES.constructType(method.getGenericReturnType());
       Class<?> item = item(answered).getRawClass();
-      boolean isShort = SHORT.containsKey(item)
-          && !TELLING.contains(simple(type) + "." + accessor);
+      boolean isShort = SHORT.containsKey(item) && !TELLING.contains(simple(type) + "." + accessor);
       boolean isInline = item.equals(PartFacts.class)
           && (Part.class.isAssignableFrom(type) || Accessory.class.isAssignableFrom(type));
       return new Field(name(type, accessor), method, answered, isInline, isShort);

@@ -37,6 +37,7 @@ import org.airfit.joint.HoseBend;
 import org.airfit.joint.Tube;
 import org.airfit.line.Conduit;
 import org.airfit.line.ConduitRange;
+import org.airfit.line.Wall;
 import org.airfit.measure.PartSpread;
 import org.airfit.measure.PitchCount;
 import org.airfit.measure.PitchGauge;
@@ -47,8 +48,10 @@ import org.airfit.plant.PistonCompressor;
 import org.airfit.plant.RegulatorElement;
 import org.airfit.plant.Supply;
 import org.airfit.plug.Clue;
+import org.airfit.plug.Dimension;
 import org.airfit.plug.Effort;
 import org.airfit.plug.GaugeBall;
+import org.airfit.plug.GrooveForm;
 import org.airfit.plug.KnownPiece;
 import org.airfit.plug.KnownPlugs;
 import org.airfit.plug.PlugProfile;
@@ -56,10 +59,14 @@ import org.airfit.plug.PlugReading;
 import org.airfit.plug.Provenance;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.plug.UniversalSocket;
+import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.Money;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
+import org.airfit.quantity.Temperature;
 import org.airfit.run.ToolDemand;
 import org.airfit.select.Accessory;
 import org.airfit.select.Catalogue;
@@ -71,12 +78,6 @@ import org.airfit.select.Slot;
 import org.airfit.select.Subject;
 import org.airfit.select.ToolLine;
 import org.airfit.source.Source;
-import org.airfit.quantity.Temperature;
-import org.airfit.quantity.Money;
-import org.airfit.quantity.AbsolutePressure;
-import org.airfit.plug.GrooveForm;
-import org.airfit.plug.Dimension;
-import org.airfit.line.Wall;
 import org.airfit.thread.ForeignThread;
 import org.airfit.thread.Gender;
 import org.airfit.thread.Limits;
@@ -180,13 +181,7 @@ final class Inputs {
         of -> AirState.of(of.the("pressure"), of.the("temperature")),
         "pressure",
         "temperature");
-    put(
-        all,
-        Compression.class,
-        Inputs::compression,
-        "intake",
-        "discharge",
-        "stages");
+    put(all, Compression.class, Inputs::compression, "intake", "discharge", "stages");
     put(
         all,
         FlowCapacity.class,
@@ -220,12 +215,7 @@ final class Inputs {
         "type",
         "name");
     put(all, Conduit.class, Inputs::conduit, "bore", "length", "roughness", "wall", "fittingLoss");
-    put(
-        all,
-        RegulatorElement.class,
-        of -> RegulatorElement.of(of.the("capacity"), of.the("set")),
-        "capacity",
-        "set");
+    put(all, RegulatorElement.class, Inputs::regulator, "capacity", "set", "droop", "atFlow");
     put(
         all,
         PlugProfile.class,
@@ -253,8 +243,7 @@ final class Inputs {
     put(
         all,
         Catalogue.class,
-        of -> Catalogue.of(
-            of.<List<Part>>the("parts"), of.<List<Accessory>>the("accessories")),
+        of -> Catalogue.of(of.<List<Part>>the("parts"), of.<List<Accessory>>the("accessories")),
         "parts",
         "accessories");
     put(
@@ -332,8 +321,7 @@ final class Inputs {
   private static Input ofRecord(Class<?> type) {
     RecordComponent[] components = type.getRecordComponents();
     List<String> names = Stream.of(components).map(RecordComponent::getName).toList();
-    Class<?>[] types =
-        Stream.of(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+    Class<?>[] types = Stream.of(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
     return new Input(names, given -> {
       Object[] values = names.stream().map(given::get).toArray();
       try {
@@ -377,9 +365,9 @@ final class Inputs {
   }
 
   private static Object conduit(Inputs of) {
-    Conduit plain =
-        Conduit.of(of.<Length>the("bore"), of.<Length>the("length"), of.<Length>the("roughness"))
-            .withFittings(of.number("fittingLoss"));
+    Conduit plain = Conduit.of(
+            of.<Length>the("bore"), of.<Length>the("length"), of.<Length>the("roughness"))
+        .withFittings(of.number("fittingLoss"));
     return of.<Wall>maybe("wall").map(plain::withWall).orElse(plain);
   }
 
@@ -397,7 +385,20 @@ final class Inputs {
     }
     of.<GrooveForm>maybe("grooveForm").ifPresent(builder::grooveForm);
     of.<GaugeBall>maybe("tipLengthBall").ifPresent(builder::tipLengthBy);
-    return builder.confirmUnusual().build(); // whoever built it has confirmed it; the impossible is refused
+    return builder
+        .confirmUnusual()
+        .build(); // whoever built it has confirmed it; the impossible is refused
+  }
+
+  private static Object regulator(Inputs of) {
+    RegulatorElement plain = RegulatorElement.of(of.the("capacity"), of.the("set"));
+    PressureDrop droop = of.the("droop");
+    Optional<FreeAirFlow> atFlow = of.maybe("atFlow");
+    if (atFlow.isEmpty() && droop.pascals() > 0.0) {
+      throw new IllegalArgumentException("atFlow is missing beside a droop of " + Words.of(droop)
+          + "; accepted: a flow such as 30 scfm");
+    }
+    return atFlow.map(flow -> plain.withDroop(droop, flow)).orElse(plain);
   }
 
   private static Object known(Inputs of) {
@@ -437,9 +438,7 @@ final class Inputs {
   }
 
   private static <T> PartFacts with(
-      PartFacts facts,
-      Optional<T> told,
-      BiFunction<PartFacts, T, PartFacts> change) {
+      PartFacts facts, Optional<T> told, BiFunction<PartFacts, T, PartFacts> change) {
     return told.map(value -> change.apply(facts, value)).orElse(facts);
   }
 
@@ -452,8 +451,8 @@ final class Inputs {
     for (String needed : List.of("tool", "demandRange", "leastRange", "inlet")) {
       if (!of.given.containsKey(needed)) {
         throw new IllegalArgumentException(
-            Fields.name(ToolLine.class, needed) + " of a line to a tool is missing; accepted: tool, air, pressure"
-                + " and inlet, or lines behind a splitter");
+            "one of tool, air, pressure and inlet of a line to a tool is missing; accepted: all four, or the lines"
+                + " behind a splitter");
       }
     }
     ToolLine line = ToolLine.to(
@@ -493,7 +492,8 @@ final class Inputs {
       read = read.withPitches(count.get().over(), count.get().pitches());
       if (!read.pitchCount().equals(count)) {
         throw new IllegalArgumentException("pitchCount.uncertainty must be "
-            + Words.of(read.pitchCount().orElseThrow().uncertainty()) + ", that of any length over pitches");
+            + Words.of(read.pitchCount().orElseThrow().uncertainty())
+            + ", that of any length over pitches");
       }
     }
     read = leaf(of, read);
@@ -538,9 +538,7 @@ final class Inputs {
   }
 
   private static <T> ThreadReadings with(
-      ThreadReadings read,
-      Optional<T> told,
-      BiFunction<ThreadReadings, T, ThreadReadings> change) {
+      ThreadReadings read, Optional<T> told, BiFunction<ThreadReadings, T, ThreadReadings> change) {
     return told.map(value -> change.apply(read, value)).orElse(read);
   }
 }

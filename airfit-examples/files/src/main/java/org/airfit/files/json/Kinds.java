@@ -43,26 +43,35 @@ final class Kinds {
   private static final Map<Class<?>, Map<String, Class<?>>> KINDS = kinds();
 
   /** Types whose own {@code kind()} is the word. */
-  private static final List<Class<?>> OWN = List.of(
-      Part.Device.class, Part.Regulator.class, Slot.InLine.class, Slot.Regulated.class);
+  private static final List<Class<?>> OWN =
+      List.of(Part.Device.class, Part.Regulator.class, Slot.InLine.class, Slot.Regulated.class);
 
   private Kinds() {}
 
   private static Map<Class<?>, Map<String, Class<?>>> kinds() {
     Map<Class<?>, Map<String, Class<?>>> all = new LinkedHashMap<>();
     all.put(
-        OutletAtFlow.class, of("passes", OutletAtFlow.Passes.class, "chokes", OutletAtFlow.Chokes.class));
+        OutletAtFlow.class,
+        of("passes", OutletAtFlow.Passes.class, "chokes", OutletAtFlow.Chokes.class));
     all.put(LineLoss.class, of("flowing", LineLoss.Flowing.class, "choked", LineLoss.Choked.class));
     all.put(
-        RunResult.class, of("delivered", RunResult.Delivered.class, "starved", RunResult.Starved.class));
+        RunResult.class,
+        of("delivered", RunResult.Delivered.class, "starved", RunResult.Starved.class));
     all.put(
         NetworkResult.class,
         of("solved", NetworkResult.Solved.class, "noSolution", NetworkResult.NoSolution.class));
     all.put(
-        Selection.class, of("fits", Selection.Proposals.class, "nothingFits", Selection.NothingFits.class));
+        Selection.class,
+        of("fits", Selection.Proposals.class, "nothingFits", Selection.NothingFits.class));
     all.put(
         PartSpread.class,
-        of("limits", PartSpread.Limits.class, "normal", PartSpread.Normal.class, "sample", PartSpread.Sample.class));
+        of(
+            "limits",
+            PartSpread.Limits.class,
+            "normal",
+            PartSpread.Normal.class,
+            "sample",
+            PartSpread.Sample.class));
     all.put(
         Supply.class,
         of(
@@ -118,7 +127,8 @@ final class Kinds {
     addOwn(slots, List.of(DeviceKind.values()), Slot.InLine.class);
     all.put(Slot.class, slots);
     all.put(
-        NamedThread.class, of("pipeThread", ThreadDesignation.class, "foreignThread", ForeignThread.class));
+        NamedThread.class,
+        of("pipeThread", ThreadDesignation.class, "foreignThread", ForeignThread.class));
     all.put(
         PipeThread.class,
         of(

@@ -44,9 +44,9 @@ final class LeftOut {
               "selection", "an answer of its own, to be asked for",
               "requirement", "the question that the answers make; it is asked by select")),
       Map.entry(
-          GroupFlow.class, Map.of("parts", "what each part shows is its working; working has them")),
-      Map.entry(
-          Selection.Proposals.class, Map.of("best", "the first of proposals")),
+          GroupFlow.class,
+          Map.of("parts", "what each part shows is its working; working has them")),
+      Map.entry(Selection.Proposals.class, Map.of("best", "the first of proposals")),
       Map.entry(
           BillOfMaterials.class,
           Map.of("unpriced", "the lines that are unpriced, which stand in lines")));
@@ -74,8 +74,6 @@ final class LeftOut {
 
   /** Whether a method may have nothing to tell. */
   static boolean mayRefuse(Method method) {
-    return MAY_REFUSE
-        .getOrDefault(method.getDeclaringClass(), Set.of())
-        .contains(method.getName());
+    return MAY_REFUSE.getOrDefault(method.getDeclaringClass(), Set.of()).contains(method.getName());
   }
 }

@@ -74,8 +74,7 @@ final class Plain {
       case VALUE_FALSE -> false;
       case VALUE_NULL -> null;
       default ->
-        throw new WrongJsonException(
-            parser, path, "holds " + token + "; accepted: plain JSON");
+        throw new WrongJsonException(parser, path, "holds " + token + "; accepted: plain JSON");
     };
   }
 

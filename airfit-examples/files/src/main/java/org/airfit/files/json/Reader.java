@@ -13,6 +13,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.airfit.files.Job;
+import org.airfit.files.ShopCatalogue;
+import org.airfit.files.WrongFileException;
 import org.jspecify.annotations.Nullable;
 
 /** Makes a value of airfit from plain values, and says where they are wrong. */
@@ -168,10 +172,14 @@ final class Reader {
   private Object object(String place, Class<?> declared, @Nullable Object plain)
       throws WrongJsonException {
     Class<?> type = declared;
+    if (Filed.isFiled(declared)) {
+      return filed(place, declared, fields(place, plain));
+    }
     if (Inputs.of(declared).isEmpty() && !Kinds.isOneOfSeveral(declared)) {
       throw wrong(
           place,
-          "is a " + Fields.simple(declared) + ", an answer of airfit; accepted: nothing, ask airfit for it");
+          "is a " + Fields.simple(declared)
+              + ", an answer of airfit; accepted: nothing, ask airfit for it");
     }
     Map<?, ?> fields = fields(place, plain);
     if (Kinds.isOneOfSeveral(declared)) {
@@ -181,7 +189,8 @@ final class Reader {
     if (input.isEmpty()) {
       throw wrong(
           place,
-          "is a " + Fields.simple(type) + ", an answer of airfit; accepted: nothing, ask airfit for it");
+          "is a " + Fields.simple(type)
+              + ", an answer of airfit; accepted: nothing, ask airfit for it");
     }
     Set<Object> left = new LinkedHashSet<>(fields.keySet());
     Optional<String> word = Kinds.wordOf(type);
@@ -197,6 +206,52 @@ final class Reader {
           "is no field here; accepted: " + String.join(", ", names(type)));
     }
     return made;
+  }
+
+  /** A job or a network, as its file says it. */
+  private Object filed(String place, Class<?> type, Map<?, ?> fields) throws WrongJsonException {
+    for (Object name : fields.keySet()) {
+      if (!Filed.fields(type).contains(name)) {
+        throw wrong(
+            inside(place, String.valueOf(name)),
+            "is no field here; accepted: "
+                + Filed.fields(type).stream().sorted().collect(Collectors.joining(", ")));
+      }
+    }
+    Map<String, Object> files = new LinkedHashMap<>();
+    Object named = fields.get(Filed.FILES);
+    if (named != null) {
+      String at = inside(place, Filed.FILES);
+      for (Map.Entry<?, ?> file : fields(at, named).entrySet()) {
+        String name = String.valueOf(file.getKey());
+        files.put(name, said(inside(at, name), file.getValue(), "the rows of a table"));
+      }
+    }
+    boolean isJob = type.equals(Job.class);
+    String said = inside(place, isJob ? Filed.JOB : Filed.ROWS);
+    Object content = said(
+        said,
+        fields.get(isJob ? Filed.JOB : Filed.ROWS),
+        isJob ? "the fields of a job file" : "the rows of a network file");
+    try {
+      if (!isJob) {
+        return Filed.network(content, files);
+      }
+      String at = inside(place, Filed.CATALOGUE);
+      Object catalogue = value(at, type(ShopCatalogue.class), fields.get(Filed.CATALOGUE));
+      return Filed.job(content, (ShopCatalogue) catalogue, files);
+    } catch (WrongFileException e) {
+      throw wrong(e.place().isEmpty() ? said : said + "." + e.place(), e.complaint());
+    }
+  }
+
+  private Object said(String place, @Nullable Object plain, String wanted)
+      throws WrongJsonException {
+    Object counted = Filed.counted(plain);
+    if (counted == null) {
+      throw wrong(place, "is missing; accepted: " + wanted);
+    }
+    return counted;
   }
 
   private static List<String> names(Class<?> type) {
@@ -235,8 +290,7 @@ final class Reader {
       Class<?> raw = field.type().getRawClass();
       if (field.isInline()) {
         told.put(
-            field.method().getName(),
-            make(place, raw, Inputs.of(raw).orElseThrow(), fields, left));
+            field.method().getName(), make(place, raw, Inputs.of(raw).orElseThrow(), fields, left));
         continue;
       }
       boolean isThere = left.remove(field.name()) && fields.get(field.name()) != null;

@@ -22,6 +22,7 @@ import org.airfit.quantity.DensityUnit;
 import org.airfit.quantity.EnergyUnit;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.MassFlowUnit;
+import org.airfit.quantity.Money;
 import org.airfit.quantity.PowerUnit;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Quantity;
@@ -86,8 +87,7 @@ final class Words {
               ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR,
               ConductanceUnit.LITRE_PER_MINUTE_BAR,
               ConductanceUnit.CUBIC_METRE_PER_SECOND_PASCAL)),
-      Map.entry(
-          PowerUnit.class, List.of(PowerUnit.KILOWATT, PowerUnit.HORSEPOWER, PowerUnit.WATT)),
+      Map.entry(PowerUnit.class, List.of(PowerUnit.KILOWATT, PowerUnit.HORSEPOWER, PowerUnit.WATT)),
       Map.entry(EnergyUnit.class, List.of(EnergyUnit.KILOWATT_HOUR, EnergyUnit.JOULE)),
       Map.entry(
           DensityUnit.class,
@@ -114,8 +114,7 @@ final class Words {
 
   private static final String TO = " to ";
 
-  private static final Pattern TIME =
-      Pattern.compile("([0-9]{1,12}(?:\\.[0-9]{1,9})?) ?(s|min|h)");
+  private static final Pattern TIME = Pattern.compile("([0-9]{1,12}(?:\\.[0-9]{1,9})?) ?(s|min|h)");
 
   private static final Map<String, Long> SECONDS = Map.of("s", 1L, "min", 60L, "h", 3600L);
 
@@ -177,6 +176,10 @@ final class Words {
               .stripTrailingZeros()
               .toPlainString()
           + " s";
+    }
+    if (value instanceof Money money) {
+      String typed = money.amount().toPlainString() + " " + money.currency(); // 12.50 stays 12.50
+      return reads(typed, money) ? typed : money.toString();
     }
     if (value instanceof BigDecimal number) {
       return number.toPlainString();
@@ -267,7 +270,9 @@ final class Words {
       String one = of.get(i);
       String other = to.get(i);
       int needed = digits(one) + digits(other);
-      if (!one.isEmpty() && !other.isEmpty() && needed < digits
+      if (!one.isEmpty()
+          && !other.isEmpty()
+          && needed < digits
           && behindNumber(one).equals(behindNumber(other))) {
         shortest = one.substring(0, one.indexOf(' ')) + TO + other;
         digits = needed;

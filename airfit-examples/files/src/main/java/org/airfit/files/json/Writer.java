@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.airfit.files.Job;
+import org.airfit.files.NetworkJob;
 import org.airfit.plug.PlugProfile;
 
 /** Writes a value of airfit, and what stands in it. */
@@ -25,6 +27,10 @@ final class Writer {
   void write(Object value) throws IOException {
     if (Words.isWord(value.getClass())) {
       out.writeString(Words.of(value));
+    } else if (value instanceof Job job) {
+      Filed.write(job, this::write, out);
+    } else if (value instanceof NetworkJob network) {
+      Filed.write(network, out);
     } else {
       object(value, Fields.ofValue(value.getClass()), true);
     }
@@ -106,9 +112,11 @@ final class Writer {
   /** What is declared as an interface of several kinds of classes tells what that interface tells. */
   private void declared(Object value, JavaType type) throws IOException {
     Class<?> raw = type.getRawClass();
-    if (raw.isInterface() && !raw.isSealed() && Fields.isPublic(raw)
+    if (raw.isInterface()
+        && !raw.isSealed()
+        && Fields.isPublic(raw)
         && raw.getName().startsWith("org.airfit.")) {
-      object(value, Fields.of(raw), true);
+      object(value, Fields.of(raw), false);
     } else {
       write(value);
     }

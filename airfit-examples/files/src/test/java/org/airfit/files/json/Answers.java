@@ -55,7 +55,8 @@ final class Answers {
       }
       for (Path network : networks()) {
         NetworkJob job = Disk.network(network);
-        asked.put(network, Map.of("networkJob", job, "networkResult", job.network().solve()));
+        asked.put(
+            network, Map.of("networkJob", job, "networkResult", job.network().solve()));
       }
       all = asked;
     }
@@ -69,7 +70,8 @@ final class Answers {
     answers.put("job", job);
     job.plug().ifPresent(plug -> answers.put("identification", plug));
     job.now()
-        .ifPresent(now -> answers.put("now", now.at(job.requirement().demandRange().most())));
+        .ifPresent(
+            now -> answers.put("now", now.at(job.requirement().demandRange().most())));
     Requirement asked = job.requirement();
     Selection selection = Selection.of(asked, job.catalogue().parts());
     answers.put("selection", selection);
@@ -96,10 +98,10 @@ final class Answers {
         if (!Words.isWord(value.getClass())) {
           Fields.ofValue(value.getClass()).stream()
               .filter(field -> !Fields.isWorking(field))
-              .forEach(field -> field.of(value)
-                  .filter(told -> !(told instanceof List<?> list
-                      && list.size() == 1
-                      && list.get(0) == value))
+              .forEach(field -> field
+                  .of(value)
+                  .filter(told ->
+                      !(told instanceof List<?> list && list.size() == 1 && list.get(0) == value))
                   .ifPresent(open::add));
         }
       }

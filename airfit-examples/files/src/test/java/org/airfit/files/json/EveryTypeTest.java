@@ -41,7 +41,8 @@ class EveryTypeTest {
       Map.entry("safety.Situation$Builder", "a builder"),
       Map.entry("select.Requirement$Builder", "a builder"),
       Map.entry("thread.PipeThreads", "factories only"),
-      Map.entry("working.Worked", "whatever has a working; the working is written where it is asked for"),
+      Map.entry(
+          "working.Worked", "whatever has a working; the working is written where it is asked for"),
       Map.entry("working.Working$Builder", "a builder"));
 
   private static final List<? extends Class<?>> TYPES = CoreTypes.all();
@@ -69,8 +70,10 @@ class EveryTypeTest {
     Set<String> empty = new TreeSet<>();
     for (Class<?> type : TYPES) {
       boolean isOfKinds = Kinds.isOneOfSeveral(type) || type.equals(End.class);
-      if (!Words.isWord(type) && !isOfKinds
-          && Fields.of(type).stream().allMatch(Fields::isWorking) && !type.equals(Working.class)) {
+      if (!Words.isWord(type)
+          && !isOfKinds
+          && Fields.of(type).stream().allMatch(Fields::isWorking)
+          && !type.equals(Working.class)) {
         empty.add(name(type));
       }
     }
@@ -94,8 +97,7 @@ class EveryTypeTest {
         boolean tells = method.getParameterCount() == 0
             && !Modifier.isStatic(method.getModifiers())
             && !method.getReturnType().equals(void.class)
-            && !Set.of(
-                    "hashCode", "toString", "getClass", "toText", "toMarkdown", "toLatex")
+            && !Set.of("hashCode", "toString", "getClass", "toText", "toMarkdown", "toLatex")
                 .contains(method.getName());
         if (!tells
             || written.contains(method.getName())
@@ -147,7 +149,8 @@ class EveryTypeTest {
         Class<?> raw = item.getRawClass();
         assertThat(Words.isWord(raw)
                 || raw.isPrimitive()
-                || Set.of(OptionalDouble.class, Boolean.class, Double.class, Integer.class).contains(raw)
+                || Set.of(OptionalDouble.class, Boolean.class, Double.class, Integer.class)
+                    .contains(raw)
                 || (TYPES.contains(raw) && !NOTHING.containsKey(name(raw))))
             .as(name(type) + "." + field.name() + " of " + item)
             .isTrue();
@@ -158,14 +161,19 @@ class EveryTypeTest {
   @Test
   void every_kind_of_a_sealed_type_has_its_word() {
     for (Class<?> type : TYPES) {
-      if (!type.isSealed() || !type.isInterface() || Words.isWord(type) || type.equals(End.class)
+      if (!type.isSealed()
+          || !type.isInterface()
+          || Words.isWord(type)
+          || type.equals(End.class)
           || name(type).equals("quantity.Unit")) {
         continue;
       }
-      assertThat(Kinds.of(type).values()).as(name(type))
+      assertThat(Kinds.of(type).values())
+          .as(name(type))
           .containsAll(List.of(type.getPermittedSubclasses()));
     }
-    assertThat(Kinds.sealedTypes()).allSatisfy(type -> assertThat(type.isSealed()).isTrue());
+    assertThat(Kinds.sealedTypes())
+        .allSatisfy(type -> assertThat(type.isSealed()).isTrue());
   }
 
   /** The words stand in files and programs of users; a test knows them, so that they do not change by themselves. */
@@ -173,29 +181,79 @@ class EveryTypeTest {
   void the_words_are_these() {
     assertThat(Kinds.sealedTypes().stream().flatMap(type -> Kinds.of(type).keySet().stream()))
         .containsExactly(
-            "passes", "chokes",
-            "flowing", "choked",
-            "delivered", "starved",
-            "solved", "noSolution",
-            "fits", "nothingFits",
-            "limits", "normal", "sample",
-            "fixed", "regulator", "compressor",
-            "thread sealant", "whip restraint", "hose clamp", "sealing washer", "drain", "end cap", "hose hook",
-            "socket", "plug", "hose", "splitter", "pipe", "adapter",
-            "regulator", "filter regulator", "filter regulator lubricator",
-            "filter", "lubricator", "shut off valve", "non return valve", "hose fuse", "reel", "swivel", "other",
-            "coupling", "hose", "splitter", "pipe",
-            "regulator", "filter regulator", "filter regulator lubricator",
-            "filter", "lubricator", "shut off valve", "non return valve", "hose fuse", "reel", "swivel", "other",
-            "pipeThread", "foreignThread",
-            "npt", "npsc", "npsm", "bspt", "rp", "bspp");
+            "passes",
+            "chokes",
+            "flowing",
+            "choked",
+            "delivered",
+            "starved",
+            "solved",
+            "noSolution",
+            "fits",
+            "nothingFits",
+            "limits",
+            "normal",
+            "sample",
+            "fixed",
+            "regulator",
+            "compressor",
+            "thread sealant",
+            "whip restraint",
+            "hose clamp",
+            "sealing washer",
+            "drain",
+            "end cap",
+            "hose hook",
+            "socket",
+            "plug",
+            "hose",
+            "splitter",
+            "pipe",
+            "adapter",
+            "regulator",
+            "filter regulator",
+            "filter regulator lubricator",
+            "filter",
+            "lubricator",
+            "shut off valve",
+            "non return valve",
+            "hose fuse",
+            "reel",
+            "swivel",
+            "other",
+            "coupling",
+            "hose",
+            "splitter",
+            "pipe",
+            "regulator",
+            "filter regulator",
+            "filter regulator lubricator",
+            "filter",
+            "lubricator",
+            "shut off valve",
+            "non return valve",
+            "hose fuse",
+            "reel",
+            "swivel",
+            "other",
+            "pipeThread",
+            "foreignThread",
+            "npt",
+            "npsc",
+            "npsm",
+            "bspt",
+            "rp",
+            "bspp");
   }
 
   @Test
   void what_is_left_out_is_there_to_be_left_out() {
-    LeftOut.all().forEach((type, methods) -> methods.forEach((method, reason) -> {
-      assertThat(Stream.of(type.getMethods()).map(Method::getName)).as(type.getName()).contains(method);
-      assertThat(reason).isNotBlank();
-    }));
+    LeftOut.all()
+        .forEach((type, methods) -> methods.forEach((method, reason) -> {
+          assertThat(Stream.of(type.getMethods()).map(Method::getName))
+              .as(type.getName())
+              .contains(method);
+          assertThat(reason).isNotBlank();
+        }));
   }
 }

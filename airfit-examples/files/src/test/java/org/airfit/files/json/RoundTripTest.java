@@ -1,8 +1,10 @@
 package org.airfit.files.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -15,9 +17,15 @@ import java.util.SplittableRandom;
 import java.util.function.DoubleFunction;
 import org.airfit.air.AirState;
 import org.airfit.air.Compression;
+import org.airfit.files.Csv;
 import org.airfit.files.Disk;
+import org.airfit.files.Document;
+import org.airfit.files.Job;
+import org.airfit.files.JobFile;
 import org.airfit.files.JobLabel;
+import org.airfit.files.Json;
 import org.airfit.files.MeasuredSet;
+import org.airfit.files.NetworkJob;
 import org.airfit.files.Shop;
 import org.airfit.flow.CapacityRange;
 import org.airfit.flow.ControlValve;
@@ -173,9 +181,7 @@ class RoundTripTest {
 
   @Test
   void a_range_is_one_text() throws Exception {
-    Slot.Hose hose = Slot.hose(
-        "h",
-        new Range<>(Length.parse("25 ft"), Length.parse("30 ft")));
+    Slot.Hose hose = Slot.hose("h", new Range<>(Length.parse("25 ft"), Length.parse("30 ft")));
     assertThat(MAPPER.readTree(MAPPER.writeValueAsString(hose)).get("reach").asText())
         .isEqualTo("25 to 30 ft");
     assertThat(again(hose, Slot.class)).isEqualTo(hose);
@@ -219,8 +225,7 @@ class RoundTripTest {
         female,
         male);
     Part.Pipe pipe = new Part.Pipe(facts, run, female, male);
-    Part.Splitter splitter =
-        new Part.Splitter(facts, capacity, male, List.of(female, female));
+    Part.Splitter splitter = new Part.Splitter(facts, capacity, male, List.of(female, female));
     Part.Adapter adapter = new Part.Adapter(facts, male, female, conduit);
     PartSpread.Sample sample = new PartSpread.Sample(5, inch, Length.parse("0.011 mm"));
     KnownPiece piece = new KnownPiece("no. 1", Map.of(Dimension.TIP_DIAMETER, inch));
@@ -297,9 +302,16 @@ class RoundTripTest {
             Temperature.ofCelsius(20.0)),
         new PistonCompressor(1, 0.05),
         Supply.fixed(air),
-        new Regulator(air, flow, AbsolutePressure.ofBar(7.5), java.util.Optional.of(AbsolutePressure.ofBar(9.0))),
-        RegulatorElement.of(capacity.least(), AbsolutePressure.ofBar(7.0)),
-        ToolDemand.following("a sander", flow, AbsolutePressure.ofBar(7.2)).withDuty(0.3).withLoad(0.9),
+        new Regulator(
+            air,
+            flow,
+            AbsolutePressure.ofBar(7.5),
+            java.util.Optional.of(AbsolutePressure.ofBar(9.0))),
+        RegulatorElement.of(capacity.least(), AbsolutePressure.ofBar(7.0))
+            .withDroop(PressureDrop.parse("0.3 bar"), flow),
+        ToolDemand.following("a sander", flow, AbsolutePressure.ofBar(7.2))
+            .withDuty(0.3)
+            .withLoad(0.9),
         ToolDemand.fixed("a gun", flow),
         Clue.gauge("tern", true, 0.95),
         Clue.grooveForm(GrooveForm.FLAT, 0.9),
@@ -345,9 +357,12 @@ class RoundTripTest {
             new org.airfit.thread.Limits(inch, Length.parse("7 mm")), "as sold", source),
         tool.alike(2),
         Layout.of(
-            List.of(Slot.splitter("manifold")), List.of(tool, ToolLine.toSplitter(
-                List.of(Slot.splitter("second")),
-                List.of(tool.with(List.of(Slot.coupling("at another"))).alike(2))))),
+            List.of(Slot.splitter("manifold")),
+            List.of(
+                tool,
+                ToolLine.toSplitter(
+                    List.of(Slot.splitter("second")),
+                    List.of(tool.with(List.of(Slot.coupling("at another"))).alike(2))))),
         Subject.ofJob(Topic.SUPPLY),
         Subject.of(Topic.AIR_NEEDED, "the sander"),
         new org.airfit.thread.Limits(inch, Length.parse("7 mm")),
@@ -362,7 +377,9 @@ class RoundTripTest {
             .withTaperSeen(true)
             .withFlankAngle(60.0, 1.0),
         ThreadReadings.ofFemale(Length.parse("11.4 mm")).withMetricLeaf(Length.parse("1.25 mm")),
-        new JobLabel(java.util.Optional.of("17"), java.util.Optional.of(java.time.LocalDate.of(2026, 11, 29))),
+        new JobLabel(
+            java.util.Optional.of("17"),
+            java.util.Optional.of(java.time.LocalDate.of(2026, 11, 29))),
         new Shop(
             "a shop",
             List.of("a street"),
@@ -370,7 +387,8 @@ class RoundTripTest {
             java.util.Optional.empty(),
             java.util.Optional.of(30),
             java.util.Optional.empty()),
-        new MeasuredSet(DemoProfiles.birds(), List.of(KnownPlugs.of("tern", Instrument.DIGITAL_CALIPER))),
+        new MeasuredSet(
+            DemoProfiles.birds(), List.of(KnownPlugs.of("tern", Instrument.DIGITAL_CALIPER))),
         Disk.catalogue(Path.of("..", "jobs", "boatyard", "catalogue.json"))));
     return values;
   }
@@ -403,6 +421,53 @@ class RoundTripTest {
     assertThat(tried).hasSizeGreaterThanOrEqualTo(6);
   }
 
+  @Test
+  void every_job_and_network_of_the_examples_is_read_as_it_was() throws Exception {
+    int tried = 0;
+    for (Map<String, Object> answers : Answers.toAll().values()) {
+      for (Object value : answers.values()) {
+        if (value instanceof Job || value instanceof NetworkJob) {
+          assertThat(again(value, value.getClass())).isEqualTo(value);
+          tried++;
+        }
+      }
+    }
+    assertThat(tried).isGreaterThan(25);
+  }
+
+  /** The rules of the works stand in a file of their own. */
+  @Test
+  void a_job_that_names_a_table_of_rules_is_read_as_it_was() throws Exception {
+    Path file = Path.of("..", "jobs", "boatyard", "weak-sander.json");
+    Map<String, Object> fields = new LinkedHashMap<>(Disk.fields(file, new ArrayList<>()));
+    fields.put("rules", Map.of("own", "works.csv"));
+    List<List<String>> rows = Csv.read(
+        "works.csv",
+        "jurisdiction,citation,text,source,basis,quantity,operator,limit,unit,asks\n"
+            + "the works,rule 3,hoses stay below {limit},notice board,practice,line pressure,<,9,bar,forbids\n");
+    String catalogue = Files.readString(file.resolveSibling("catalogue.json"));
+    Job job = JobFile.read(new Document(
+        "job.json",
+        fields,
+        name -> name.equals("works.csv")
+            ? Document.of(name, rows)
+            : Document.of(name, Json.read(name, catalogue))));
+    assertThat(job.asFiled().orElseThrow().files()).containsOnlyKeys("works.csv");
+    assertThat(again(job, Job.class)).isEqualTo(job);
+    String json = MAPPER.writeValueAsString(job);
+    assertThatThrownBy(() -> MAPPER.readValue(
+            json.replace("\"files\":{\"works.csv\"", "\"files\":{\"w.csv\""), Job.class))
+        .hasMessageContaining("works.csv");
+    assertThatThrownBy(
+            () -> MAPPER.readValue(json.replace("\"supply\":", "\"supplly\":"), Job.class))
+        .hasMessageContaining("job.supply")
+        .hasMessageContaining("accepted");
+    Job other =
+        job.withRequirement(job.requirement().toBuilder().marking("yellow band").build());
+    assertThatThrownBy(() -> MAPPER.writeValueAsString(other))
+        .hasMessageContaining("as its file says it");
+  }
+
   /** Each word, and each double among the quantities, of the answers to all jobs and of all catalogues. */
   @Test
   void every_text_of_the_examples_answers_is_read_as_the_value_it_was() throws Exception {
@@ -411,7 +476,8 @@ class RoundTripTest {
     for (Map<String, Object> answers : Answers.toAll().values()) {
       for (Object value : Answers.in(new ArrayList<>(answers.values()))) {
         Class<?> type = value instanceof Enum<?> one ? one.getDeclaringClass() : value.getClass();
-        boolean isRead = (Words.isWord(type) && !(value instanceof Range)) || Inputs.of(type).isPresent();
+        boolean isRead =
+            (Words.isWord(type) && !(value instanceof Range)) || Inputs.of(type).isPresent();
         if (isRead && known.add(value)) {
           assertThat(again(value, type)).as(type.getName()).isEqualTo(value);
           tried.merge(type, 1, Integer::sum);

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import org.airfit.files.ShopCatalogue;
 import org.airfit.joint.End;
 import org.airfit.quantity.Range;
 
@@ -26,9 +27,9 @@ final class Schema {
   static Map<String, Object> of(List<? extends Class<?>> roots) {
     Schema schema = new Schema();
     roots.forEach(schema::ref);
+    schema.filed();
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-    root.put("$id", "https://airfit.example/values-1.schema.json");
     root.put("title", "Values and answers of airfit, form 1");
     root.put(
         "description",
@@ -36,6 +37,22 @@ final class Schema {
             + " rules.");
     root.put("$defs", schema.defs);
     return root;
+  }
+
+  /** Jobs and networks, as their files say them. */
+  private void filed() {
+    Map<String, Object> rows = Map.of(
+        "type", "array", "items", Map.of("type", "array", "items", Map.of("type", "string")));
+    Map<String, Object> files = Map.of("type", "object", "additionalProperties", rows);
+    Map<String, Object> job = new LinkedHashMap<>();
+    job.put("job", Map.of("type", "object", "description", "see job-file-2.schema.json"));
+    job.put("catalogue", ref(ShopCatalogue.class));
+    job.put("files", files);
+    defs.put("Job", object(job, List.of("job", "catalogue")));
+    Map<String, Object> network = new LinkedHashMap<>();
+    network.put("rows", rows);
+    network.put("files", files);
+    defs.put("NetworkJob", object(network, List.of("rows")));
   }
 
   private Map<String, Object> ref(Class<?> type) {
