@@ -39,6 +39,11 @@ final class StandardShapes {
   private static final double[] TUBES_INCHES = {0.125, 0.15625, 0.1875, 0.25, 0.3125, 0.375, 0.5};
   private static final double[] TUBES_MILLIMETRES = {3.0, 4.0, 6.0, 8.0, 10.0, 12.0, 14.0, 16.0};
 
+  /** The number of each size [in], in the order of the sizes. */
+  private static final double[] NUMBERS = Arrays.stream(NominalThreadSize.values())
+      .mapToDouble(size -> Length.parse(size.label() + " in").inches())
+      .toArray();
+
   private StandardShapes() {}
 
   private static Map<String, NominalThreadSize> metricPorts() {
@@ -311,8 +316,8 @@ final class StandardShapes {
    */
   private static NominalThreadSize nearest(Length diameter) {
     return Arrays.stream(NominalThreadSize.values())
-        .min(Comparator.comparingLong(size -> Math.round(
-            Math.abs(Length.parse(size.label() + " in").inches() - diameter.inches()) * 1.0e6)))
+        .min(Comparator.comparingLong(size ->
+            Math.round(Math.abs(NUMBERS[size.ordinal()] - diameter.inches()) * 1.0e6)))
         .orElseThrow();
   }
 

@@ -1,8 +1,10 @@
 package org.airfit.thread;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.airfit.internal.Digits;
 import org.airfit.source.Source;
@@ -36,6 +38,9 @@ final class ForeignThreads {
       "M26x1.5", "M27x2", "M30x2", "M33x2");
 
   private static final List<ForeignGeometry> ALL = make();
+
+  /** Each by its whole name and, where no other has that name, by its short one. */
+  private static final Map<String, ForeignGeometry> NAMED = named();
 
   private ForeignThreads() {}
 
@@ -127,11 +132,14 @@ final class ForeignThreads {
 
   /** Finds by the whole name, a unified one without its series, or a coarse metric one without its pitch. */
   static Optional<ForeignGeometry> find(String name) {
-    String wanted = plain(name);
-    return ALL.stream()
-        .filter(each -> plain(each.name()).equals(wanted))
-        .findFirst()
-        .or(() -> ALL.stream().filter(each -> shortName(each).equals(wanted)).findFirst());
+    return Optional.ofNullable(NAMED.get(plain(name)));
+  }
+
+  private static Map<String, ForeignGeometry> named() {
+    Map<String, ForeignGeometry> named = new HashMap<>();
+    ALL.forEach(each -> named.putIfAbsent(plain(each.name()), each));
+    ALL.forEach(each -> named.putIfAbsent(shortName(each), each));
+    return named;
   }
 
   private static String shortName(ForeignGeometry each) {

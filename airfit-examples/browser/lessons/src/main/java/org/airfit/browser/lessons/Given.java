@@ -52,6 +52,14 @@ final class Given {
     return input(id).kind().number(text(id));
   }
 
+  /** The number in the unit of the slider; behind it what was typed, if that was in another unit. */
+  String inUnit(String id) {
+    Kind kind = input(id).kind();
+    String told = Numbers.plain(number(id)) + " " + kind.unit();
+    String typed = text(id);
+    return typed.endsWith(" " + kind.unit()) ? told : told + " (" + typed + ")";
+  }
+
   Length length(String id) {
     return Length.parse(text(id));
   }

@@ -16,6 +16,7 @@ import org.airfit.plug.Identifier;
 import org.airfit.plug.NextReading;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.PlugReading;
+import org.airfit.plug.PlugVerdict;
 import org.airfit.plug.ProfileCandidate;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.plug.Residual;
@@ -170,6 +171,10 @@ final class Lesson1 {
 
   private static String ranked(Identification answer) {
     ProfileCandidate best = answer.candidates().get(0);
+    if (answer.verdict() == PlugVerdict.NO_MATCH) {
+      return "None of the list: the nearest, " + best.profile().displayName() + ", has a chance of "
+          + Say.percent(best.probability()) + ".";
+    }
     return "Most likely of the list: " + best.profile().displayName() + ", "
         + Say.percent(best.probability()) + ". The answer: " + answer.verdict().label() + "."
         + (best.probability() < SURE && !answer.nextReadings().isEmpty()

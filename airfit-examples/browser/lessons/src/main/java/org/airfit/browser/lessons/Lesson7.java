@@ -1,7 +1,6 @@
 package org.airfit.browser.lessons;
 
 import static org.airfit.browser.lessons.Numbers.form;
-import static org.airfit.browser.lessons.Numbers.plain;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -133,8 +132,8 @@ final class Lesson7 {
     List<String> lines = new ArrayList<>();
     if (!Double.isNaN(atTool)) {
       lines.add(form(
-          "At the tool: %.0f psig at %s scfm; it needs %s psig.",
-          atTool, plain(given.number("flow")), plain(given.number("least"))));
+          "At the tool: %.0f psig at %s; it needs %s.",
+          atTool, given.inUnit("flow"), given.inUnit("least")));
     }
     best.joints().forEach(joint -> lines.add("- " + joint.inWords()));
     best.cautions(UnitSystem.US).forEach(caution -> lines.add("! " + caution.text()));

@@ -23,6 +23,11 @@ final class Numbers {
     if (!unit.isEmpty() && number.endsWith(unit)) {
       number = number.substring(0, number.length() - unit.length()).strip();
     }
+    if (number.indexOf(',') >= 0) {
+      throw new IllegalArgumentException(
+          "a comma means different things in different places: write 6.2 with a point and 1200"
+              + " without a mark");
+    }
     if (!isBare(number)) {
       throw new IllegalArgumentException(
           "this is no number" + (unit.isEmpty() ? "" : " of " + unit));

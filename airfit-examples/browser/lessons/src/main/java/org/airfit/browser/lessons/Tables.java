@@ -8,13 +8,6 @@ public final class Tables implements ResourcesPolicy {
 
   @Override
   public String[] supplyResources(Collection<? extends String> classes) {
-    return new String[] {
-      "org/airfit/joint/hose_bores.csv",
-      "org/airfit/joint/tube_threads.csv",
-      "org/airfit/lesson/exercises.txt",
-      "org/airfit/safety/rules.csv",
-      "org/airfit/safety/rules_more.csv",
-      "org/airfit/safety/rules_practice.csv"
-    };
+    return new String[] {"org/airfit/lesson/exercises.txt"};
   }
 }

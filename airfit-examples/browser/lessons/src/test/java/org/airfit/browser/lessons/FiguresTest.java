@@ -150,6 +150,52 @@ class FiguresTest {
   }
 
   @Test
+  void a_bare_number_is_told_with_the_unit_that_it_was_taken_in() {
+    List<String> told = List.of(Script.answer(
+        "4-pipe",
+        new String[] {"60", "0.824 in", "124.67 ft", "0.0018 in", "100 psig"},
+        new String[0]));
+    assertThat(told)
+        .containsSequence("at", "flow", "60 scfm", "60")
+        .containsSequence("at", "bore", "", "0.824");
+  }
+
+  @Test
+  void a_comma_is_told_in_readings_and_in_seconds() {
+    for (String typed : List.of("1,5", "96,5 s", "1,5 min")) {
+      String[] texts = lesson("8-leaks");
+      texts[0] = typed;
+      assertThat(Script.answer("8-leaks", texts, new String[0])[3])
+          .as(typed)
+          .contains("a comma means different things");
+    }
+    assertThat(Script.answer("1-tip", new String[] {"11,92 mm"}, new String[0])[3])
+        .contains("a comma means different things");
+  }
+
+  /** What is none of the list has no "most likely of the list". */
+  @Test
+  void a_tip_far_from_all_is_none_of_the_list() {
+    List<String> told = List.of(Script.answer("1-tip", new String[] {"14.9 mm"}, new String[0]));
+    assertThat(told.get(told.size() - 1))
+        .startsWith("None of the list: the nearest, Gannet, has a chance of < 0.1 %")
+        .doesNotContain("Read next");
+  }
+
+  @Test
+  void what_was_typed_in_another_unit_stands_behind_the_lessons_unit() {
+    String[] texts = lesson("7-job");
+    texts[0] = "10 L/s ANR";
+    texts[1] = "6 bar(g)";
+    assertThat(String.join("\n", Script.answer("7-job", texts, new String[] {"cell-15-0"})))
+        .contains(" scfm (10 L/s ANR); it needs 87.02 psig (6 bar(g)).");
+  }
+
+  private static String[] lesson(String figure) {
+    return Lessons.figure(figure).inputs().stream().map(Input::text).toArray(String[]::new);
+  }
+
+  @Test
   void only_the_places_that_are_wanted_are_computed() {
     Figure pipe = Lessons.figure("4-pipe");
     List<String> texts = pipe.inputs().stream().map(Input::text).toList();

@@ -1,9 +1,9 @@
-package org.airfit.browser;
+package org.airfit.browser.runtime;
 
 import java.util.Collection;
 import org.teavm.extension.spi.resources.ResourcesPolicy;
 
-/** The tables of the core that the page carries; read by the compiler. */
+/** The tables of the core that every page carries; read by the compiler. */
 public final class Tables implements ResourcesPolicy {
 
   @Override

@@ -1,4 +1,4 @@
-package org.airfit.browser;
+package org.airfit.browser.runtime;
 
 import org.teavm.jso.JSBody;
 
