@@ -1,8 +1,8 @@
 package org.airfit.joint;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,10 +39,8 @@ final class StandardShapes {
   private static final double[] TUBES_INCHES = {0.125, 0.15625, 0.1875, 0.25, 0.3125, 0.375, 0.5};
   private static final double[] TUBES_MILLIMETRES = {3.0, 4.0, 6.0, 8.0, 10.0, 12.0, 14.0, 16.0};
 
-  /** The number of each size [in], in the order of the sizes. */
-  private static final double[] NUMBERS = Arrays.stream(NominalThreadSize.values())
-      .mapToDouble(size -> Length.parse(size.label() + " in").inches())
-      .toArray();
+  /** The number of each size [in]. */
+  private static final Map<NominalThreadSize, Double> NUMBERS = numbers();
 
   private StandardShapes() {}
 
@@ -315,10 +313,19 @@ final class StandardShapes {
    * tubes beside threads.
    */
   private static NominalThreadSize nearest(Length diameter) {
-    return Arrays.stream(NominalThreadSize.values())
-        .min(Comparator.comparingLong(size ->
-            Math.round(Math.abs(NUMBERS[size.ordinal()] - diameter.inches()) * 1.0e6)))
-        .orElseThrow();
+    return NUMBERS.entrySet().stream()
+        .min(Comparator.comparingLong(
+            size -> Math.round(Math.abs(size.getValue() - diameter.inches()) * 1.0e6)))
+        .orElseThrow()
+        .getKey();
+  }
+
+  private static Map<NominalThreadSize, Double> numbers() {
+    Map<NominalThreadSize, Double> numbers = new EnumMap<>(NominalThreadSize.class);
+    for (NominalThreadSize size : NominalThreadSize.values()) {
+      numbers.put(size, Length.parse(size.label() + " in").inches());
+    }
+    return numbers;
   }
 
   /** The size of an end; a hose or tube stands at the thread size nearest to its diameter, a flare at its tube's. */
