@@ -12,7 +12,7 @@ const SIGNS = [
   [/\b([DLWd])_([a-z])\b/g, '$1<sub>$2</sub>'],
   [/\b([pEL])([0-5])\b/g, '$1<sub>$2</sub>'],
   [/\bCd\b/g, 'C<sub>d</sub>'],
-  [/(?<!Tern )\bT([01])\b/g, 'T<sub>$1</sub>'],
+  [/(Tern )?\bT([01])\b/g, (all, name, sign) => (name ? all : `T<sub>${sign}</sub>`)],
   [/\b(\d+(?:\.\d+)?)e(-?)(\d+)\b/g, (all, digits, sign, power) => `${digits} × 10<sup>${sign && '−'}${power}</sup>`],
 ];
 

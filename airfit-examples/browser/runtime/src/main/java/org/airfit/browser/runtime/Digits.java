@@ -16,7 +16,7 @@ final class Digits {
 
   /** The digits of a finite number, in place of those of the class library. */
   static void analyze(double value, DoubleAnalyzer.Result result) {
-    result.sign = value < 0.0 || value == 0.0 && 1.0 / value < 0.0;
+    result.sign = value < 0.0 || (value == 0.0 && 1.0 / value < 0.0);
     if (value == 0.0) {
       result.mantissa = 0L;
       result.exponent = 0;

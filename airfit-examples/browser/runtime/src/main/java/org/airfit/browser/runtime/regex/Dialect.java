@@ -125,7 +125,7 @@ final class Dialect {
       out.append(inSet ? BLANKS : "[" + BLANKS + "]");
     } else if (c == 'S' && !inSet) {
       out.append("[^" + BLANKS + "]");
-    } else if ("dDwW".indexOf(c) >= 0 || !inSet && "bB123456789".indexOf(c) >= 0) {
+    } else if ("dDwW".indexOf(c) >= 0 || (!inSet && "bB123456789".indexOf(c) >= 0)) {
       out.append('\\').append(c);
     } else if ("tnrf".indexOf(c) >= 0) {
       out.append('\\').append(c);
@@ -136,7 +136,7 @@ final class Dialect {
       int end = java.indexOf('}', at);
       out.append('\\').append(c).append(java, at, end + 1);
       at = end + 1;
-    } else if (isLetter(c) || c >= '0' && c <= '9') {
+    } else if (isLetter(c) || (c >= '0' && c <= '9')) {
       throw refused("\\" + c);
     } else {
       literal(c);
@@ -162,7 +162,7 @@ final class Dialect {
     int first = at;
     while (at == first || java.charAt(at) != ']') {
       char c = java.charAt(at);
-      if (c == '[' || c == '&' && java.startsWith("&&", at)) {
+      if (c == '[' || java.startsWith("&&", at)) {
         throw refused("a class in a class");
       }
       if (c == '\\') {
@@ -195,7 +195,7 @@ final class Dialect {
   }
 
   private static boolean isLetter(char c) {
-    return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z';
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
   }
 
   private static char other(char letter) {
