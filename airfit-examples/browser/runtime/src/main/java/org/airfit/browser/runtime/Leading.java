@@ -5,12 +5,14 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.ServiceLoader;
 import java.util.Set;
+import org.airfit.browser.runtime.regex.Dialect;
 import org.teavm.extension.spi.resources.ResourcesPolicy;
 import org.teavm.model.BasicBlock;
 import org.teavm.model.ClassHolder;
@@ -28,6 +30,7 @@ import org.teavm.model.emit.ProgramEmitter;
 import org.teavm.model.emit.StringChooseEmitter;
 import org.teavm.model.instructions.InvocationType;
 import org.teavm.model.instructions.InvokeInstruction;
+import org.teavm.model.instructions.StringConstantInstruction;
 import org.teavm.vm.spi.TeaVMHost;
 import org.teavm.vm.spi.TeaVMPlugin;
 
@@ -47,6 +50,9 @@ public final class Leading implements TeaVMPlugin, ClassHolderTransformer {
 
   private static final Set<String> ROUGH = Set.of(
       "cbrt", "expm1", "hypot", "log10", "log1p", "rint", "round", "toDegrees", "toRadians", "ulp");
+
+  private static final Set<String> READ_AS_REGEX =
+      Set.of("matches", "replaceAll", "replaceFirst", "split");
 
   private final Map<String, String> tables = new LinkedHashMap<>();
 
@@ -91,13 +97,32 @@ public final class Leading implements TeaVMPlugin, ClassHolderTransformer {
       if (program == null) {
         continue;
       }
+      Map<Variable, String> constants = new HashMap<>();
       for (BasicBlock block : program.getBasicBlocks()) {
         for (Instruction instruction : block) {
-          if (instruction instanceof InvokeInstruction call) {
+          if (instruction instanceof StringConstantInstruction constant) {
+            constants.put(constant.getReceiver(), constant.getConstant());
+          } else if (instruction instanceof InvokeInstruction call) {
+            if (isOurs) {
+              check(call, constants);
+            }
             lead(call, isOurs);
           }
         }
       }
+    }
+  }
+
+  /** Refuses here a regular expression that a page could not read when it is first used. */
+  private static void check(InvokeInstruction call, Map<Variable, String> constants) {
+    String owner = call.getMethod().getClassName();
+    String name = call.getMethod().getName();
+    boolean isRegex = owner.equals("java.util.regex.Pattern")
+        ? name.equals("compile") || name.equals("matches")
+        : owner.equals("java.lang.String") && READ_AS_REGEX.contains(name);
+    String regex = isRegex ? constants.get(call.getArguments().get(0)) : null;
+    if (regex != null) {
+      Dialect.check(regex);
     }
   }
 

@@ -6,7 +6,7 @@ package org.airfit.browser.runtime.regex;
  * <p>Refuses what JavaScript lacks, or has since short: possessive quantifiers, look-behind, classes in classes, flags
  * but at the beginning.
  */
-final class Dialect {
+public final class Dialect {
 
   /** Ends of lines, but for the pair of two. */
   private static final String LINE_ENDS = "\\n\\r\\u0085\\u2028\\u2029";
@@ -25,6 +25,16 @@ final class Dialect {
     this.java = java;
     this.ignoresCase = ignoresCase;
     this.isDotAll = isDotAll;
+  }
+
+  /**
+   * Refuses an expression that has no like in JavaScript.
+   *
+   * @param java the expression
+   * @throws IllegalArgumentException if it has none
+   */
+  public static void check(String java) {
+    of(java, false, false);
   }
 
   static Dialect of(String java, boolean ignoresCase, boolean isDotAll) {
