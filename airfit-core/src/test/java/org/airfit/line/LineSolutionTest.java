@@ -103,9 +103,10 @@ class LineSolutionTest {
           for (UnitSystem units : UnitSystem.values()) {
             String text = solution.working(units).toText();
             if (bar > 10_000.0) {
-              assertThat(text).contains(" air is no gas any more: above "
-                  + AbsolutePressure.ofBar(10_000.0).format(units.pressureUnit())
-                  + " the calculation is not shown.");
+              assertThat(text)
+                  .contains(" air is no gas any more: above "
+                      + AbsolutePressure.ofBar(10_000.0).format(units.pressureUnit())
+                      + " the calculation is not shown.");
             } else {
               assertThat(text).doesNotContain("no gas any more").contains("Δp = ");
             }
