@@ -24,6 +24,7 @@ import static org.airfit.line.LineSymbols.REYNOLDS;
 import static org.airfit.line.LineSymbols.VISCOSITY;
 
 import org.airfit.air.AirState;
+import org.airfit.quantity.AbsolutePressure;
 import org.airfit.source.Source;
 import org.airfit.working.Formula;
 import org.airfit.working.UnitSystem;
@@ -39,6 +40,9 @@ final class PipeWorking {
    * units g_c is printed with ten digits only.
    */
   private static final double LEAST_SHARE = 1.0e-4;
+
+  /** Ten thousand bar, at which air is no gas any more [Pa]: no working is shown beyond it, a choice of this project. */
+  private static final double MOST_SHOWN = 1.0e9;
 
   private static final double LEAST_SHARE_US = 1.0e-2;
 
@@ -251,6 +255,9 @@ final class PipeWorking {
       LineLoss.Flowing loss,
       UnitSystem units) {
     String title = title(loss, units);
+    if (isNoGas(loss)) {
+      return noGas(title, loss, units);
+    }
     if (hardlyAnythingLeft(loss, units)) {
       return hardlyAnythingLeft(title, loss, units);
     }
@@ -263,6 +270,21 @@ final class PipeWorking {
   static String title(LineLoss.Flowing loss, UnitSystem units) {
     return "Pressure that air loses along " + loss.conduit().in(units) + " ("
         + loss.model().title() + ")";
+  }
+
+  /** Whether the air begins at a pressure at which it is no gas. */
+  static boolean isNoGas(LineLoss.Flowing loss) {
+    return loss.outlet().pressure().pascals() + loss.drop().pascals() > MOST_SHOWN;
+  }
+
+  static Working noGas(String title, LineLoss.Flowing loss, UnitSystem units) {
+    AbsolutePressure begins = AbsolutePressure.ofPascals(
+        loss.outlet().pressure().pascals() + loss.drop().pascals());
+    return Working.titled(title, units)
+        .answer("At " + begins.format(units.pressureUnit()) + " air is no gas any more: above "
+            + AbsolutePressure.ofPascals(MOST_SHOWN).format(units.pressureUnit())
+            + " the calculation is not shown.")
+        .build();
   }
 
   /** Whether so little of the pressure is left that the difference which gives it has lost its digits. */

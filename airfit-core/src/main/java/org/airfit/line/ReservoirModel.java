@@ -148,6 +148,9 @@ record ReservoirModel(FrictionLaw law) implements LossModel {
     if (PipeElement.countsAsNone(loss.massFlow().kilogramsPerSecond())) {
       return PipeWorking.nothingLost(title, loss.massFlow().kilogramsPerSecond(), units);
     }
+    if (PipeWorking.isNoGas(loss)) {
+      return PipeWorking.noGas(title, loss, units);
+    }
     if (PipeWorking.hardlyAnythingLeft(loss, units)) {
       return PipeWorking.hardlyAnythingLeft(title, loss, units);
     }

@@ -199,6 +199,7 @@ public final class PlugProfile {
         && source.equals(that.source)
         && dimensions.equals(that.dimensions)
         && deciding.equals(that.deciding)
+        && missing.equals(that.missing)
         && grooveForm == that.grooveForm
         && Objects.equals(tipLengthBall, that.tipLengthBall);
   }
@@ -214,6 +215,7 @@ public final class PlugProfile {
         source,
         dimensions,
         deciding,
+        missing,
         grooveForm,
         tipLengthBall);
   }

@@ -87,4 +87,32 @@ class LineSolutionTest {
         .isNotEqualTo(new Object());
     assertThat(one.conduit()).isEqualTo(HOSE);
   }
+
+  /** The pressures that are lost have seven digits in bar there, and the Mach numbers four: one does not give the other. */
+  @Test
+  void above_ten_thousand_bar_no_working_is_shown() {
+    for (LossModel model : List.of(
+        LossModels.fromReservoir(FrictionLaw.MOODY),
+        LossModels.of(PipeEquation.ADIABATIC, FrictionLaw.COLEBROOK),
+        LossModels.isothermal())) {
+      for (double bar : new double[] {9_999.0, 10_001.0, 874_753.5, 6.4e6}) {
+        AbsolutePressure begins = AbsolutePressure.ofBar(bar);
+        AirState air = AirState.of(begins, Temperature.ofCelsius(20.0));
+        for (double share : new double[] {0.9, 0.5, 0.1}) {
+          LineSolution solution = model.flowFor(HOSE, air, AbsolutePressure.ofBar(share * bar));
+          for (UnitSystem units : UnitSystem.values()) {
+            String text = solution.working(units).toText();
+            if (bar > 10_000.0) {
+              assertThat(text)
+                  .contains(" air is no gas any more: above "
+                      + AbsolutePressure.ofBar(10_000.0).format(units.pressureUnit())
+                      + " the calculation is not shown.");
+            } else {
+              assertThat(text).doesNotContain("no gas any more").contains("Δp = ");
+            }
+          }
+        }
+      }
+    }
+  }
 }

@@ -149,6 +149,9 @@ class NearCopyTest {
             Dimension.TIP_TO_COLLAR,
             Dimension.SHOULDER_DIAMETER,
             Dimension.BORE);
+    assertThat(profile("Tern", TERN).build())
+        .as("the five known sizes are all that decides, by the user's word")
+        .isNotEqualTo(known("Tern", TERN, TERN.keySet().toArray(new Dimension[0])));
     assertThat(answer.stillToRead()).isEmpty();
     assertThat(answer.notKnown()).containsExactlyElementsOf(tern.missingDimensions());
     assertThat(answer.verdict()).isEqualTo(PlugVerdict.CANDIDATE);
