@@ -167,8 +167,10 @@ public sealed interface RunResult extends Worked {
      * @return what is over, which may be nothing; empty where there is too little, or clearly enough
      */
     public Optional<PressureDrop> justEnough(GaugePressure needed) {
-      double over = atToolGauge().pascals() - Objects.requireNonNull(needed, "needed").pascals();
-      double lost = arrival.shares.stream().mapToDouble(share -> share.lost().pascals()).sum();
+      double over =
+          atToolGauge().pascals() - Objects.requireNonNull(needed, "needed").pascals();
+      double lost =
+          arrival.shares.stream().mapToDouble(share -> share.lost().pascals()).sum();
       return over >= 0.0 && over < LEFT_OUT * lost
           ? Optional.of(PressureDrop.ofPascals(over))
           : Optional.empty();

@@ -312,8 +312,7 @@ final class Choice {
   }
 
   /** Behind a splitter, from where lines begin. */
-  Choice holding(
-      List<Integer> outlets, List<Long> missedAhead, List<Integer> doubtAhead, int leg) {
+  Choice holding(List<Integer> outlets, List<Long> missedAhead, List<Integer> doubtAhead, int leg) {
     return at(
         missedAir,
         doubt,
@@ -337,8 +336,7 @@ final class Choice {
 
   /** The same in whole pascals, by which sets of parts are put in order. */
   Choice inWholePascals() {
-    return at(
-        missedAir, doubt, profiles, spare, held, Math.floor(pascals), Math.floor(pascals));
+    return at(missedAir, doubt, profiles, spare, held, Math.floor(pascals), Math.floor(pascals));
   }
 
   /** The same parts and joints at another place. */

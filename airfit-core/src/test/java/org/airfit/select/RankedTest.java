@@ -65,7 +65,9 @@ class RankedTest {
     assertThat(tool.doubt(4.0e5, 5.0e5)).as("enough at worst").isZero();
     assertThat(tool.doubt(3.0e5, 3.9e5)).as("too little at best is a miss").isZero();
     assertThat(tool.doubt(SearchAir.STARVED, 8.0e5)).as("no air is no pressure").isEqualTo(5);
-    assertThat(new Leg.Tool(0, 5.0e5, 4.0e5).doubt(4.5e5, 5.0e5)).as("1 of 1.5 bar").isEqualTo(4);
+    assertThat(new Leg.Tool(0, 5.0e5, 4.0e5).doubt(4.5e5, 5.0e5))
+        .as("1 of 1.5 bar")
+        .isEqualTo(4);
   }
 
   private static List<Part> ofTwoProfiles(String finchPlug, String wrenPlug) {
@@ -108,14 +110,17 @@ class RankedTest {
     assertThat(nearest.socket("outlet").id()).isEqualTo("of G 1/4");
     List<Part> foreign = new ArrayList<>(parts);
     foreign.removeIf(part -> part.id().equals("of G 1/4"));
-    String said = ((Selection.NothingFits) Selection.of(job, Catalogue.of(foreign))).toGive().get(0);
+    String said = ((Selection.NothingFits) Selection.of(job, Catalogue.of(foreign)))
+        .toGive()
+        .get(0);
     assertThat(said).contains("The threads are of two standards, ").contains("(55°)", "(60°)");
   }
 
   /** What is over a need by a tenth of the loss or less is just enough. */
   @Test
   void just_enough_is_what_a_tenth_more_of_loss_would_use_up() {
-    Proposal best = best(5.0, Objective.FEWEST_PIECES, Shelf.hose(priced("hose", "9 EUR"), 9.5, 10.0));
+    Proposal best =
+        best(5.0, Objective.FEWEST_PIECES, Shelf.hose(priced("hose", "9 EUR"), 9.5, 10.0));
     double lost = 6.0e5 - Shelf.pascalsAtTool(best);
     double arrives = Shelf.pascalsAtTool(best);
     best.result()
@@ -126,7 +131,8 @@ class RankedTest {
               assertThat(delivered.justEnough(GaugePressure.ofPascals(arrives))).isPresent();
               assertThat(delivered.justEnough(GaugePressure.ofPascals(arrives - 0.101 * lost)))
                   .isEmpty();
-              assertThat(delivered.justEnough(GaugePressure.ofPascals(arrives + 1.0))).isEmpty();
+              assertThat(delivered.justEnough(GaugePressure.ofPascals(arrives + 1.0)))
+                  .isEmpty();
               return delivered;
             },
             starved -> starved);
