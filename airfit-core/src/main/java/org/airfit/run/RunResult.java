@@ -159,9 +159,9 @@ public sealed interface RunResult extends Worked {
     }
 
     /**
-     * Tells what is left over where there is just enough: so little that it would be lost too if the elements lost a tenth
-     * more than was computed. A tenth is our own choice: friction factors of commercial pipe and hose are told to about
-     * that (from memory), and measured ones leave a smooth curve by half of it.
+     * Tells what is left over where there is just enough: so little that it would be lost too if the elements lost a
+     * tenth more than was computed. A tenth is our own choice: friction factors of commercial pipe and hose are told to
+     * about that (from memory), and measured ones leave a smooth curve by half of it.
      *
      * @param needed the pressure that the tool needs
      * @return what is over, which may be nothing; empty where there is too little, or clearly enough

@@ -21,8 +21,8 @@ import org.airfit.joint.Chain;
  * out, so that the list is that of all combinations, and an empty one proves that nothing fits.
  *
  * <p>It is gone several times: what cannot end before a {@link Horizon} with the best that is {@link Ahead} is not
- * followed, and of the rest that ends alike at first only some. As soon as as many as are listed end before the horizon,
- * it is set to the last of them, and gone once more with all: nothing else can come before that one.
+ * followed, and of the rest that ends alike at first only some. As soon as as many as are listed end before the
+ * horizon, it is set to the last of them, and gone once more with all: nothing else can come before that one.
  */
 final class PartSearch {
 
@@ -322,8 +322,8 @@ final class PartSearch {
       }
 
       /**
-       * Whether a difference of pressure in front of this position is left at the tool: a regulator makes them equal, and
-       * so does it where no air arrives at worst. In one of several lines another tool may be what counts.
+       * Whether a difference of pressure in front of this position is left at the tool: a regulator makes them equal,
+       * and so does it where no air arrives at worst. In one of several lines another tool may be what counts.
        */
       private boolean staysDifferent() {
         return airArrives

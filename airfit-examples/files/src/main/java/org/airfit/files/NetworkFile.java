@@ -368,8 +368,8 @@ public final class NetworkFile {
   }
 
   /**
-   * Whether a drop is a hose: its wall or size says so, or the tool hangs on a hose and the bore is that of one. The last
-   * is our choice.
+   * Whether a drop is a hose: its wall or size says so, or the tool hangs on a hose and the bore is that of one. The
+   * last is our choice.
    */
   private static boolean isHose(Field row, Conduit conduit) throws WrongFileException {
     for (String told : List.of("wall", "size")) {
