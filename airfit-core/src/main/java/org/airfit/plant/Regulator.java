@@ -109,8 +109,8 @@ public record Regulator(
    *
    * @param otherStill the air behind it while nothing flows
    * @return this set so
-   * @throws IllegalArgumentException if {@code otherStill} is above what stands in front of it, or nothing would be left at
-   *     the flow
+   * @throws IllegalArgumentException if {@code otherStill} is above what stands in front of it, or nothing would be
+   * left at the flow
    */
   public Regulator setTo(AirState otherStill) {
     double droop = still.pressure().pascals() - pressure.pascals();

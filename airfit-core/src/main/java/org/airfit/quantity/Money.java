@@ -33,8 +33,8 @@ public record Money(BigDecimal amount, String currency) implements Comparable<Mo
    *
    * @param amount the amount
    * @param currency how the currency is written, such as "USD"
-   * @throws IllegalArgumentException if {@code amount} is 1e30 or more or has more than 30 decimals, or {@code currency}
-   *     is blank, longer than 60 characters or begins with a digit or a sign
+   * @throws IllegalArgumentException if {@code amount} is 1e30 or more or has more than 30 decimals, or {@code
+   * currency} is blank, longer than 60 characters or begins with a digit or a sign
    */
   public Money {
     Objects.requireNonNull(amount, "amount");

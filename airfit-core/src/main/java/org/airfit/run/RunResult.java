@@ -159,16 +159,18 @@ public sealed interface RunResult extends Worked {
     }
 
     /**
-     * Tells what is left over where there is just enough: so little that it would be lost too if the elements lost a tenth
-     * more than was computed. A tenth is our own choice: friction factors of commercial pipe and hose are told to about
-     * that (from memory), and measured ones leave a smooth curve by half of it.
+     * Tells what is left over where there is just enough: so little that it would be lost too if the elements lost a
+     * tenth more than was computed. A tenth is our own choice: friction factors of commercial pipe and hose are told to
+     * about that (from memory), and measured ones leave a smooth curve by half of it.
      *
      * @param needed the pressure that the tool needs
      * @return what is over, which may be nothing; empty where there is too little, or clearly enough
      */
     public Optional<PressureDrop> justEnough(GaugePressure needed) {
-      double over = atToolGauge().pascals() - Objects.requireNonNull(needed, "needed").pascals();
-      double lost = arrival.shares.stream().mapToDouble(share -> share.lost().pascals()).sum();
+      double over =
+          atToolGauge().pascals() - Objects.requireNonNull(needed, "needed").pascals();
+      double lost =
+          arrival.shares.stream().mapToDouble(share -> share.lost().pascals()).sum();
       return over >= 0.0 && over < LEFT_OUT * lost
           ? Optional.of(PressureDrop.ofPascals(over))
           : Optional.empty();

@@ -20,7 +20,9 @@ final class AdapterStock {
   /** What a joint counts as that no standard adapters join: more pieces than any other joints of a job lack. */
   private static final int NEVER_JOINED = 10_000;
 
-  /** What a joint of threads of two standards counts as, beside its pieces: more than all joints of one standard lack. */
+  /**
+   * What a joint of threads of two standards counts as, beside its pieces: more than all joints of one standard lack.
+   */
   private static final int OTHER_STANDARD = 100;
 
   private final EndNumbers ends;

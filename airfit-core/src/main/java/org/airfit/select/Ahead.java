@@ -141,8 +141,8 @@ final class Ahead {
   }
 
   /**
-   * The least doubt that will be left of the air at the tools ahead, the most of any, from the pressures at a position at
-   * worst and at best [Pa].
+   * The least doubt that will be left of the air at the tools ahead, the most of any, from the pressures at a position
+   * at worst and at best [Pa].
    */
   int doubt(int position, double worst, double best) {
     double leftAtWorst = pascals(position, worst, airAtWorst, widestAtWorst, leg::mostFlow);

@@ -370,7 +370,9 @@ record Assembly(
         joints.get(joint), last, null, last.position().line(), last.position().count());
   }
 
-  /** Every part from the outlet to the tool with its position, adapters where they stand; one of those in lines alike. */
+  /**
+   * Every part from the outlet to the tool with its position, adapters where they stand; one of those in lines alike.
+   */
   List<Placed> slotParts() {
     List<Placed> parts = new ArrayList<>();
     int next = 0;

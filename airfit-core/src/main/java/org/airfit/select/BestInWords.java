@@ -69,7 +69,8 @@ final class BestInWords {
             ? " Of all combinations that break no rule, leave as few questions about their parts open and have"
                 + " enough air in as many tenths of what can arrive"
             : " Of all combinations that break no rule and leave as few questions about their parts open")
-        + first() + itself();
+        + first()
+        + itself();
   }
 
   /** Whether it depends on what is not known if the air is enough: how far it is enough counts before the objective. */

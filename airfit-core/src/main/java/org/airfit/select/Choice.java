@@ -64,8 +64,8 @@ final class Choice {
 
   /**
    * The order of proposals: least missed, then the fewest adapters missing, then the fewest questions, then the least
-   * doubt about the air, then by the objective with the profiles, then most pressure, then by name; of the same parts, the
-   * first adapters by name.
+   * doubt about the air, then by the objective with the profiles, then most pressure, then by name; of the same parts,
+   * the first adapters by name.
    */
   static final Comparator<Choice> ORDER = Comparator.comparingLong(Choice::missed)
       .thenComparingInt(choice -> choice.missing)
@@ -145,7 +145,9 @@ final class Choice {
   /** The profiles of the couplings so far. */
   final Profiles profiles;
 
-  /** What the tools that were reached have at worst, the one that has least to spare [Pa]; infinite before the first. */
+  /**
+   * What the tools that were reached have at worst, the one that has least to spare [Pa]; infinite before the first.
+   */
   final double spare;
 
   /** Where the next line begins; null where none is to be begun any more. */
@@ -294,7 +296,9 @@ final class Choice {
         atBest);
   }
 
-  /** At a tool, with what it has to spare at worst [Pa], by how much more the air misses what is asked, and its doubt. */
+  /**
+   * At a tool, with what it has to spare at worst [Pa], by how much more the air misses what is asked, and its doubt.
+   */
   Choice atTool(double spareThere, long missed, int doubtThere) {
     return at(
         missedAir + missed,
@@ -312,8 +316,7 @@ final class Choice {
   }
 
   /** Behind a splitter, from where lines begin. */
-  Choice holding(
-      List<Integer> outlets, List<Long> missedAhead, List<Integer> doubtAhead, int leg) {
+  Choice holding(List<Integer> outlets, List<Long> missedAhead, List<Integer> doubtAhead, int leg) {
     return at(
         missedAir,
         doubt,
@@ -337,8 +340,7 @@ final class Choice {
 
   /** The same in whole pascals, by which sets of parts are put in order. */
   Choice inWholePascals() {
-    return at(
-        missedAir, doubt, profiles, spare, held, Math.floor(pascals), Math.floor(pascals));
+    return at(missedAir, doubt, profiles, spare, held, Math.floor(pascals), Math.floor(pascals));
   }
 
   /** The same parts and joints at another place. */
@@ -381,8 +383,8 @@ final class Choice {
   }
 
   /**
-   * What puts it in order, with what it will miss, doubt and cost beside; what it will miss may settle what it asks now,
-   * and a doubt about the air is a question.
+   * What puts it in order, with what it will miss, doubt and cost beside; what it will miss may settle what it asks
+   * now, and a doubt about the air is a question.
    */
   Key key(long moreMissed, int doubtAhead, long moreCost) {
     int stillAsked = asked & ~settledBy(/* broken= */ 0, moreMissed, moreMissed);

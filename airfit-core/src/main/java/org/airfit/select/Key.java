@@ -41,7 +41,6 @@ record Key(long missed, int missing, int asked, int doubt, long first, int profi
 
   /** The same at another cost. */
   Key costing(long other, Objective objective) {
-    return new Key(
-        missed, missing, asked, doubt, objective.beforeProfiles(other), profiles, other);
+    return new Key(missed, missing, asked, doubt, objective.beforeProfiles(other), profiles, other);
   }
 }

@@ -41,10 +41,10 @@ record Leg(
     }
 
     /**
-     * In how many tenths of what can arrive, from worst to best [Pa above atmosphere], the air is too little: none where
-     * it is enough at worst, and none where it is too little even at best, as that is no doubt but a miss. Of what is
-     * enough at best, more at worst or at best never raises it. Tenths are our own choice: what differs by less is as
-     * good, and the price decides.
+     * In how many tenths of what can arrive, from worst to best [Pa above atmosphere], the air is too little: none
+     * where it is enough at worst, and none where it is too little even at best, as that is no doubt but a miss. Of
+     * what is enough at best, more at worst or at best never raises it. Tenths are our own choice: what differs by less
+     * is as good, and the price decides.
      */
     int doubt(double atWorst, double atBest) {
       double tooLittle = mostNeeded - Math.max(0.0, atWorst);

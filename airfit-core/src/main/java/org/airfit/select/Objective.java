@@ -7,9 +7,9 @@ import org.airfit.quantity.Money;
 public enum Objective {
   /**
    * The fewest pieces to buy first; of those the one whose couplings have the fewest profiles, whatever it costs more:
-   * one profile throughout is what a shop can keep apart. Then the one with the lowest price, and then the one that keeps
-   * the most pressure at the tool. Of as many pieces and profiles, those with a piece whose price is not known come after
-   * all whose prices are known.
+   * one profile throughout is what a shop can keep apart. Then the one with the lowest price, and then the one that
+   * keeps the most pressure at the tool. Of as many pieces and profiles, those with a piece whose price is not known
+   * come after all whose prices are known.
    */
   FEWEST_PIECES {
     @Override
@@ -25,7 +25,8 @@ public enum Objective {
 
   /**
    * The lowest price first; of those the one with the fewest pieces to buy, of those the one whose couplings have the
-   * fewest profiles, and then the one that keeps the most pressure. A proposal with a piece whose price is not known comes after all whose prices are known.
+   * fewest profiles, and then the one that keeps the most pressure. A proposal with a piece whose price is not known
+   * comes after all whose prices are known.
    */
   LOWEST_PRICE {
     @Override

@@ -21,8 +21,8 @@ import org.airfit.joint.Chain;
  * out, so that the list is that of all combinations, and an empty one proves that nothing fits.
  *
  * <p>It is gone several times: what cannot end before a {@link Horizon} with the best that is {@link Ahead} is not
- * followed, and of the rest that ends alike at first only some. As soon as as many as are listed end before the horizon,
- * it is set to the last of them, and gone once more with all: nothing else can come before that one.
+ * followed, and of the rest that ends alike at first only some. As soon as as many as are listed end before the
+ * horizon, it is set to the last of them, and gone once more with all: nothing else can come before that one.
  */
 final class PartSearch {
 
@@ -123,7 +123,9 @@ final class PartSearch {
       Choice start = start();
       Place outlet = new Place(0, 0);
       this.horizon = new Horizon(
-          stock.objective(), outlet.best(start, outlet.costAhead(start, stock.outlet())), stock.costStep());
+          stock.objective(),
+          outlet.best(start, outlet.costAhead(start, stock.outlet())),
+          stock.costStep());
     }
 
     /** Looks ahead from a leg, and from all that follow it. */
@@ -184,8 +186,7 @@ final class PartSearch {
       }
       List<Choice> last = new ArrayList<>();
       reached.forEach(choice -> last.add(choice.whole()));
-      last.removeIf(
-          choice -> (isWhole && choice.missed() > 0) || horizon.isBehind(choice.key()));
+      last.removeIf(choice -> (isWhole && choice.missed() > 0) || horizon.isBehind(choice.key()));
       return best(last);
     }
 
@@ -298,8 +299,7 @@ final class PartSearch {
       /** The best that can become of a choice here. What is ahead of the leg counts the lines at its own end. */
       Key best(Choice choice, long costAhead) {
         long missed = ahead.shortBy(position) + ahead.missedAir(position, choice.atBest);
-        int doubt =
-            stock.isExact() ? 0 : ahead.doubt(position, choice.pascals, choice.atBest);
+        int doubt = stock.isExact() ? 0 : ahead.doubt(position, choice.pascals, choice.atBest);
         for (Choice.Held held = choice.held; held != null; held = held.before()) {
           for (int line = held.next();
               held.leg() != number && line < held.outlets().size();
@@ -322,8 +322,8 @@ final class PartSearch {
       }
 
       /**
-       * Whether a difference of pressure in front of this position is left at the tool: a regulator makes them equal, and
-       * so does it where no air arrives at worst. In one of several lines another tool may be what counts.
+       * Whether a difference of pressure in front of this position is left at the tool: a regulator makes them equal,
+       * and so does it where no air arrives at worst. In one of several lines another tool may be what counts.
        */
       private boolean staysDifferent() {
         return airArrives

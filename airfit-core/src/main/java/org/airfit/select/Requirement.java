@@ -265,7 +265,8 @@ public final class Requirement {
   }
 
   /**
-   * Starts a requirement for several tools on one outlet. All of them are taken to work at once, which is the worst case.
+   * Starts a requirement for several tools on one outlet. All of them are taken to work at once, which is the worst
+   * case.
    *
    * @param slots the layout with its {@linkplain Layout#lines() lines}, of which each tells its tool
    * @return a builder
@@ -297,8 +298,8 @@ public final class Requirement {
   }
 
   /**
-   * {@return what is asked of the way to each tool, from the outlet on: the air of its tool, the air that all others take
-   * on the way, and what the job tells. Of a job of one tool itself}
+   * {@return what is asked of the way to each tool, from the outlet on: the air of its tool, the air that all others
+   * take on the way, and what the job tells. Of a job of one tool itself}
    */
   public List<Requirement> toEachTool() {
     return toEachTool.isEmpty() ? List.of(this) : toEachTool;
@@ -378,8 +379,8 @@ public final class Requirement {
   }
 
   /**
-   * {@return whether what it tells of the air is known exactly: the tool's, the setting of the supply's regulator, and the
-   * pipes; the slots of its layout tell of themselves}
+   * {@return whether what it tells of the air is known exactly: the tool's, the setting of the supply's regulator, and
+   * the pipes; the slots of its layout tell of themselves}
    */
   public boolean isExact() {
     return settingRange().isExact()
@@ -396,8 +397,8 @@ public final class Requirement {
   }
 
   /**
-   * {@return the run from the supply through the pipes to the outlet, with the pipes that let least through of those they
-   * can be; it may have no elements}
+   * {@return the run from the supply through the pipes to the outlet, with the pipes that let least through of those
+   * they can be; it may have no elements}
    */
   public Run toOutlet() {
     return toOutlet;
@@ -464,8 +465,8 @@ public final class Requirement {
   }
 
   /**
-   * {@return the kind of air at the tool, if that was told} With a lubricator in the layout it is lubricated; in front of
-   * the lubricator it may be either.
+   * {@return the kind of air at the tool, if that was told} With a lubricator in the layout it is lubricated; in front
+   * of the lubricator it may be either.
    */
   public Optional<Lubrication> lubrication() {
     return layout.hasLubricator() ? Optional.of(Lubrication.LUBRICATED) : told.find(LUBRICATION);
@@ -497,8 +498,8 @@ public final class Requirement {
   }
 
   /**
-   * {@return whether the tool hangs on a whip hose: one of its own, which the tool inlet is the end of, or the last slot
-   * of the layout}
+   * {@return whether the tool hangs on a whip hose: one of its own, which the tool inlet is the end of, or the last
+   * slot of the layout}
    */
   public boolean hasWhipHose() {
     return told.is(ToolTold.WHIP_HOSE) || layout.endsInWhipHose();
@@ -1122,9 +1123,10 @@ public final class Requirement {
      * Obtains the requirement.
      *
      * @return the requirement
-     * @throws IllegalArgumentException if supply, outlet, tool inlet or the layout (or its reach) was not told, if something of the layout
-     *     was told beside it, the highest pressure is below the supply, the lowest or the least setting above it, that in
-     *     front of a regulator is missing, or a setting is told of a supply without a regulator
+     * @throws IllegalArgumentException if supply, outlet, tool inlet or the layout (or its reach) was not told, if
+     * something of the layout was told beside it, the highest pressure is below the supply, the lowest or the least
+     * setting above it, that in front of a regulator is missing, or a setting is told of a supply without a
+     * regulator
      */
     public Requirement build() {
       return new Requirement(told);

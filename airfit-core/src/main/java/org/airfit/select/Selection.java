@@ -41,9 +41,10 @@ public sealed interface Selection extends Worked {
 
     /**
      * {@return the best {@link #LISTED} of all proposals that break no rule, best first: those whose parts leave the
-     * fewest rules open, so that all rules met come before any question; then by the {@link Objective} of the
-     * requirement, then most pressure at the tool in whole pascals, then by name in the order the air goes; each set of
-     * parts once, with the adapters with which it stands first; never empty}
+     * fewest rules open, so that all rules met come before any question; where it depends whether the air is enough,
+     * then in how many tenths of what can arrive it is; then by the {@link Objective} of the requirement, then most
+     * pressure at the tool in whole pascals, then by name in the order the air goes; each set of parts once, with the
+     * adapters with which it stands first; never empty}
      */
     public List<Proposal> proposals() {
       return proposals;
@@ -114,14 +115,15 @@ public sealed interface Selection extends Worked {
     }
 
     /**
-     * {@return the best {@link #LISTED} of all proposals that miss least of what is asked, each set of parts with its best
-     * adapters; empty where a kind of part is missing altogether, and where no part can mend what is missed, because less
-     * stands in front of the parts than a tool needs}
+     * {@return the best {@link #LISTED} of all proposals that miss least of what is asked, each set of parts with its
+     * best adapters; empty where a kind of part is missing altogether, and where no part can mend what is missed,
+     * because less stands in front of the parts than a tool needs}
      *
      * <p>A rule that is broken counts as one; a hose that is too short and a tool that has too little pressure count as
      * the part that lacks of what is asked. Those that miss as much come in this order: the fewest standard adapters
-     * missing where nothing joins two ends (a joint that no standard adapters join counts as more than all others), the
-     * fewest rules left open by the parts, the {@link Objective}, most pressure in whole pascals, names.
+     * missing where nothing joins two ends (a joint of threads of two standards counts as more, and one that no
+     * standard adapters join as more than all others), the fewest rules left open by the parts, the least doubt about
+     * the air, the {@link Objective}, most pressure in whole pascals, names.
      */
     public List<Proposal> nearest() {
       return tooLow == null ? closest : List.of();

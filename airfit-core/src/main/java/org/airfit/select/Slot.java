@@ -141,8 +141,8 @@ public sealed interface Slot {
      * @param atMost how long it may be at most; empty where nobody told
      * @param bore the bore that its name must say; empty if any will do
      * @param hose the hose that is there; empty if one is to be chosen
-     * @throws IllegalArgumentException if {@code name} is blank, {@code bore} or {@code atMost} is told of a hose that is
-     *     there, or {@code atMost} is below the most that {@code reachRange} can be
+     * @throws IllegalArgumentException if {@code name} is blank, {@code bore} or {@code atMost} is told of a hose that
+     * is there, or {@code atMost} is below the most that {@code reachRange} can be
      */
     public Hose {
       requireName(name);
@@ -235,7 +235,8 @@ public sealed interface Slot {
      *
      * @param most how long it may be at most
      * @return this with the length
-     * @throws IllegalArgumentException if the hose is there, or {@code most} is below the most that it may have to reach
+     * @throws IllegalArgumentException if the hose is there, or {@code most} is below the most that it may have to
+     * reach
      */
     public Hose ofAtMost(Length most) {
       return new Hose(
@@ -243,8 +244,8 @@ public sealed interface Slot {
     }
 
     /**
-     * {@return how long one that is to be chosen may be at most: what was told, or of a whip hose {@link #LONGEST_WHIP},
-     * or its reach where that is more; empty of any other hose, and of one that is there}
+     * {@return how long one that is to be chosen may be at most: what was told, or of a whip hose {@link
+     * #LONGEST_WHIP}, or its reach where that is more; empty of any other hose, and of one that is there}
      */
     public Optional<Length> longest() {
       if (hose.isPresent() || atMost.isPresent() || !isWhip) {
@@ -429,8 +430,8 @@ public sealed interface Slot {
 
     /**
      * Between which pressures it can stand behind this, from those in front of it, all of them known. If it fails, what
-     * stands in front of it counts, or what its maker tells if that is less. While it holds, the most that it can be set to
-     * counts.
+     * stands in front of it counts, or what its maker tells if that is less. While it holds, the most that it can be
+     * set to counts.
      */
     SupplyRange behind(SupplyRange inFront) {
       GaugePressure most = inFront.whileRegulated().orElse(inFront.highest());
@@ -480,8 +481,8 @@ public sealed interface Slot {
   }
 
   /**
-   * A tee, wye or manifold behind which the air goes to several lines: to those of a {@link Layout} of several tools, or
-   * to others of whom only their air is known.
+   * A tee, wye or manifold behind which the air goes to several lines: to those of a {@link Layout} of several tools,
+   * or to others of whom only their air is known.
    *
    * @param name what it is called, such as "manifold"
    * @param others the air that others take from it, beside the tool or the tools of the layout; empty if none do

@@ -339,7 +339,9 @@ final class Stock {
         .noneMatch(row -> row.place().isPlug());
   }
 
-  /** The legs: from the outlet, and where there are several tools those of all lines, as the stretches of the layout. */
+  /**
+   * The legs: from the outlet, and where there are several tools those of all lines, as the stretches of the layout.
+   */
   List<Leg> legs() {
     return legs;
   }

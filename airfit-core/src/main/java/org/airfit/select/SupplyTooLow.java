@@ -10,8 +10,9 @@ import org.airfit.run.ToolDemand;
 import org.airfit.working.UnitSystem;
 
 /**
- * What no part can mend: less stands in front of the parts than a tool needs, with all that is not known at its best and
- * before a part has lost anything. What is given counts: the supply, the settings of regulators, the pipes to the outlet.
+ * What no part can mend: less stands in front of the parts than a tool needs, with all that is not known at its best
+ * and before a part has lost anything. What is given counts: the supply, the settings of regulators, the pipes to the
+ * outlet.
  */
 final class SupplyTooLow {
 

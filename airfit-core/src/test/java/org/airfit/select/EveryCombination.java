@@ -508,21 +508,27 @@ final class EveryCombination {
 
   /** In how many tenths of what may arrive a tool has too little, the most of any; none where that is sure. */
   private int doubt(Proposal p) {
-    return doubt.computeIfAbsent(p, each -> each.toEachTool().stream()
-        .mapToInt(EveryCombination::doubtOfWay)
-        .max()
-        .orElseThrow());
+    return doubt.computeIfAbsent(
+        p,
+        each -> each.toEachTool().stream()
+            .mapToInt(EveryCombination::doubtOfWay)
+            .max()
+            .orElseThrow());
   }
 
   private static int doubtOfWay(Proposal way) {
     Requirement asked = way.requirement();
-    double most = new ToldOnceMore(asked).atBest(way) - asked.leastRange().least().pascals();
-    double least = Math.max(0.0, Shelf.pascalsAtTool(way)) - asked.leastRange().most().pascals();
+    double most =
+        new ToldOnceMore(asked).atBest(way) - asked.leastRange().least().pascals();
+    double least =
+        Math.max(0.0, Shelf.pascalsAtTool(way)) - asked.leastRange().most().pascals();
     if (most < 0.0 || least >= 0.0) {
       return 0;
     }
     int tenths = 0;
-    while (tenths < 9 && most - least > 0.0 && (tenths + 1) * (most - least) <= 10.0 * most + 1.0e-4) {
+    while (tenths < 9
+        && most - least > 0.0
+        && (tenths + 1) * (most - least) <= 10.0 * most + 1.0e-4) {
       tenths++;
     }
     return 10 - tenths;

@@ -260,21 +260,15 @@ class FrontTest {
         .build();
     List<Candidate> each = hoses(job, hose("a", 10), hose("b", 20));
     assertThat(each).allMatch(hose -> hose.shortBy() > 0L);
-    Choice asking =
-        none(0, Rule.HOSE_REACHES.bit()).with(each.get(0), BAR_ABS, BAR_ABS);
+    Choice asking = none(0, Rule.HOSE_REACHES.bit()).with(each.get(0), BAR_ABS, BAR_ABS);
     Choice other = with(each.get(1), BAR_ABS);
     assertThat(asking.asked).isZero();
     assertThat(kept(1, true, asking, other)).containsExactly("a");
-    Choice broken =
-        none(Rule.VENTED.bit(), 0).with(each.get(1), BAR_ABS, BAR_ABS);
+    Choice broken = none(Rule.VENTED.bit(), 0).with(each.get(1), BAR_ABS, BAR_ABS);
     assertThat(kept(1, true, with(each.get(0), BAR_ABS).asking(Rule.VENTED.bit()), broken))
         .as("the other breaks the rule of which one asks")
         .containsExactly("a");
-    assertThat(kept(
-            1,
-            true,
-            none(Rule.VENTED.bit(), 0).with(each.get(0), BAR_ABS, BAR_ABS),
-            other))
+    assertThat(kept(1, true, none(Rule.VENTED.bit(), 0).with(each.get(0), BAR_ABS, BAR_ABS), other))
         .as("one breaks a rule that the other keeps")
         .containsExactly("b", "a");
   }
@@ -287,8 +281,8 @@ class FrontTest {
         .with(hose, BAR_ABS, BAR_ABS)
         .atTool(0.0, 3L, 0);
     assertThat(choice.key(5L, 0, 7L))
-        .isEqualTo(new Key(
-            Choice.WHOLE_MISS + 3L + 5L, 0, 1, 0, hose.cost() + 7L, 0, hose.cost() + 7L));
+        .isEqualTo(
+            new Key(Choice.WHOLE_MISS + 3L + 5L, 0, 1, 0, hose.cost() + 7L, 0, hose.cost() + 7L));
     assertThat(choice.unjoined(1).key())
         .isEqualTo(new Key(2L * Choice.WHOLE_MISS + 3L, 1, 1, 0, hose.cost(), 0, hose.cost()));
   }

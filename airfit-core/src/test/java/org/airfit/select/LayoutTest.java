@@ -298,7 +298,9 @@ class LayoutTest {
     assertThat(weaker.toString()).contains("must be set to at most 6.6 bar(g)");
   }
 
-  /** A regulator set above what feeds it lets the supply's highest through: that is what the tool sees while it holds. */
+  /**
+   * A regulator set above what feeds it lets the supply's highest through: that is what the tool sees while it holds.
+   */
   @Test
   void a_regulator_set_too_high_protects_nothing() {
     Requirement job = job(

@@ -104,8 +104,8 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
   }
 
   /**
-   * The supply is what a regulator holds; flow is judged with its droop, or at the cut-in where that is lower. What it is
-   * set to may lie in a range, which is no swing: the answer may turn in it.
+   * The supply is what a regulator holds; flow is judged with its droop, or at the cut-in where that is lower. What it
+   * is set to may lie in a range, which is no swing: the answer may turn in it.
    */
   private static JobSupply behind(
       JobLine.Entry first,

@@ -22,7 +22,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What a clerk does not know exactly is typed as a range where that can be judged, and else it is said what to type. */
+/**
+ * What a clerk does not know exactly is typed as a range where that can be judged, and else it is said what to type.
+ */
 class RangesInFilesTest {
 
   private static final Path YARD = Path.of("..", "jobs", "boatyard");

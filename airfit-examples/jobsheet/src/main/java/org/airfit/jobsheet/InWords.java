@@ -202,7 +202,9 @@ final class InWords {
   static final String NEAREST =
       "Of all combinations this one comes nearest; it is no recommendation:";
 
-  /** What arrives with parts, against what is needed, in a sentence; both ends where it depends on what is not known. */
+  /**
+   * What arrives with parts, against what is needed, in a sentence; both ends where it depends on what is not known.
+   */
   static String arrives(Proposal proposal, JobSheet sheet) {
     return proposal.toEachTool().stream()
         .map(way -> way.requirement().way().map(name -> capital(name) + ": ").orElse("")

@@ -252,7 +252,7 @@ class DocumentExamplesTest {
         .as(err.toString(StandardCharsets.UTF_8))
         .isZero();
     assertThat(out.toString(StandardCharsets.UTF_8))
-        .contains("RECOMMENDED PARTS", "enough.")
+        .contains("RECOMMENDED PARTS", "enough")
         .doesNotContain("Nothing in the catalogue fits");
   }
 

@@ -265,7 +265,7 @@ class JobsOfManyKindsTest {
     Files.delete(folder.resolve("catalogue.json"));
     assertThat(sheet("\"inlet\": \"1/4 NPT female\"", "\"inlet\": \"Rc 1/4 female\""))
         .contains("IN SHORT")
-        .doesNotContain("In the job:", "may be meant otherwise");
+        .doesNotContain("may be meant otherwise");
   }
 
   /** Of a catalogue with many of them three are told, and how many more there are. */
