@@ -6,7 +6,8 @@
  * numbers), each with its library. What the values mean is checked on the plain values: {@link
  * org.airfit.files.JobFile}, {@link org.airfit.files.CatalogueFile}, {@link org.airfit.files.NetworkFile} and {@link
  * org.airfit.files.ReferenceSetFile} know no library and no folder, so that a web page may use the very same. {@link
- * org.airfit.files.Disk} finds the files in folders; begin there.
+ * org.airfit.files.Disk} finds the files in folders; begin there. Single values and answers as JSON: package {@code
+ * org.airfit.files.json}.
  *
  * <h2>Specification</h2>
  * <ul>
