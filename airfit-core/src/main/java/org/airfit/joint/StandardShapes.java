@@ -321,10 +321,11 @@ final class StandardShapes {
    * tubes beside threads.
    */
   private static NominalThreadSize nearest(Length diameter) {
-    return Arrays.stream(NominalThreadSize.values())
-        .min(Comparator.comparingLong(size ->
-            Math.round(Math.abs(NUMBERS.get(size) - diameter.inches()) * 1.0e6)))
-        .orElseThrow();
+    return NUMBERS.entrySet().stream()
+        .min(Comparator.comparingLong(
+            size -> Math.round(Math.abs(size.getValue() - diameter.inches()) * 1.0e6)))
+        .orElseThrow()
+        .getKey();
   }
 
   /** The size of an end; a hose or tube stands at the thread size nearest to its diameter, a flare at its tube's. */

@@ -477,9 +477,8 @@ final class JobLine {
     Optional<Part.Regulator> there =
         parts.find(item, PART, Part.Regulator.class, kind.toString(), name);
     Optional<Field> fails = item.find("ifFails", IF_FAILS);
-    Optional<GaugePressure> failed = fails.isPresent()
-        ? Optional.of(fails.get().most(GaugePressure::parse))
-        : Optional.empty();
+    Optional<GaugePressure> failed =
+        fails.isPresent() ? Optional.of(fails.get().most(GaugePressure::parse)) : Optional.empty();
     return item.build(() -> new Slot.Regulated(name, kind, set, failed, there));
   }
 

@@ -346,8 +346,9 @@ class NetworkChangesTest {
   void a_range_of_air_is_refused_with_the_end_to_give(String air) {
     assertThatThrownBy(() -> network(WALLS.formatted("commercial steel", air)))
         .isInstanceOf(WrongFileException.class)
-        .hasMessageStartingWith("shed.csv: row 5, column air: was \"" + air
-            + "\"; one value is wanted here, no range: give the worst that it can be, which is the most");
+        .hasMessageStartingWith(
+            "shed.csv: row 5, column air: was \"" + air
+                + "\"; one value is wanted here, no range: give the worst that it can be, which is the most");
   }
 
   private static final String WALLS = """

@@ -66,7 +66,9 @@ final class Digits {
       behind = digits(number, at, end);
       many += behind - at;
     }
-    if (many > 0 && behind < end && (number.charAt(behind) == 'e' || number.charAt(behind) == 'E')) {
+    if (many > 0
+        && behind < end
+        && (number.charAt(behind) == 'e' || number.charAt(behind) == 'E')) {
       at = sign(number, behind + 1);
       behind = digits(number, at, end);
       many = behind - at;

@@ -61,7 +61,8 @@ public final class Leading implements TeaVMPlugin, ClassHolderTransformer {
 
   @Override
   public void install(TeaVMHost host) {
-    for (ResourcesPolicy policy : ServiceLoader.load(ResourcesPolicy.class, host.getClassLoader())) {
+    for (ResourcesPolicy policy :
+        ServiceLoader.load(ResourcesPolicy.class, host.getClassLoader())) {
       for (String path : policy.supplyResources(List.of())) {
         String name = path.substring(path.lastIndexOf('/') + 1);
         String text = text(host, path);
@@ -164,7 +165,8 @@ public final class Leading implements TeaVMPlugin, ClassHolderTransformer {
     method.getModifiers().remove(ElementModifier.NATIVE);
     ProgramEmitter emitter = ProgramEmitter.create(method, context.getHierarchy());
     StringChooseEmitter choice = emitter.stringChoice(emitter.var(1, String.class));
-    tables.forEach((name, text) -> choice.option(name, () -> emitter.constant(text).returnValue()));
+    tables.forEach(
+        (name, text) -> choice.option(name, () -> emitter.constant(text).returnValue()));
     choice.otherwise(() -> emitter.constantNull(String.class).returnValue());
   }
 }

@@ -81,7 +81,8 @@ public final class Dialect {
       } else if (c == ']' || c == '}') {
         out.append('\\').append(c);
         at++;
-      } else if ((c == '+' || c == '*' || c == '?') && at + 1 < java.length()
+      } else if ((c == '+' || c == '*' || c == '?')
+          && at + 1 < java.length()
           && java.charAt(at + 1) == '+') {
         throw refused("a possessive quantifier");
       } else {

@@ -137,7 +137,8 @@ public final class Matcher implements MatchResult {
   }
 
   @Override
-  @SuppressWarnings("NullAway") // none of java.util's own annotations: a group that took no part has no text
+  @SuppressWarnings(
+      "NullAway") // none of java.util's own annotations: a group that took no part has no text
   public String group(int group) {
     if (group < 0 || group > groupCount()) {
       throw new IndexOutOfBoundsException("No group " + group);

@@ -166,8 +166,7 @@ public final class Pattern {
 
   private Dialect dialect() {
     if (dialect == null) {
-      dialect =
-          Dialect.of(regex, (flags & CASE_INSENSITIVE) != 0, (flags & DOTALL) != 0);
+      dialect = Dialect.of(regex, (flags & CASE_INSENSITIVE) != 0, (flags & DOTALL) != 0);
     }
     return dialect;
   }

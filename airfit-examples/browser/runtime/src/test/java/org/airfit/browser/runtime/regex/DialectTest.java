@@ -22,8 +22,8 @@ class DialectTest {
 
   @Test
   void letters_without_case_are_written_twice() {
-    assertThat(translated("(?i)mpa[^a-z]\\s")).isEqualTo(
-        "[mM][pP][aA][^a-zA-Z][ \\t\\n\\u000b\\f\\r]");
+    assertThat(translated("(?i)mpa[^a-z]\\s"))
+        .isEqualTo("[mM][pP][aA][^a-zA-Z][ \\t\\n\\u000b\\f\\r]");
     assertThat(Dialect.of("ab", true, false).source()).isEqualTo("[aA][bB]");
     assertThat(translated("(?i)\\d(?<at>x)")).isEqualTo("\\d(?<at>[xX])");
   }
@@ -49,7 +49,9 @@ class DialectTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"a++", "a?+b", "(?<=a)b", "(?<!a)b", "[a[b]]", "[a&&b]", "a(?i)b", "\\h", "\\Qa\\E"})
+  @ValueSource(
+      strings = {"a++", "a?+b", "(?<=a)b", "(?<!a)b", "[a[b]]", "[a&&b]", "a(?i)b", "\\h", "\\Qa\\E"
+      })
   void what_javascript_lacks_is_refused_with_the_pattern(String java) {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> translated(java))
