@@ -764,4 +764,35 @@ class CounterJobsTest {
         .isCloseTo(0.843 + 125.0 * 0.0689476, within(0.001));
     assertThat(best(sheet).hose("hose").conduit().bore().metres()).isGreaterThan(0.018);
   }
+
+  private static String text(String file) throws WrongFileException {
+    return TextSheet.of(sheet(file)).replaceAll("\\s+", " ");
+  }
+
+  /** Said once where the answers stand and once at the plug; the parts do not say it again. */
+  @Test
+  void what_to_read_next_of_a_plug_is_not_said_a_third_time() throws Exception {
+    String text = text("counter/two-near-plugs.json");
+    assertThat(text.split("Measure the groove width", -1)).hasSize(3);
+    assertThat(text).contains("Not chosen yet: the profile must be known first. What to read next");
+  }
+
+  /** Which air does not get through is said with its amount, and of a range that it is the most. */
+  @Test
+  void the_air_that_a_tool_lacks_or_takes_at_most_is_told_with_its_amount() throws Exception {
+    assertThat(text("tyre-bay/weak-impact-wrench.json"))
+        .contains("50 ft does not let its 22 scfm (10.7 L/s ANR) through.")
+        .doesNotContain("that air through");
+    assertThat(text("tyre-bay/average-cfm.json")).contains("Ratchet takes up to 16 scfm");
+    assertThat(text("tyre-bay/reel.json")).contains("ratchet takes 6 scfm");
+  }
+
+  /** A clock has no tenths of minutes. */
+  @Test
+  void a_receiver_tells_times_as_a_clock_does() throws Exception {
+    assertThat(text("pier/receiver-for-blasting.json"))
+        .containsPattern("from 109.8 psig to 130 psig in [0-9]+ min [0-9]+ s")
+        .doesNotContainPattern("[0-9]\\.[0-9] min")
+        .contains("so its pressure may fall no further than that.");
+  }
 }
