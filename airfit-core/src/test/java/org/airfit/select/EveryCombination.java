@@ -540,10 +540,10 @@ final class EveryCombination {
     for (Assembly.Between each : p.assembly().between()) {
       if (!each.joint().isSound()) {
         int pieces = each.joint().matings().get(0).between().size();
-        boolean isOfTwoStandards = SIXTY.contains(standard(each.joint().upstream()))
-                && FIFTY_FIVE.contains(standard(each.joint().downstream()))
-            || FIFTY_FIVE.contains(standard(each.joint().upstream()))
-                && SIXTY.contains(standard(each.joint().downstream()));
+        boolean isOfTwoStandards = (SIXTY.contains(standard(each.joint().upstream()))
+                && FIFTY_FIVE.contains(standard(each.joint().downstream())))
+            || (FIFTY_FIVE.contains(standard(each.joint().upstream()))
+                && SIXTY.contains(standard(each.joint().downstream())));
         missing +=
             each.count() * ((pieces == 0 ? 10_000L : pieces) + (isOfTwoStandards ? 100L : 0L));
       }
