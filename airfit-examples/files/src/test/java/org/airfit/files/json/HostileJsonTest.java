@@ -175,7 +175,7 @@ class HostileJsonTest {
   }
 
   /** A record of an embedder. */
-  record Order(String number, List<Part> parts, Map<Dimension, Length> sizes) {}
+  public record Order(String number, List<Part> parts, Map<Dimension, Length> sizes) {}
 
   @Test
   void values_stand_in_records_of_ones_own_and_complaints_tell_the_whole_path() throws Exception {
