@@ -340,7 +340,8 @@ final class Inputs {
   }
 
   /** What the accessor of this name told; its caller knows the type. */
-  @SuppressWarnings({"unchecked", "TypeParameterUnusedInFormals"}) // the maker knows its own accessors
+  @SuppressWarnings({"unchecked", "TypeParameterUnusedInFormals"
+  }) // the maker knows its own accessors
   private <T> T the(String accessor) {
     return (T) Objects.requireNonNull(given.get(accessor), accessor);
   }

@@ -339,8 +339,8 @@ final class Words {
       throw new IllegalArgumentException(
           "is no time; accepted: a number of s, min or h such as 40 s");
     }
-    BigDecimal seconds =
-        new BigDecimal(time.group(1)).multiply(BigDecimal.valueOf(SECONDS.getOrDefault(time.group(2), 1L)));
+    BigDecimal seconds = new BigDecimal(time.group(1))
+        .multiply(BigDecimal.valueOf(SECONDS.getOrDefault(time.group(2), 1L)));
     return Duration.ofSeconds(
         seconds.longValue(), seconds.remainder(BigDecimal.ONE).movePointRight(9).longValue());
   }
