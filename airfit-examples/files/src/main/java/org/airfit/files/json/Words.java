@@ -214,7 +214,7 @@ final class Words {
     return List.of(type.getEnumConstants()).stream().map(Words::of).toList();
   }
 
-  /** In the usual unit in which it has the fewest digits; with all digits of the SI unit where no usual one holds it. */
+  /** In the usual unit in which it has the fewest digits; in the SI unit where no usual one holds it. */
   private static <Q extends Quantity<Q, U>, U extends Unit> String ofQuantity(
       Quantity<Q, U> quantity) {
     String shortest = quantity.toString();
