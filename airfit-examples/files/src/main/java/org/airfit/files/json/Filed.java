@@ -22,8 +22,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Jobs and networks, which are written as their files say them: a job has {@code job}, the fields of a job file, and
- * {@code catalogue}; a network has {@code rows}, those of a network file. Either has {@code files} where it names tables
- * of rules.
+ * {@code catalogue}; a network has {@code rows}, those of a network file. Either has {@code files} where it names
+ * tables of rules.
  */
 final class Filed {
 

@@ -214,7 +214,7 @@ final class Words {
     return List.of(type.getEnumConstants()).stream().map(Words::of).toList();
   }
 
-  /** In the usual unit in which it has the fewest digits; with all digits of the SI unit where no usual one holds it. */
+  /** In the usual unit in which it has the fewest digits; in the SI unit where no usual one holds it. */
   private static <Q extends Quantity<Q, U>, U extends Unit> String ofQuantity(
       Quantity<Q, U> quantity) {
     String shortest = quantity.toString();
@@ -339,8 +339,8 @@ final class Words {
       throw new IllegalArgumentException(
           "is no time; accepted: a number of s, min or h such as 40 s");
     }
-    BigDecimal seconds =
-        new BigDecimal(time.group(1)).multiply(BigDecimal.valueOf(SECONDS.get(time.group(2))));
+    BigDecimal seconds = new BigDecimal(time.group(1))
+        .multiply(BigDecimal.valueOf(SECONDS.getOrDefault(time.group(2), 1L)));
     return Duration.ofSeconds(
         seconds.longValue(), seconds.remainder(BigDecimal.ONE).movePointRight(9).longValue());
   }

@@ -10,8 +10,8 @@
  *       quantity is written in the unit in which it has the fewest digits, and so as it was typed in most cases; every
  *       text that is written is read as the very same value, to the last bit.
  *   <li>Anything else is an object. Its fields are what the type tells, by the names of its methods: {@code price()} is
- *       {@code price}, {@code isExisting()} is {@code existing}, {@code verdict()} is {@code kind}, {@code inWords()} is
- *       {@code sentence}. What is empty is left out.
+ *       {@code price}, {@code isExisting()} is {@code existing}, {@code verdict()} is {@code kind}, {@code inWords()}
+ *       is {@code sentence}. What is empty is left out.
  *   <li>A value that is one of several types says which in {@code kind}. The kinds are listed in {@code Kinds}, not
  *       taken from names of classes.
  *   <li>Values that are given to airfit are read too. Answers are computed by airfit; nobody can hand one in.

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.List;
 import java.util.Map;
-import java.util.ServiceLoader;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
@@ -175,7 +175,7 @@ class HostileJsonTest {
   }
 
   /** A record of an embedder. */
-  record Order(String number, List<Part> parts, Map<Dimension, Length> sizes) {}
+  public record Order(String number, List<Part> parts, Map<Dimension, Length> sizes) {}
 
   @Test
   void values_stand_in_records_of_ones_own_and_complaints_tell_the_whole_path() throws Exception {
@@ -194,7 +194,7 @@ class HostileJsonTest {
 
   @Test
   void a_mapper_finds_the_module_by_itself() throws Exception {
-    assertThat(ServiceLoader.load(com.fasterxml.jackson.databind.Module.class))
+    assertThat(ObjectMapper.findModules())
         .anyMatch(
             module -> module instanceof AirfitModule && module.getModuleName().equals("airfit"));
     JsonMapper found = JsonMapper.builder().findAndAddModules().build();

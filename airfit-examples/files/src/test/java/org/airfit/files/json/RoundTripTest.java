@@ -441,10 +441,10 @@ class RoundTripTest {
     Path file = Path.of("..", "jobs", "boatyard", "weak-sander.json");
     Map<String, Object> fields = new LinkedHashMap<>(Disk.fields(file, new ArrayList<>()));
     fields.put("rules", Map.of("own", "works.csv"));
-    List<List<String>> rows = Csv.read(
-        "works.csv",
-        "jurisdiction,citation,text,source,basis,quantity,operator,limit,unit,asks\n"
-            + "the works,rule 3,hoses stay below {limit},notice board,practice,line pressure,<,9,bar,forbids\n");
+    List<List<String>> rows = Csv.read("works.csv", """
+        jurisdiction,citation,text,source,basis,quantity,operator,limit,unit,asks
+        the works,rule 3,hoses stay below {limit},notice board,practice,line pressure,<,9,bar,forbids
+        """);
     String catalogue = Files.readString(file.resolveSibling("catalogue.json"));
     Job job = JobFile.read(new Document(
         "job.json",

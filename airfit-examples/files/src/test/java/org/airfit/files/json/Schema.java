@@ -14,7 +14,7 @@ import org.airfit.files.ShopCatalogue;
 import org.airfit.joint.End;
 import org.airfit.quantity.Range;
 
-/** The schema of all that the module writes, made of the types themselves; {@code SchemaTest} holds the shipped one to it. */
+/** The schema of what the module writes, made of the types; {@code SchemaTest} holds the shipped one to it. */
 final class Schema {
 
   private static final String NAME_ALONE = "Named";
@@ -33,8 +33,8 @@ final class Schema {
     root.put("title", "Values and answers of airfit, form 1");
     root.put(
         "description",
-        "Each type of the library by its name; refer to one, such as #/$defs/Identification. docs/embedding.md tells the"
-            + " rules.");
+        "Each type of the library by its name; refer to one, such as #/$defs/Identification. docs/embedding.md tells"
+            + " the rules.");
     root.put("$defs", schema.defs);
     return root;
   }
