@@ -278,13 +278,15 @@ final class Field {
       unit++;
     }
     try {
-      parser.apply(first);
-    } catch (IllegalArgumentException e) {
-      first = first + " " + last.substring(unit);
-    }
-    try {
-      boolean isFirstMore = parser.apply(first).compareTo(parser.apply(last)) > 0;
-      return isFirstMore == isMost ? first : last;
+      Q second = parser.apply(last);
+      Q begin;
+      try {
+        begin = parser.apply(first);
+      } catch (IllegalArgumentException e) {
+        first = first + " " + last.substring(unit);
+        begin = parser.apply(first);
+      }
+      return (begin.compareTo(second) > 0) == isMost ? first : last;
     } catch (IllegalArgumentException e) {
       return "";
     }

@@ -45,7 +45,9 @@ class SeveralToolsFileTest {
     Layout layout = job.requirement().layout();
     assertThat(job.toolName()).isEqualTo("2 × sander, air ratchet");
     assertThat(layout.slots()).hasSize(2);
-    assertThat(layout.lines()).extracting(ToolLine::tool).containsExactly("sander", "air ratchet");
+    assertThat(layout.lines())
+        .extracting(line -> line.tool().orElseThrow())
+        .containsExactly("sander", "air ratchet");
     assertThat(layout.lines()).extracting(ToolLine::count).containsExactly(2, 1);
     assertThat(job.requirement().toEachTool())
         .extracting(way -> way.demand().cubicFeetPerMinute())
@@ -117,7 +119,7 @@ class SeveralToolsFileTest {
         .extracting(Slot::name)
         .containsExactly("hose to bench manifold", "bench manifold");
     assertThat(layout.lines().get(0).lines())
-        .extracting(ToolLine::tool)
+        .extracting(line -> line.tool().orElseThrow())
         .containsExactly("pin nailer", "stapler");
     assertThat(job.requirement().toEachTool())
         .extracting(way -> way.way().orElseThrow())

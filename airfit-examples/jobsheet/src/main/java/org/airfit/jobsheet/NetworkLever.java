@@ -64,8 +64,7 @@ final class NetworkLever {
                 .filter(NetworkJob.Branch::isHose)
                 .flatMap(branch -> branch.pipe().stream().map(hose -> line(job, branch, hose))),
             branches.stream()
-                .flatMap(
-                    branch -> branch.part().stream().map(part -> part(job, branch.name(), part))),
+                .flatMap(branch -> branch.part().stream().map(part -> part(branch.name(), part))),
             branches.stream()
                 .filter(branch -> !branch.isHose())
                 .flatMap(branch -> branch.pipe().stream().map(pipe -> line(job, branch, pipe))),
@@ -110,7 +109,7 @@ final class NetworkLever {
             .toList());
   }
 
-  private static NetworkLever part(NetworkJob job, String name, FlowCapacity part) {
+  private static NetworkLever part(String name, FlowCapacity part) {
     ConductanceUnit unit = ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR;
     List<Step> steps = new ArrayList<>();
     for (double times : LARGER) {

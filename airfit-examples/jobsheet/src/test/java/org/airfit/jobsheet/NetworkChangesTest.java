@@ -54,10 +54,6 @@ class NetworkChangesTest {
         .doesNotContain("What to change");
   }
 
-  private static NetworkChanges changes(String table) throws WrongFileException {
-    return NetworkSheet.of(network(table)).changes();
-  }
-
   private static NetworkJob network(String table) throws WrongFileException {
     return NetworkFile.read(Document.of("shed.csv", Csv.read("shed.csv", table)));
   }
