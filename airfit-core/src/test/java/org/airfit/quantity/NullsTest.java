@@ -14,6 +14,7 @@ import java.lang.reflect.Modifier;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -35,6 +36,7 @@ class NullsTest {
       Map.entry(TypedFlow.class, TypedFlow.parse("11 to 14 cfm")),
       Map.entry(UnmarkedFlow.class, UnmarkedFlow.of(40.0, VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE)),
       Map.entry(BigDecimal.class, BigDecimal.ONE),
+      Map.entry(Collection.class, List.of("psig")),
       Map.entry(DecimalMark.class, DecimalMark.COMMA),
       Map.entry(Density.class, Density.ofKilogramsPerCubicMetre(1)),
       Map.entry(Duration.class, Duration.ofHours(1)),

@@ -382,14 +382,20 @@ final class EveryCombination {
         .reduce(BigDecimal.ZERO, BigDecimal::add);
     Comparator<List<? extends Part>> price =
         Comparator.<List<? extends Part>, Long>comparing(unknown).thenComparing(sum);
-    Comparator<List<? extends Part>> profiles = Comparator.comparingLong(parts -> parts.stream()
-        .filter(Part.Plug.class::isInstance)
-        .map(plug -> ((Part.Plug) plug).profile())
-        .distinct()
-        .count());
+    Comparator<List<? extends Part>> profiles =
+        Comparator.comparingLong(EveryCombination::profiles);
     return job.objective() == Objective.FEWEST_PIECES
         ? pieces.thenComparing(profiles).thenComparing(price)
         : price.thenComparing(pieces).thenComparing(profiles);
+  }
+
+  /** How many profiles the couplings have. */
+  static long profiles(List<? extends Part> parts) {
+    return parts.stream()
+        .filter(Part.Plug.class::isInstance)
+        .map(plug -> ((Part.Plug) plug).profile())
+        .distinct()
+        .count();
   }
 
   private static int byName(List<? extends Part> one, List<? extends Part> other) {
@@ -507,7 +513,7 @@ final class EveryCombination {
   }
 
   /** In how many tenths of what may arrive a tool has too little, the most of any; none where that is sure. */
-  private int doubt(Proposal p) {
+  int doubt(Proposal p) {
     return doubt.computeIfAbsent(
         p,
         each -> each.toEachTool().stream()

@@ -141,7 +141,7 @@ class OffersTest {
         .anySatisfy(
             remark -> assertThat(remark)
                 .startsWith(
-                    "Reckoned with 4000 h in the year at 0.2 EUR per kWh, a mean flow of 10 L/s ANR that is"))
+                    "Reckoned with 4000 h in the year at 0.20 EUR per kWh, a mean flow of 10 L/s ANR that is"))
         .anySatisfy(remark -> assertThat(remark).startsWith("No offer for the most margin: "));
   }
 

@@ -86,14 +86,18 @@ class OpenSlotsTest {
   /** A cheap wren pair for the tool stands in the catalogue, but the outlet has finch: both must be finch. */
   @Test
   void couplings_of_one_profile_are_of_one_profile_whichever_that_is() {
-    Part.Plug wren = Shelf.plug(Shelf.steel("wren plug"), "wren", "1/4 NPT male");
-    Part.Socket wide = Shelf.socket(Shelf.steel("wren socket"), "wren", "3/8 NPT female", 90.0);
-    Requirement free = job(OUTLET, HOSE, TOOL).build();
-    assertThat(best(Selection.of(free, with(wren, wide))).plug("tool").profile())
-        .as("the wider one leaves more pressure at as many pieces")
+    Part.Plug wren = Shelf.plug(
+        Shelf.steel("wren plug").withPrice(Money.parse("1 EUR")), "wren", "1/4 NPT male");
+    Part.Socket cheap = Shelf.socket(
+        Shelf.steel("wren socket").withPrice(Money.parse("1 EUR")), "wren", "3/8 NPT female", 90.0);
+    Requirement free = job(OUTLET, HOSE, TOOL).objective(Objective.LOWEST_PRICE).build();
+    assertThat(best(Selection.of(free, with(wren, cheap))).plug("tool").profile())
+        .as("the only one of known price")
         .isEqualTo("wren");
-    Requirement tied = job(OUTLET, HOSE, TOOL.ofSameProfileAs("outlet")).build();
-    Proposal of = best(Selection.of(tied, with(wren, wide)));
+    Requirement tied = job(OUTLET, HOSE, TOOL.ofSameProfileAs("outlet"))
+        .objective(Objective.LOWEST_PRICE)
+        .build();
+    Proposal of = best(Selection.of(tied, with(wren, cheap)));
     assertThat(of.plug("outlet").profile()).isEqualTo("finch");
     assertThat(of.plug("tool").profile()).isEqualTo("finch");
   }

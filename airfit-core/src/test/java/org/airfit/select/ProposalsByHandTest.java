@@ -238,7 +238,7 @@ class ProposalsByHandTest {
         Shelf.plug(priced("wren tool plug", "20"), "wren", "1/4 NPT male"),
         Shelf.hose(priced("hose", "20"), 9.5, 10.0));
     assertThat(profiles(listed(Shelf.job(), parts)))
-        .containsExactly("wren finch 34", "finch finch 38", "wren wren 49", "finch wren 53");
+        .containsExactly("finch finch 38", "wren wren 49", "wren finch 34", "finch wren 53");
     Requirement.Builder tied = Requirement.forTool(
             Shelf.job().build().demand(), Shelf.job().build().least())
         .toolRating(GaugePressure.ofBar(7.5))
@@ -338,7 +338,7 @@ class ProposalsByHandTest {
     List<Proposal> listed =
         listed(Shelf.job(), with(doubtful, socket(priced("known", "50"), 12.0)));
     assertThat(sockets(listed))
-        .containsExactly("knownknown", "doubtfuldoubtful", "doubtfulknown", "knowndoubtful");
+        .containsExactly("knownknown", "doubtfulknown", "knowndoubtful", "doubtfuldoubtful");
     assertThat(listed.get(0).open()).isEmpty();
     assertThat(listed.get(1).open()).extracting(Finding::rule).containsExactly(Rule.AIR_AT_TOOL);
   }

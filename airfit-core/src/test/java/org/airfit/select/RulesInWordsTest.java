@@ -528,7 +528,8 @@ class RulesInWordsTest {
     Selection.Proposals pieces = fitting(Shelf.job(), priced);
     assertThat(pieces.whyBest())
         .isEqualTo(
-            "Of all combinations that meet every rule it needs the fewest pieces to buy, and of those"
+            "Of all combinations that meet every rule it needs the fewest pieces to buy, of those its"
+                + " couplings have the fewest profiles, and of those"
                 + " that have all prices known it costs least: 5 pieces to buy, 50.00 EUR, "
                 + atTool(pieces.best()) + " at the tool.");
     assertThat(fitting(Shelf.job().objective(Objective.LOWEST_PRICE), priced).whyBest())
@@ -537,8 +538,8 @@ class RulesInWordsTest {
                 + " pieces to buy, 50.00 EUR, " + atTool(pieces.best()) + " at the tool.");
     assertThat(fitting(Shelf.job(), usualWith(hose(facts("other hose")))).whyBest())
         .isEqualTo(
-            "Of all combinations that meet every rule it needs the fewest pieces to buy, and of those"
-                + " it keeps the most pressure: 5 pieces to buy, " + atTool(alone.best())
+            "Of all combinations that meet every rule it needs the fewest pieces to buy, of those its"
+                + " couplings have the fewest profiles, and of those it keeps the most pressure: 5 pieces to buy, " + atTool(alone.best())
                 + " at the tool.");
     List<Part> partly = usualWith(
         socket(priced("socket", "10"), "finch"),
@@ -546,8 +547,8 @@ class RulesInWordsTest {
         hose(priced("other hose", "26")));
     assertThat(fitting(Shelf.job(), partly).whyBest())
         .isEqualTo(
-            "Of all combinations that meet every rule it needs the fewest pieces to buy, and of those"
-                + " it has the fewest of unknown price, and their known prices sum to the least: 5 pieces to"
+            "Of all combinations that meet every rule it needs the fewest pieces to buy, of those its"
+                + " couplings have the fewest profiles, and of those it has the fewest of unknown price, and their known prices sum to the least: 5 pieces to"
                 + " buy, 45.00 EUR without hose plug, tool plug, of unknown price, "
                 + atTool(alone.best()) + " at the tool.");
     assertThat(fitting(Shelf.job().objective(Objective.LOWEST_PRICE), partly).whyBest())
@@ -601,7 +602,8 @@ class RulesInWordsTest {
     assertThat(fitting(job, usualWith(hose(facts("other hose")))).whyBest())
         .isEqualTo(
             still + "Of all combinations that break no rule and leave as few questions about their"
-                + " parts open it needs the fewest pieces to buy, and of those it keeps the most pressure:"
+                + " parts open it needs the fewest pieces to buy, of those its couplings have the fewest"
+                + " profiles, and of those it keeps the most pressure:"
                 + " 5 pieces to buy, " + tool + " at the tool.");
     assertThat(fitting(
                 job, usualWith(hose(facts("other hose").withLubrication(Lubrication.LUBRICATED))))

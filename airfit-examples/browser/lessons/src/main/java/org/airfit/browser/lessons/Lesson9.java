@@ -136,12 +136,16 @@ final class Lesson9 {
     shown.said("cell-14-0", own.name() + ": " + own.weakestProvenance());
     shown.html("cell-14-1", () -> apart(own));
 
-    Identification answer = Identifier.of(own)
-        .identify(List.of(
-            reading(Dimension.TIP_DIAMETER, 11.92),
-            reading(Dimension.TIP_LENGTH, 16.27),
-            reading(Dimension.GROOVE_WIDTH, 5.16)));
-    shown.said("cell-16-0", answer.verdict().label() + ": " + answer.inWords());
+    List<PlugReading> readings = List.of(
+        reading(Dimension.TIP_DIAMETER, 11.92),
+        reading(Dimension.TIP_LENGTH, 16.27),
+        reading(Dimension.GROOVE_WIDTH, 5.16));
+    Identification careful = Identifier.of(own).identify(readings);
+    Identification answer = Identifier.of(own).withoutNearCopies().identify(readings);
+    shown.said(
+        "cell-16-0",
+        careful.verdict().label() + ": " + careful.inWords(),
+        "Where no near copies are about: " + answer.verdict().label() + ": " + answer.inWords());
     shown.svg("cell-16-1", () -> ReadingOverlay.of(answer).svg());
     shown.markdown("cell-18-0", () -> answer.working().toMarkdown());
     PartSpread.Sample tip = (PartSpread.Sample) sound.spread(Dimension.TIP_DIAMETER);
