@@ -10,9 +10,14 @@ import java.nio.file.Path;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.airfit.select.Catalogue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,44 +34,64 @@ class KilledLoadTest {
   private static final int KILLS = 20;
   private static final int ROWS = 300;
 
+  /** So many processes run at once, each on a database of its own. */
+  private static final int LANES = 2;
+
   /** A load takes about so long [ms]; a kill falls somewhere within. */
   private static final int WITHIN = 300;
 
-  private final Random random = new Random(SEED);
-  private final List<String> wrong = new ArrayList<>();
+  private final List<String> wrong = Collections.synchronizedList(new ArrayList<>());
   private final List<Catalogue> whole = new ArrayList<>();
   private List<Path> tables = List.of();
-  private int amid;
+  private final AtomicInteger amid = new AtomicInteger();
 
   @Test
   void nothing_is_half_stored_and_nothing_told_is_lost(@TempDir Path folder) throws Exception {
     tables = List.of(folder.resolve("even.csv"), folder.resolve("odd.csv"));
     Files.writeString(tables.get(0), table("1.10", "gannet", "1/4 NPT male"));
     Files.writeString(tables.get(1), table("2.20", "gannet | skua", "3/8 NPT female"));
-    Path place = folder.resolve("killed");
-    int stored = 0;
-    try (Database database = Database.open(Database.embedded(place))) {
+    try (Database database = Database.open(Database.embedded(folder.resolve("whole")))) {
       Stock stock = Shops.boatyard(database);
       for (Path table : tables) {
         stock.load(table);
         whole.add(stock.catalogue().parts());
-        stored++;
       }
     }
-    for (int kill = 0; kill < KILLS; kill++) {
-      stored = kill(kill, place, stored);
+    ExecutorService lanes = Executors.newFixedThreadPool(LANES);
+    List<Future<Integer>> stored = new ArrayList<>();
+    for (int lane = 0; lane < LANES; lane++) {
+      long seed = SEED + lane;
+      stored.add(lanes.submit(() -> lane(folder.resolve("lane" + seed), seed)));
     }
-    System.out.println(KILLS + " kills with seed " + SEED + ", " + amid + " of them amid a load, "
-        + stored + " tables stored");
+    int all = 0;
+    for (Future<Integer> each : stored) {
+      all += each.get(5, TimeUnit.MINUTES);
+    }
+    lanes.shutdown();
+    System.out.println(KILLS + " kills with seeds from " + SEED + ", " + amid
+        + " of them amid a load, " + all + " tables stored");
     assertThat(wrong).as("what was wrong after a kill").isEmpty();
-    assertThat(amid).as("kills that fell amid a load").isGreaterThan(KILLS / 2);
+    assertThat(amid).as("kills that fell amid a load").hasValueGreaterThan(KILLS / 2);
+  }
+
+  /** Kills one process after the other on a database of their own; the count of the tables stored in it. */
+  private int lane(Path place, long seed) throws Exception {
+    Random random = new Random(seed);
+    try (Database database = Database.open(Database.embedded(place))) {
+      Shops.boatyard(database).load(tables.get(0));
+    }
+    int stored = 1;
+    for (int kill = 0; kill < KILLS / LANES; kill++) {
+      stored = kill("seed " + seed + ", kill " + kill, place, stored, random.nextInt(WITHIN));
+    }
+    return stored;
   }
 
   /** Kills a process, looks at what is there, and loads again; the count of the tables stored then. */
-  private int kill(int kill, Path place, int stored) throws Exception {
-    Killed killed = killed(process(place, stored));
-    amid += killed.isAmid ? 1 : 0;
-    String round = "kill " + kill + " with seed " + SEED + ", " + killed + ": ";
+  private int kill(String name, Path place, int stored, int millis) throws Exception {
+    Killed killed = killed(process(place, stored), millis);
+    amid.addAndGet(killed.isAmid ? 1 : 0);
+    String round = name + ", " + killed + ": ";
     try (Database database = Database.connect(Database.embedded(place))) {
       Stock stock = Stock.of(database, Shops.NOON);
       Shelf shelf = Shelf.of(database, Shops.NOON);
@@ -120,7 +145,7 @@ class KilledLoadTest {
         .start();
   }
 
-  private Killed killed(Process process) throws Exception {
+  private static Killed killed(Process process, int millis) throws Exception {
     try (BufferedReader out = new BufferedReader(
         new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
       String first = out.readLine();
@@ -128,7 +153,6 @@ class KilledLoadTest {
       int stored = Integer.parseInt(first.substring(7));
       int held = -1;
       boolean isAmid = false;
-      int millis = random.nextInt(WITHIN);
       Thread.sleep(millis);
       process.toHandle().destroyForcibly(); // unlike that of the process, it keeps what was printed
       assertThat(process.waitFor(30, TimeUnit.SECONDS)).isTrue();
