@@ -82,7 +82,9 @@ final class Answers implements Answering {
 
   private static Problem away(Exception cause) {
     Problem problem = new Problem(
-        503, "stock", "The stock does not answer, or holds no shop yet; try again, or tell who runs it.");
+        503,
+        "stock",
+        "The stock does not answer, or holds no shop yet; try again, or tell who runs it.");
     problem.initCause(cause);
     return problem;
   }
@@ -139,7 +141,8 @@ final class Answers implements Answering {
       throws Problem, WrongFileException {
     requireOnly(body, Set.of("network"));
     if (!(body.get("network") instanceof String text)) {
-      throw field("network", "is missing or no text", "the text of a network file, docs/network-file.md");
+      throw field(
+          "network", "is missing or no text", "the text of a network file, docs/network-file.md");
     }
     Document document = Document.of(NETWORK_FILE, Csv.read(NETWORK_FILE, text));
     Optional<Refusal> refusal = Refusal.of(document);
@@ -158,15 +161,18 @@ final class Answers implements Answering {
     answer.put("kind", sheet.all().<String>fold(solved -> "solved", none -> "noSolution"));
     answer.put(
         "headline",
-        sheet.all().<String>fold(
-            solved -> solved.starved().isEmpty()
-                ? "All tools get their air."
-                : "Tools that do not get their air: " + solved.starved().size() + ".",
-            none -> none.reason()));
+        sheet
+            .all()
+            .<String>fold(
+                solved -> solved.starved().isEmpty()
+                    ? "All tools get their air."
+                    : "Tools that do not get their air: " + solved.starved().size() + ".",
+                none -> none.reason()));
     answer.put("title", job.title());
     answer.put("customer", job.customer());
     answer.put("text", NetworkText.of(sheet));
-    List<Caution> cautions = new ArrayList<>(sheet.all()
+    List<Caution> cautions = new ArrayList<>(sheet
+        .all()
         .<List<Caution>>fold(
             solved -> solved.cautions(job.units()), none -> none.cautions(job.units())));
     Caution deference = SafetyRules.bundled().deference();
@@ -176,15 +182,22 @@ final class Answers implements Answering {
     List<Object> told = new ArrayList<>();
     for (Caution caution : cautions) {
       told.add(Map.of(
-          "title", caution.title(), "text", caution.text(), "source", caution.source().toString()));
+          "title",
+          caution.title(),
+          "text",
+          caution.text(),
+          "source",
+          caution.source().toString()));
     }
     answer.put("cautions", told);
     return answer;
   }
 
   private Map<String, Object> level(String number) throws SQLException, Problem {
-    StockLevel level = shelf.level(number).orElseThrow(() -> new Problem(
-        404, "no-such-article", "The shop has no article of this number."));
+    StockLevel level = shelf
+        .level(number)
+        .orElseThrow(
+            () -> new Problem(404, "no-such-article", "The shop has no article of this number."));
     Map<String, Object> told = new LinkedHashMap<>();
     told.put("number", level.number());
     told.put("quantity", level.quantity());
@@ -221,9 +234,12 @@ final class Answers implements Answering {
     }
     throw answer.<Problem>fold(
         held -> new Problem(500, "fault", "Something failed here."),
-        few -> new Problem(409, "too-few-pieces", few.shortages().stream()
-            .map(Answers::inWords)
-            .reduce("Nothing is reserved:", (before, next) -> before + " " + next)),
+        few -> new Problem(
+            409,
+            "too-few-pieces",
+            few.shortages().stream()
+                .map(Answers::inWords)
+                .reduce("Nothing is reserved:", (before, next) -> before + " " + next)),
         taken -> new Problem(
             409,
             "reference-taken",
@@ -237,10 +253,9 @@ final class Answers implements Answering {
             + shortage.available().get() + " available.";
   }
 
-  private static Map<String, Object> reservation(Optional<Reservation> reservation)
-      throws Problem {
-    return told(reservation.orElseThrow(() -> new Problem(
-        404, "no-such-reservation", "There is no reservation of this reference.")));
+  private static Map<String, Object> reservation(Optional<Reservation> reservation) throws Problem {
+    return told(reservation.orElseThrow(() ->
+        new Problem(404, "no-such-reservation", "There is no reservation of this reference.")));
   }
 
   private static Answer ended(
@@ -250,7 +265,9 @@ final class Answers implements Answering {
     Map<String, Object> told = reservation(reservation);
     if (reservation.orElseThrow().state() != wanted) {
       throw new Problem(
-          409, "ended-before", "This reservation has ended before: it is " + told.get("state") + ".");
+          409,
+          "ended-before",
+          "This reservation has ended before: it is " + told.get("state") + ".");
     }
     return ok(told);
   }

@@ -25,15 +25,14 @@ final class Bodies {
 
   private static final int LONGEST_NUMBER = 40;
 
-  private static final JsonMapper READER = JsonMapper.builder(
-          JsonFactory.builder()
-              .streamReadConstraints(StreamReadConstraints.builder()
-                  .maxNestingDepth(DEEPEST)
-                  .maxNumberLength(LONGEST_NUMBER)
-                  .maxStringLength(MOST_BYTES)
-                  .maxDocumentLength(MOST_BYTES)
-                  .build())
+  private static final JsonMapper READER = JsonMapper.builder(JsonFactory.builder()
+          .streamReadConstraints(StreamReadConstraints.builder()
+              .maxNestingDepth(DEEPEST)
+              .maxNumberLength(LONGEST_NUMBER)
+              .maxStringLength(MOST_BYTES)
+              .maxDocumentLength(MOST_BYTES)
               .build())
+          .build())
       .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
       .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
       .build();
@@ -89,8 +88,7 @@ final class Bodies {
         requireFinite(each, place + "[" + i++ + "]");
       }
     } else if (value instanceof Number number && !Double.isFinite(number.doubleValue())) {
-      throw new Problem(
-              422, "field", place + ": the number is too large; give one below 1e308")
+      throw new Problem(422, "field", place + ": the number is too large; give one below 1e308")
           .with("field", place);
     }
   }

@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.SynchronousQueue;
-import java.util.concurrent.ArrayBlockingQueue;
-import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -133,7 +133,8 @@ final class Guard extends Handler.Abstract {
     void begin() throws Problem {
       requireHost();
       Endpoint.Found found = Endpoint.find(
-          request.getMethod(), Optional.ofNullable(request.getHttpURI().getDecodedPath()).orElse(""));
+          request.getMethod(),
+          Optional.ofNullable(request.getHttpURI().getDecodedPath()).orElse(""));
       Endpoint endpoint = found.endpoint();
       what = endpoint.word();
       if (endpoint != Endpoint.PAGE && endpoint != Endpoint.HEALTH) {
@@ -174,8 +175,8 @@ final class Guard extends Handler.Abstract {
       if (settings.token().isEmpty()) {
         return;
       }
-      String shown =
-          Optional.ofNullable(request.getHeaders().get(HttpHeader.AUTHORIZATION)).orElse("");
+      String shown = Optional.ofNullable(request.getHeaders().get(HttpHeader.AUTHORIZATION))
+          .orElse("");
       byte[] wanted = (BEARER + settings.token().get()).getBytes(StandardCharsets.UTF_8);
       if (!MessageDigest.isEqual(wanted, shown.getBytes(StandardCharsets.UTF_8))) {
         throw new Problem(
@@ -282,8 +283,8 @@ final class Guard extends Handler.Abstract {
           send(
               200,
               "text/html;charset=utf-8",
-              page.orElseThrow(() ->
-                  new Problem(404, "no-page", "No page is served here; see /openapi.json.")),
+              page.orElseThrow(
+                  () -> new Problem(404, "no-page", "No page is served here; see /openapi.json.")),
               Map.of("Content-Security-Policy", "frame-ancestors 'none'"));
       }
     }

@@ -2,6 +2,7 @@ package org.airfit.counter;
 
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -22,12 +23,12 @@ import org.airfit.files.Disk;
 import org.airfit.files.Printable;
 import org.airfit.files.ShopCatalogue;
 import org.airfit.files.WrongFileException;
+import org.jspecify.annotations.Nullable;
 
 /** The program: tells what the shop is, loads tables of articles, serves, and measures a load. */
 public final class Main {
 
-  private static final String USAGE =
-      """
+  private static final String USAGE = """
       airfit-counter shop CATALOGUE.json CURRENCY   takes name, profiles and articles of a catalogue file
       airfit-counter load ARTICLES.csv [REJECTS.csv]   loads a table of articles; writes what was not stored
       airfit-counter serve                          answers over HTTP
@@ -69,7 +70,10 @@ public final class Main {
   private static final List<Logger> QUIET = new ArrayList<>();
 
   static int run(
-      String[] args, @org.jspecify.annotations.Nullable String token, PrintStream out, PrintStream err) {
+      String[] args,
+      @Nullable String token,
+      PrintStream out,
+      PrintStream err) {
     try {
       Map<String, String> options = new LinkedHashMap<>();
       List<String> words = new ArrayList<>();
@@ -83,8 +87,7 @@ public final class Main {
         }
       }
       String command = words.isEmpty() ? "" : words.get(0);
-      String url =
-          options.getOrDefault("--database", Database.embedded(Path.of("airfit-stock")));
+      String url = options.getOrDefault("--database", Database.embedded(Path.of("airfit-stock")));
       try (Database database = Database.open(url)) {
         Stock stock = Stock.of(database, Clock.systemUTC());
         switch (command + " " + words.size()) {
@@ -111,7 +114,7 @@ public final class Main {
   }
 
   private static Settings settings(
-      Map<String, String> options, @org.jspecify.annotations.Nullable String token) {
+      Map<String, String> options, @Nullable String token) {
     String port = options.getOrDefault("--port", String.valueOf(USUAL_PORT));
     if (!port.matches("[0-9]{1,5}")) {
       throw new IllegalArgumentException("port must be in [0, 65535], was \"" + port + "\"");
@@ -131,8 +134,8 @@ public final class Main {
     ShopCatalogue catalogue = Disk.catalogue(file);
     Map<String, Object> fields = Disk.fields(file, new ArrayList<>());
     stock.describe(catalogue.name(), Optional.of(currency), catalogue.profiles());
-    LoadReport report =
-        stock.load(String.valueOf(file.getFileName()), new java.io.StringReader(Stock.toTable(fields)));
+    LoadReport report = stock.load(
+        String.valueOf(file.getFileName()), new StringReader(Stock.toTable(fields)));
     out.println(report);
   }
 
@@ -161,18 +164,28 @@ public final class Main {
       throws SQLException, WrongFileException, IOException {
     Path file = Files.createTempFile("airfit-measure", ".csv");
     try {
-      StringBuilder table = new StringBuilder("kind,id,name,price,quantity,end,otherEnd,bore,length,wall,rated\n");
+      StringBuilder table =
+          new StringBuilder("kind,id,name,price,quantity,end,otherEnd,bore,length,wall,rated\n");
       for (int i = 0; i < MEASURED; i++) {
         table
-            .append("adapter,M-").append(i).append(",Adapter ").append(i).append(',')
-            .append(1 + i % 90).append('.').append(10 + i % 90).append(',').append(i % 500)
+            .append("adapter,M-")
+            .append(i)
+            .append(",Adapter ")
+            .append(i)
+            .append(',')
+            .append(1 + i % 90)
+            .append('.')
+            .append(10 + i % 90)
+            .append(',')
+            .append(i % 500)
             .append(",1/4 NPT male,3/8 NPT female,8 mm,40 mm,drawn copper or brass,16 bar(g)\n");
       }
       Files.writeString(file, table);
       for (String round : List.of("first", "again")) {
         long began = System.nanoTime();
         LoadReport report = stock.load(file);
-        out.println(round + ": " + report + ", " + (System.nanoTime() - began) / NANOS_PER_MILLI + " ms");
+        out.println(
+            round + ": " + report + ", " + (System.nanoTime() - began) / NANOS_PER_MILLI + " ms");
       }
       long began = System.nanoTime();
       int parts = stock.catalogue().parts().parts().size();

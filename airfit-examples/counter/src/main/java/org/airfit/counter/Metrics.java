@@ -69,7 +69,9 @@ final class Metrics {
       line(text, "count", endpoint, "");
       text.append(its.all.sum()).append('\n');
     });
-    text.append("# TYPE airfit_computing gauge\nairfit_computing ").append(computing).append('\n');
+    text.append("# TYPE airfit_computing gauge\nairfit_computing ")
+        .append(computing)
+        .append('\n');
     return text.toString();
   }
 

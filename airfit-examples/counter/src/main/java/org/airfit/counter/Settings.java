@@ -66,14 +66,18 @@ public record Settings(
       throw new IllegalArgumentException(
           "questions at once must be in [1, " + MOST_AT_ONCE + "], were " + mostAtOnce);
     }
-    if (longest.isNegative() || longest.isZero() || longestBody.isNegative() || longestBody.isZero()) {
+    if (longest.isNegative()
+        || longest.isZero()
+        || longestBody.isNegative()
+        || longestBody.isZero()) {
       throw new IllegalArgumentException(
           "times must be above 0, were " + longest + " and " + longestBody);
     }
     if (token.isEmpty() && !isLoopback(address)) {
-      throw new IllegalArgumentException("token must be told where others can reach the service, at "
-          + address + "; tell one of at least " + SHORTEST_TOKEN + " letters, or listen at "
-          + THIS_MACHINE);
+      throw new IllegalArgumentException(
+          "token must be told where others can reach the service, at "
+              + address + "; tell one of at least " + SHORTEST_TOKEN + " letters, or listen at "
+              + THIS_MACHINE);
     }
     token.ifPresent(word -> {
       if (word.length() < SHORTEST_TOKEN || !word.chars().allMatch(c -> c > ' ' && c < 127)) {
@@ -119,8 +123,7 @@ public record Settings(
    * @return the settings
    */
   public Settings withPage(Path file) {
-    return new Settings(
-        address, port, token, Optional.of(file), mostAtOnce, longest, longestBody);
+    return new Settings(address, port, token, Optional.of(file), mostAtOnce, longest, longestBody);
   }
 
   /**

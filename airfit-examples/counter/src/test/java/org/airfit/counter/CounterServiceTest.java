@@ -5,17 +5,21 @@ import static org.assertj.core.api.Assertions.entry;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
+import java.io.ByteArrayInputStream;
 import java.io.StringReader;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -65,15 +69,14 @@ class CounterServiceTest {
     stock.describe(catalogue.name(), Optional.of("USD"), catalogue.profiles());
     stock.load("stock.csv", new StringReader(Stock.toTable(fields(file))));
     stock.load(
-        "some.csv",
-        new StringReader("kind,id,name,price,quantity\ndrain,DR-7,Drain,4.00,7\n"));
+        "some.csv", new StringReader("kind,id,name,price,quantity\ndrain,DR-7,Drain,4.00,7\n"));
     Path page = folder.resolve("page.html");
     Files.writeString(page, "<!doctype html><title>counter</title>");
     // The first answers of a JVM are slow, and what is held here is what they are.
     service = CounterService.start(
         Settings.usual()
             .withPage(page)
-            .limitedTo(8, java.time.Duration.ofSeconds(30), java.time.Duration.ofSeconds(30)),
+            .limitedTo(8, Duration.ofSeconds(30), Duration.ofSeconds(30)),
         stock,
         Shelf.of(database, Clock.systemUTC()));
     till = new Till(service.port());
@@ -108,7 +111,10 @@ class CounterServiceTest {
       "supply", "90 psig",
       "flow", "20 scfm",
       "needed", "70 psig",
-      "elements", List.of(Map.of("part", "S-10"), Map.of("name", "hose", "bore", "3/8 in", "length", "50 ft", "wall", "rubber hose")));
+      "elements",
+          List.of(
+              Map.of("part", "S-10"),
+              Map.of("name", "hose", "bore", "3/8 in", "length", "50 ft", "wall", "rubber hose")));
 
   private static String network() throws Exception {
     return Files.readString(Path.of("..", "networks", "header-leak.csv"));
@@ -142,18 +148,46 @@ class CounterServiceTest {
   /** Questions to every path, by method and path. */
   private static Map<String, List<Map<String, Object>>> questions() throws Exception {
     Map<String, List<Map<String, Object>>> questions = new LinkedHashMap<>();
-    for (String path : List.of("/health", "/openapi.json", "/catalogue", "/stock/DR-7", "/stock/none",
-        "/reservations/r-1", "/reservations/none", "/", "/metrics")) {
+    for (String path : List.of(
+        "/health",
+        "/openapi.json",
+        "/catalogue",
+        "/stock/DR-7",
+        "/stock/none",
+        "/reservations/r-1",
+        "/reservations/none",
+        "/",
+        "/metrics")) {
       questions.put("GET " + path, List.of(Map.of()));
     }
     questions.put(
         "POST /identify",
-        List.of(HAND, Map.of("socketOnly", true), Map.of(), Map.of("working", true, "readings", Map.of("bore", "7.7 mm")), Map.of("caliper", "x")));
-    questions.put("POST /mating", List.of(ENDS, Map.of("one", "3/8 NPT male"), Map.of("one", "1/4 NPT male", "other", "1/2 NPT female")));
+        List.of(
+            HAND,
+            Map.of("socketOnly", true),
+            Map.of(),
+            Map.of("working", true, "readings", Map.of("bore", "7.7 mm")),
+            Map.of("caliper", "x")));
+    questions.put(
+        "POST /mating",
+        List.of(
+            ENDS,
+            Map.of("one", "3/8 NPT male"),
+            Map.of("one", "1/4 NPT male", "other", "1/2 NPT female")));
     questions.put("POST /run", List.of(RUN, Map.of("supply", "90")));
-    questions.put("POST /select", List.of(Map.of("job", job(), "working", true), Map.of("job", Map.of()), Map.of("job", fields(Path.of("..", "jobs", "counter", "nitrogen.json")))));
+    questions.put(
+        "POST /select",
+        List.of(
+            Map.of("job", job(), "working", true),
+            Map.of("job", Map.of()),
+            Map.of("job", fields(Path.of("..", "jobs", "counter", "nitrogen.json")))));
     questions.put("POST /network", List.of(Map.of("network", network()), Map.of("network", "x")));
-    questions.put("POST /reservations", List.of(Map.of("reference", "r-1", "pieces", Map.of("DR-7", 1)), Map.of("reference", "r-1", "pieces", Map.of("DR-7", 1)), Map.of("reference", "r-2", "pieces", Map.of("DR-7", 100))));
+    questions.put(
+        "POST /reservations",
+        List.of(
+            Map.of("reference", "r-1", "pieces", Map.of("DR-7", 1)),
+            Map.of("reference", "r-1", "pieces", Map.of("DR-7", 1)),
+            Map.of("reference", "r-2", "pieces", Map.of("DR-7", 100))));
     questions.put("POST /reservations/r-1/sell", List.of(Map.of()));
     questions.put("POST /reservations/r-1/release", List.of(Map.of()));
     return questions;
@@ -163,10 +197,12 @@ class CounterServiceTest {
   void what_the_openapi_document_tells_is_what_is_served() throws Exception {
     JsonNode document = MAPPER.readTree(till.get("/openapi.json").body());
     TreeSet<String> documented = new TreeSet<>();
-    document.path("paths").fields().forEachRemaining(path -> path.getValue()
-        .fieldNames()
-        .forEachRemaining(
-            method -> documented.add(method.toUpperCase(java.util.Locale.ROOT) + " " + path.getKey())));
+    for (Map.Entry<String, JsonNode> path : document.path("paths").properties()) {
+      path.getValue()
+          .fieldNames()
+          .forEachRemaining(
+              method -> documented.add(method.toUpperCase(Locale.ROOT) + " " + path.getKey()));
+    }
     TreeSet<String> served = new TreeSet<>();
     for (Endpoint endpoint : Endpoint.values()) {
       served.add(endpoint.method() + " " + endpoint.path());
@@ -178,14 +214,18 @@ class CounterServiceTest {
       String[] words = each.getKey().split(" ");
       Endpoint endpoint = Endpoint.find(words[0], words[1]).endpoint();
       asked.add(endpoint.method() + " " + endpoint.path());
-      JsonNode told = document.path("paths").path(endpoint.path()).path(words[0].toLowerCase(java.util.Locale.ROOT));
+      JsonNode told = document
+          .path("paths")
+          .path(endpoint.path())
+          .path(words[0].toLowerCase(Locale.ROOT));
       for (Map<String, Object> question : each.getValue()) {
         HttpResponse<String> answer =
             words[0].equals("GET") ? till.get(words[1]) : till.post(words[1], question);
         String where = each.getKey() + " " + question + " → " + answer.statusCode();
         JsonNode response = told.path("responses").path(String.valueOf(answer.statusCode()));
         assertThat(response.isObject()).as(where).isTrue();
-        String type = answer.headers().firstValue("Content-Type").orElseThrow().replaceAll(";.*", "");
+        String type =
+            answer.headers().firstValue("Content-Type").orElseThrow().replaceAll(";.*", "");
         JsonNode media = response.path("content").path(type);
         assertThat(media.isObject()).as(where + " " + type).isTrue();
         if (type.endsWith("json")) {
@@ -203,7 +243,7 @@ class CounterServiceTest {
 
   private static void assertValid(JsonNode document, JsonNode schema, String json, String where)
       throws Exception {
-    com.fasterxml.jackson.databind.node.ObjectNode root = MAPPER.createObjectNode();
+    ObjectNode root = MAPPER.createObjectNode();
     root.set("components", document.path("components"));
     root.set("$ref", schema.path("$ref"));
     assertThat(JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
@@ -215,18 +255,23 @@ class CounterServiceTest {
 
   @Test
   void a_problem_names_field_and_accepted_values() throws Exception {
-    HttpResponse<String> answer = till.post("/run", Map.of("supply", "90", "flow", "20 scfm", "elements", List.of(Map.of("part", "S-10"))));
+    HttpResponse<String> answer = till.post(
+        "/run",
+        Map.of("supply", "90", "flow", "20 scfm", "elements", List.of(Map.of("part", "S-10"))));
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.headers().firstValue("Content-Type")).contains("application/problem+json");
     assertThat(Till.object(answer)).contains(entry("field", "supply"), entry("status", 422));
     assertThat(String.valueOf(Till.object(answer).get("accepted"))).contains("psig");
     answer = till.post("/select", "{\"job\": {\"airfitJob\": 2}, \"mots\": 1}");
-    assertThat(Till.object(answer)).containsEntry("field", "mots").containsEntry("accepted", "job, files, most, working");
+    assertThat(Till.object(answer))
+        .containsEntry("field", "mots")
+        .containsEntry("accepted", "job, files, most, working");
     Map<String, Object> job = job();
     job.put("catalogue", "../../etc/passwd");
     answer = till.post("/select", Map.of("job", job));
     assertThat(answer.statusCode()).isEqualTo(422);
-    assertThat(answer.body()).contains("passwd: is not here; give it among the files, or name stock.json");
+    assertThat(answer.body())
+        .contains("passwd: is not here; give it among the files, or name stock.json");
     answer = till.post("/reservations", "{\"reference\": \"x\", \"pieces\": {\"DR-7\": 0}}");
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body()).contains("pieces of DR-7 must be in [1, 1000000], were 0");
@@ -274,33 +319,64 @@ class CounterServiceTest {
     answers.put("400 empty", till.post("/mating", ""));
     answers.put("400 long number", till.post("/select", "{\"most\": 1" + "0".repeat(2000) + "}"));
     answers.put("422 infinite", till.post("/select", "{\"job\": {\"a\": [1, 1e999]}}"));
-    answers.put("422 script", till.post("/mating", "{\"one\": \"<script>alert(1)</script>\", \"other\": \"x\"}"));
-    answers.put("422 sql", till.post("/mating", "{\"one\": \"'; DROP TABLE article; --\", \"other\": \"x\"}"));
+    answers.put(
+        "422 script",
+        till.post("/mating", "{\"one\": \"<script>alert(1)</script>\", \"other\": \"x\"}"));
+    answers.put(
+        "422 sql",
+        till.post("/mating", "{\"one\": \"'; DROP TABLE article; --\", \"other\": \"x\"}"));
     answers.put("404 sql", till.get("/stock/%27;%20DROP%20TABLE%20article;--"));
     answers.put("413 long", till.post("/mating", "{\"one\": \"" + "x".repeat(1 << 20) + "\"}"));
-    answers.put("413 chunked", till.send(till.to("/mating")
-        .header("Content-Type", "application/json")
-        .POST(HttpRequest.BodyPublishers.ofInputStream(
-            () -> new java.io.ByteArrayInputStream(new byte[10 << 20])))));
-    answers.put("415 form", till.send(till.to("/mating").header("Content-Type", "text/plain").POST(HttpRequest.BodyPublishers.ofString("{}"))));
-    answers.put("415 none", till.send(till.to("/mating").POST(HttpRequest.BodyPublishers.ofString("{}"))));
-    answers.put("415 zipped", till.send(till.to("/mating").header("Content-Type", "application/json").header("Content-Encoding", "gzip").POST(HttpRequest.BodyPublishers.ofString("{}"))));
+    answers.put(
+        "413 chunked",
+        till.send(till.to("/mating")
+            .header("Content-Type", "application/json")
+            .POST(HttpRequest.BodyPublishers.ofInputStream(
+                () -> new ByteArrayInputStream(new byte[10 << 20])))));
+    answers.put(
+        "415 form",
+        till.send(till.to("/mating")
+            .header("Content-Type", "text/plain")
+            .POST(HttpRequest.BodyPublishers.ofString("{}"))));
+    answers.put(
+        "415 none", till.send(till.to("/mating").POST(HttpRequest.BodyPublishers.ofString("{}"))));
+    answers.put(
+        "415 zipped",
+        till.send(till.to("/mating")
+            .header("Content-Type", "application/json")
+            .header("Content-Encoding", "gzip")
+            .POST(HttpRequest.BodyPublishers.ofString("{}"))));
     answers.put("400 path", till.get("/../../etc/passwd"));
     answers.put("404 other", till.get("/admin"));
     answers.put("400 coded path", till.get("/%2e%2e/%2e%2e/etc/passwd"));
     answers.put("400 slash", till.get("/stock/a%2Fb"));
     answers.put("405 get", till.get("/mating"));
-    answers.put("405 options", till.send(till.to("/mating").header("Origin", "http://other.example").header("Access-Control-Request-Method", "POST").method("OPTIONS", HttpRequest.BodyPublishers.noBody())));
+    answers.put(
+        "405 options",
+        till.send(till.to("/mating")
+            .header("Origin", "http://other.example")
+            .header("Access-Control-Request-Method", "POST")
+            .method("OPTIONS", HttpRequest.BodyPublishers.noBody())));
     answers.put("405 delete", till.send(till.to("/stock/DR-7").DELETE()));
     for (Map.Entry<String, HttpResponse<String>> each : answers.entrySet()) {
       HttpResponse<String> answer = each.getValue();
-      assertThat(answer.statusCode() + " " + each.getKey().substring(4)).as(answer.body()).isEqualTo(each.getKey());
-      assertThat(answer.headers().firstValue("Content-Type")).as(each.getKey()).contains("application/problem+json");
-      assertThat(answer.body()).as(each.getKey()).doesNotContain("Exception", "org.", "java", "jetty", "jackson", "Stream", "/work", "\tat ");
-      assertThat(answer.headers().map().keySet()).as(each.getKey()).noneMatch(name -> name.startsWith("access-control") || name.equals("server"));
+      assertThat(answer.statusCode() + " " + each.getKey().substring(4))
+          .as(answer.body())
+          .isEqualTo(each.getKey());
+      assertThat(answer.headers().firstValue("Content-Type"))
+          .as(each.getKey())
+          .contains("application/problem+json");
+      assertThat(answer.body())
+          .as(each.getKey())
+          .doesNotContain(
+              "Exception", "org.", "java", "jetty", "jackson", "Stream", "/work", "\tat ");
+      assertThat(answer.headers().map().keySet())
+          .as(each.getKey())
+          .noneMatch(name -> name.startsWith("access-control") || name.equals("server"));
     }
     assertThat(answers.get("405 get").headers().firstValue("Allow")).contains("POST");
-    assertThat(Objects.requireNonNull(answers.get("422 infinite")).body()).contains("\"field\":\"job.a[2]\"");
+    assertThat(Objects.requireNonNull(answers.get("422 infinite")).body())
+        .contains("\"field\":\"job.a[2]\"");
     assertThat(till.get("/stock/DR-7").statusCode()).isEqualTo(200);
   }
 
@@ -312,7 +388,8 @@ class CounterServiceTest {
       assertThat(answer.headers().firstValue("Referrer-Policy")).contains("no-referrer");
       assertThat(answer.headers().firstValue("Cache-Control")).contains("no-store");
       assertThat(answer.headers().firstValue("X-Frame-Options")).contains("DENY");
-      assertThat(answer.headers().firstValue("Content-Security-Policy").orElse("")).contains("frame-ancestors 'none'");
+      assertThat(answer.headers().firstValue("Content-Security-Policy").orElse(""))
+          .contains("frame-ancestors 'none'");
     }
     assertThat(till.get("/").body()).contains("<title>counter");
   }
@@ -344,13 +421,14 @@ class CounterServiceTest {
       till.get("/secret");
       till.post("/reservations/secret/sell", "{}");
       for (int wait = 0; lines.size() < 4 && wait < 500; wait++) {
-        Thread.sleep(10); // a line is written when the answer is sent, which the caller may have before
+        Thread.sleep(
+            10); // a line is written when the answer is sent, which the caller may have before
       }
     } finally {
       logger.removeHandler(notes);
     }
     assertThat(lines).hasSize(4);
-    assertThat(lines).noneMatch(line -> line.toLowerCase(java.util.Locale.ROOT).contains("secret"));
+    assertThat(lines).noneMatch(line -> line.toLowerCase(Locale.ROOT).contains("secret"));
     assertThat(lines.get(0)).matches("select 200 [0-9]+ ms [0-9]+ in [0-9]+ out");
     assertThat(lines.get(1)).startsWith("stock 404 ");
     String metrics = till.get("/metrics").body();

@@ -43,9 +43,11 @@ class GuardTest {
         for (int i = 0; i < 100; i++) {
           Socket socket = new Socket("127.0.0.1", service.port());
           halves.add(socket);
-          socket.getOutputStream().write(("POST /mating HTTP/1.1\r\nHost: localhost\r\n"
-                  + "Content-Type: application/json\r\nContent-Length: 1000\r\n\r\n{\"one\": ")
-              .getBytes(StandardCharsets.US_ASCII));
+          socket
+              .getOutputStream()
+              .write(("POST /mating HTTP/1.1\r\nHost: localhost\r\n"
+                      + "Content-Type: application/json\r\nContent-Length: 1000\r\n\r\n{\"one\": ")
+                  .getBytes(StandardCharsets.US_ASCII));
         }
         long began = System.nanoTime();
         for (int i = 0; i < 20; i++) {
@@ -78,9 +80,11 @@ class GuardTest {
     try (CounterService service = service(
             limited(2, 10_000, 800), (endpoint, word, body) -> new Answering.Answer(200, DONE));
         Socket socket = new Socket("127.0.0.1", service.port())) {
-      socket.getOutputStream().write(("POST /mating HTTP/1.1\r\nHost: localhost\r\n"
-              + "Content-Type: application/json\r\nTransfer-Encoding: chunked\r\n\r\n")
-          .getBytes(StandardCharsets.US_ASCII));
+      socket
+          .getOutputStream()
+          .write(("POST /mating HTTP/1.1\r\nHost: localhost\r\n"
+                  + "Content-Type: application/json\r\nTransfer-Encoding: chunked\r\n\r\n")
+              .getBytes(StandardCharsets.US_ASCII));
       for (int i = 0; i < 6; i++) {
         socket.getOutputStream().write("1\r\n{\r\n".getBytes(StandardCharsets.US_ASCII));
         socket.getOutputStream().flush();
@@ -121,7 +125,8 @@ class GuardTest {
       for (CompletableFuture<HttpResponse<String>> each : slow) {
         HttpResponse<String> answer = each.get(20, TimeUnit.SECONDS);
         assertThat(answer.statusCode()).isEqualTo(503);
-        assertThat(answer.body()).contains("urn:airfit:too-slow", "The answer was not ready within 1500 ms");
+        assertThat(answer.body())
+            .contains("urn:airfit:too-slow", "The answer was not ready within 1500 ms");
       }
       assertThat(till.post("/run", "{}").statusCode())
           .as("what is given up still computes")
@@ -166,10 +171,11 @@ class GuardTest {
 
   @Test
   void a_page_of_another_name_is_refused_without_a_token() throws Exception {
-    try (CounterService service = service(
-            Settings.usual(), (endpoint, word, body) -> new Answering.Answer(200, DONE));
+    try (CounterService service =
+            service(Settings.usual(), (endpoint, word, body) -> new Answering.Answer(200, DONE));
         Socket socket = new Socket("127.0.0.1", service.port())) {
-      socket.getOutputStream()
+      socket
+          .getOutputStream()
           .write("GET /health HTTP/1.1\r\nHost: rebound.example\r\nConnection: close\r\n\r\n"
               .getBytes(StandardCharsets.US_ASCII));
       assertThat(new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8))
@@ -189,7 +195,8 @@ class GuardTest {
       assertThat(refused.statusCode()).isEqualTo(401);
       assertThat(refused.headers().firstValue("WWW-Authenticate")).contains("Bearer");
       for (String wrong : List.of("Bearer 0123456789abcdeg", "Bearer ", "0123456789abcdef")) {
-        assertThat(till.send(till.to("/catalogue").header("Authorization", wrong)).statusCode())
+        assertThat(
+                till.send(till.to("/catalogue").header("Authorization", wrong)).statusCode())
             .isEqualTo(401);
       }
       assertThat(till.send(till.to("/catalogue").header("Authorization", "Bearer 0123456789abcdef"))

@@ -28,8 +28,7 @@ final class Till {
   }
 
   HttpResponse<String> send(HttpRequest.Builder request) throws Exception {
-    return CLIENT.send(
-        request.build(), HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+    return CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
   }
 
   HttpResponse<String> get(String path) throws Exception {

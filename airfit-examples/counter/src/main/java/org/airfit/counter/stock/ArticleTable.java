@@ -73,7 +73,8 @@ final class ArticleTable {
           .setDelimiter(delimiter(reader))
           .setIgnoreEmptyLines(false)
           .get();
-      try (CSVParser parser = CSVParser.builder().setReader(reader).setFormat(format).get()) {
+      try (CSVParser parser =
+          CSVParser.builder().setReader(reader).setFormat(format).get()) {
         table.read(parser);
       }
     } catch (UncheckedIOException e) {
@@ -296,8 +297,7 @@ final class ArticleTable {
       rows.add(cells);
       used.addAll(cells.keySet());
     }
-    List<Column> columns =
-        Arrays.stream(Column.values()).filter(used::contains).toList();
+    List<Column> columns = Arrays.stream(Column.values()).filter(used::contains).toList();
     List<List<String>> table = new ArrayList<>();
     table.add(columns.stream().map(Column::field).toList());
     for (Map<Column, String> cells : rows) {

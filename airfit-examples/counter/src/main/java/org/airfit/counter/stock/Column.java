@@ -170,7 +170,8 @@ enum Column {
     }
     for (String word : words) {
       if (word.isEmpty()) {
-        throw new IllegalArgumentException("has an empty word; type one bar between, such as A | B");
+        throw new IllegalArgumentException(
+            "has an empty word; type one bar between, such as A | B");
       }
       fitting(word, LONGEST_TEXT);
     }
@@ -214,11 +215,13 @@ enum Column {
   /** Puts a stored value, or none, into a statement. */
   void set(PreparedStatement statement, int at, @Nullable Object stored) throws SQLException {
     if (stored == null) {
-      statement.setNull(at, switch (form) {
-        case MONEY, NUMBER -> Types.NUMERIC;
-        case YES -> Types.BOOLEAN;
-        case TEXT, COUNTED, WORDS -> Types.VARCHAR;
-      });
+      statement.setNull(
+          at,
+          switch (form) {
+            case MONEY, NUMBER -> Types.NUMERIC;
+            case YES -> Types.BOOLEAN;
+            case TEXT, COUNTED, WORDS -> Types.VARCHAR;
+          });
     } else if (stored instanceof BigDecimal number) {
       statement.setBigDecimal(at, number);
     } else if (stored instanceof Boolean yes) {
@@ -229,7 +232,8 @@ enum Column {
   }
 
   /** Takes a stored value out of a row; null where there is none. */
-  @Nullable Object get(ResultSet row, int at) throws SQLException {
+  @Nullable
+  Object get(ResultSet row, int at) throws SQLException {
     switch (form) {
       case MONEY, NUMBER:
         return row.getBigDecimal(at);

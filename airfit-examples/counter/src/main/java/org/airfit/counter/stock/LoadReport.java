@@ -32,8 +32,8 @@ public record LoadReport(String file, int rowsIn, int stored, List<Reject> rejec
     Objects.requireNonNull(file, "file");
     rejects = List.copyOf(Objects.requireNonNull(rejects, "rejects"));
     if (rowsIn != stored + rejects.size()) {
-      throw new IllegalArgumentException("rows in must be stored + rejected, were " + rowsIn
-          + ", " + stored + " and " + rejects.size());
+      throw new IllegalArgumentException("rows in must be stored + rejected, were " + rowsIn + ", "
+          + stored + " and " + rejects.size());
     }
   }
 

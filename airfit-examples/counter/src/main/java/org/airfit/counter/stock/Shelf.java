@@ -68,8 +68,8 @@ public final class Shelf {
 
   private static Optional<StockLevel> level(Connection connection, String number)
       throws SQLException {
-    try (PreparedStatement find = connection.prepareStatement(
-        "SELECT quantity, reserved FROM article WHERE number = ?")) {
+    try (PreparedStatement find =
+        connection.prepareStatement("SELECT quantity, reserved FROM article WHERE number = ?")) {
       find.setString(1, number);
       try (ResultSet row = find.executeQuery()) {
         return row.next()
@@ -157,8 +157,7 @@ public final class Shelf {
     if (!shortages.isEmpty()) {
       throw new ShortException(shortages);
     }
-    return new ReserveAnswer.Held(
-        new Reservation(reference, Reservation.State.HELD, wanted), true);
+    return new ReserveAnswer.Held(new Reservation(reference, Reservation.State.HELD, wanted), true);
   }
 
   /** Rolls the transaction back; not for callers. */

@@ -10,6 +10,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Types;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -139,7 +140,8 @@ public final class Stock {
     String set = Json.write(ReferenceSetFile.toObject(profiles));
     Optional<WrongFileException> wrong = database.change(connection -> {
       Optional<ShopRow> before = shop(connection, LOCKED_SHOP);
-      ShopRow shop = new ShopRow(name, currency, set, before.map(ShopRow::version).orElse(0L) + 1);
+      ShopRow shop =
+          new ShopRow(name, currency, set, before.map(ShopRow::version).orElse(0L) + 1);
       try {
         read(connection, shop);
       } catch (WrongFileException e) {
@@ -173,8 +175,8 @@ public final class Stock {
    * @throws IOException if the file cannot be opened
    */
   public LoadReport load(Path file) throws SQLException, WrongFileException, IOException {
-    try (Reader reader = new InputStreamReader(
-        Files.newInputStream(file), StandardCharsets.UTF_8.newDecoder())) {
+    try (Reader reader =
+        new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8.newDecoder())) {
       return load(String.valueOf(file.getFileName()), reader);
     }
   }
@@ -191,8 +193,10 @@ public final class Stock {
   public LoadReport load(String file, Reader text) throws SQLException, WrongFileException {
     Objects.requireNonNull(file, "file");
     Objects.requireNonNull(text, "text");
-    Optional<String> currency =
-        database.read(connection -> shop(connection, SHOP)).orElseThrow(Stock::noShop).currency();
+    Optional<String> currency = database
+        .read(connection -> shop(connection, SHOP))
+        .orElseThrow(Stock::noShop)
+        .currency();
     ArticleTable table = ArticleTable.read(file, text, currency);
     return database.change(connection -> store(connection, file, table, currency));
   }
@@ -211,7 +215,8 @@ public final class Stock {
       judge(shop, articles.subList(from, Math.min(from + CHUNK, articles.size())), good, rejects);
     }
     rejects.sort(Comparator.comparingLong(Reject::row));
-    // Everyone who changes several articles does so in this order, or two might wait for each other.
+    // Everyone who changes several articles does so in this order, or two might wait for each
+    // other.
     good.sort(Comparator.comparing(Article::number));
     put(connection, good);
     LoadReport report = new LoadReport(file, table.rowsIn(), good.size(), rejects);
@@ -242,8 +247,8 @@ public final class Stock {
   private static Reject reject(Article article, WrongFileException wrong) {
     String place = wrong.place();
     String field = place.substring(place.indexOf(']') + 1);
-    Optional<Column> column = Column.named(
-        field.startsWith(".") ? field.substring(1).replaceAll("\\[.*", "") : "");
+    Optional<Column> column =
+        Column.named(field.startsWith(".") ? field.substring(1).replaceAll("\\[.*", "") : "");
     return new Reject(
         article.row(),
         column.map(Column::field).orElse(""),
@@ -267,7 +272,7 @@ public final class Stock {
       if (article.quantity().isPresent()) {
         statement.setInt(at, article.quantity().get());
       } else {
-        statement.setNull(at, java.sql.Types.INTEGER);
+        statement.setNull(at, Types.INTEGER);
       }
       statement.setString(at + 1, article.number());
       statement.addBatch();
@@ -299,9 +304,8 @@ public final class Stock {
           articles,
           (statement, article) -> {
             int place = 0;
-            for (Object word : article.values().get(column) instanceof List<?> list
-                ? list
-                : List.of()) {
+            for (Object word :
+                article.values().get(column) instanceof List<?> list ? list : List.of()) {
               statement.setString(1, article.number());
               statement.setInt(2, place++);
               statement.setString(3, String.valueOf(word));
@@ -445,8 +449,8 @@ public final class Stock {
     return shop.document(FILE, parts, accessories);
   }
 
-  private static void articles(
-      Connection connection, List<Object> parts, List<Object> accessories) throws SQLException {
+  private static void articles(Connection connection, List<Object> parts, List<Object> accessories)
+      throws SQLException {
     Map<String, List<String>> takes = words(connection, Column.TAKES);
     Map<String, List<String>> outlets = words(connection, Column.OUTLETS);
     String query = COLUMNS.stream()
@@ -472,8 +476,7 @@ public final class Stock {
     }
   }
 
-  private static void put(
-      Map<Column, Object> values, Column column, @Nullable List<String> words) {
+  private static void put(Map<Column, Object> values, Column column, @Nullable List<String> words) {
     if (words != null) {
       values.put(column, words);
     }
@@ -486,9 +489,7 @@ public final class Stock {
             "SELECT number, word FROM article_" + column.sql() + " ORDER BY number, place");
         ResultSet row = find.executeQuery()) {
       while (row.next()) {
-        words
-            .computeIfAbsent(row.getString(1), number -> new ArrayList<>())
-            .add(row.getString(2));
+        words.computeIfAbsent(row.getString(1), number -> new ArrayList<>()).add(row.getString(2));
       }
     }
     return words;

@@ -181,9 +181,8 @@ class KilledLoadTest {
   private static String table(String price, String takes, String end) {
     StringBuilder table = new StringBuilder(Shops.HEADING);
     for (int i = 0; i < ROWS; i++) {
-      table
-          .append("socket,K-%d,Socket %d,%s,1000,%s,%s,Cv 1.4,16 bar(g)\n"
-              .formatted(i, i, price, takes, end));
+      table.append("socket,K-%d,Socket %d,%s,1000,%s,%s,Cv 1.4,16 bar(g)\n"
+          .formatted(i, i, price, takes, end));
     }
     return table.toString();
   }

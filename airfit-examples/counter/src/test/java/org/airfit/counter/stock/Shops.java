@@ -20,7 +20,8 @@ final class Shops {
 
   static final Clock NOON = Clock.fixed(Instant.parse("2026-11-29T12:00:00Z"), ZoneOffset.UTC);
 
-  private static final String SOCKET = "socket,%s,%s,%s,%s,gannet,3/8 NPT female,Cv 1.4,16 bar(g)\n";
+  private static final String SOCKET =
+      "socket,%s,%s,%s,%s,gannet,3/8 NPT female,Cv 1.4,16 bar(g)\n";
 
   static final String HEADING = "kind,id,name,price,quantity,takes,end,capacity,rated\n";
 

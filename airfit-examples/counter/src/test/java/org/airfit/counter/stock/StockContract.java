@@ -2,6 +2,7 @@ package org.airfit.counter.stock;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
@@ -112,21 +113,22 @@ abstract class StockContract {
     assertThat(report.rejects())
         .extracting(Reject::row, Reject::column, Reject::value)
         .containsExactly(
-            org.assertj.core.groups.Tuple.tuple(4L, "price", "12,50"),
-            org.assertj.core.groups.Tuple.tuple(5L, "price", "1.00005"),
-            org.assertj.core.groups.Tuple.tuple(6L, "quantity", "0.5"),
-            org.assertj.core.groups.Tuple.tuple(7L, "id", "S-1"),
-            org.assertj.core.groups.Tuple.tuple(8L, "kind", "sokcet"),
-            org.assertj.core.groups.Tuple.tuple(9L, "takes", "ganet"),
-            org.assertj.core.groups.Tuple.tuple(10L, "rated", "16"),
-            org.assertj.core.groups.Tuple.tuple(11L, "end", ""),
-            org.assertj.core.groups.Tuple.tuple(12L, "", ""),
-            org.assertj.core.groups.Tuple.tuple(13L, "", ""),
-            org.assertj.core.groups.Tuple.tuple(14L, "kind", ""),
-            org.assertj.core.groups.Tuple.tuple(15L, "price", "-1.00"),
-            org.assertj.core.groups.Tuple.tuple(16L, "name", "steers \u001b[2J"),
-            org.assertj.core.groups.Tuple.tuple(17L, "name", "n".repeat(401)));
-    assertThat(report.rejects()).allSatisfy(reject -> assertThat(reject.reason()).isNotBlank());
+            tuple(4L, "price", "12,50"),
+            tuple(5L, "price", "1.00005"),
+            tuple(6L, "quantity", "0.5"),
+            tuple(7L, "id", "S-1"),
+            tuple(8L, "kind", "sokcet"),
+            tuple(9L, "takes", "ganet"),
+            tuple(10L, "rated", "16"),
+            tuple(11L, "end", ""),
+            tuple(12L, "", ""),
+            tuple(13L, "", ""),
+            tuple(14L, "kind", ""),
+            tuple(15L, "price", "-1.00"),
+            tuple(16L, "name", "steers \u001b[2J"),
+            tuple(17L, "name", "n".repeat(401)));
+    assertThat(report.rejects())
+        .allSatisfy(reject -> assertThat(reject.reason()).isNotBlank());
     assertThat(report.rejects().get(5).reason()).contains("accepted: tern, gannet, skua");
     assertThat(report.rejects().get(6).reason()).contains("the unit is missing");
     assertThat(report.toCsv().lines()).hasSize(15);
@@ -140,7 +142,8 @@ abstract class StockContract {
     Stock stock = Shops.boatyard(database);
     String good = Shops.socket("S-1", "good", "12.50", "3");
     Map<String, String> tables = new LinkedHashMap<>();
-    tables.put(Shops.HEADING + good + "socket,S-2,\"never closed,1.00,1\n" + good, "quotation mark");
+    tables.put(
+        Shops.HEADING + good + "socket,S-2,\"never closed,1.00,1\n" + good, "quotation mark");
     tables.put("knd,id,name\n" + good, "\"knd\" is no column here; accepted: kind, id");
     tables.put("kind,id,name,id\nsocket,a,b,c\n", "column id stands twice");
     tables.put("id,name\na,b\n", "column kind is missing");
@@ -208,7 +211,8 @@ abstract class StockContract {
     assertThat(stock.catalogue().parts().parts())
         .extracting("name")
         .containsExactly("one", "zwei", "three", "four");
-    assertThat(stock.catalogue().parts().part("S-2").orElseThrow().facts().price()).isEmpty();
+    assertThat(stock.catalogue().parts().part("S-2").orElseThrow().facts().price())
+        .isEmpty();
     assertThat(shelf.level("S-2")).contains(new StockLevel("S-2", 3, 4));
     assertThat(shelf.level("S-2").orElseThrow().available()).isZero();
     assertThat(shelf.level("S-3")).contains(new StockLevel("S-3", 5, 1));
@@ -234,12 +238,12 @@ abstract class StockContract {
   void profiles_that_an_article_needs_cannot_be_taken_away() throws Exception {
     Stock stock = Shops.boatyard(database);
     Shops.load(stock, Shops.HEADING + Shops.socket("S-1", "one", "1.00", "5"));
-    ShopCatalogue other = Disk.catalogue(Shops.JOBS.resolve("quay-street").resolve("catalogue.json"));
+    ShopCatalogue other =
+        Disk.catalogue(Shops.JOBS.resolve("quay-street").resolve("catalogue.json"));
     assertThatThrownBy(() -> stock.describe("other", Optional.of("USD"), other.profiles()))
         .isInstanceOf(WrongFileException.class)
         .hasMessageContaining("gannet");
-    assertThatThrownBy(
-            () -> stock.describe("other", Optional.empty(), stock.profiles()))
+    assertThatThrownBy(() -> stock.describe("other", Optional.empty(), stock.profiles()))
         .isInstanceOf(WrongFileException.class)
         .hasMessageContaining("currency");
     assertThat(stock.catalogue().name()).isNotEqualTo("other");
@@ -255,7 +259,7 @@ abstract class StockContract {
     assertThat(report.stored()).isEqualTo(1);
     assertThat(report.rejects())
         .extracting(Reject::row, Reject::column, Reject::value)
-        .containsExactly(org.assertj.core.groups.Tuple.tuple(3L, "currency", "EUR"));
+        .containsExactly(tuple(3L, "currency", "EUR"));
   }
 
   @Test
@@ -308,10 +312,8 @@ abstract class StockContract {
         held += reservation.get().state() == Reservation.State.HELD ? 1 : 0;
       }
     }
-    assertThat(shelf.level("S-1"))
-        .contains(new StockLevel("S-1", pieces - (int) sold, (int) held));
-    assertThat(shelf.level("S-2"))
-        .contains(new StockLevel("S-2", CLERKS - (int) sold, (int) held));
+    assertThat(shelf.level("S-1")).contains(new StockLevel("S-1", pieces - (int) sold, (int) held));
+    assertThat(shelf.level("S-2")).contains(new StockLevel("S-2", CLERKS - (int) sold, (int) held));
   }
 
   @Test
@@ -322,7 +324,8 @@ abstract class StockContract {
 
     List<ReserveAnswer> answers = together(clerk -> shelf.reserve("same", Map.of("S-1", 2)));
 
-    assertThat(answers).allSatisfy(answer -> assertThat(answer).isInstanceOf(ReserveAnswer.Held.class));
+    assertThat(answers)
+        .allSatisfy(answer -> assertThat(answer).isInstanceOf(ReserveAnswer.Held.class));
     assertThat(answers)
         .filteredOn(answer -> answer instanceof ReserveAnswer.Held held && held.isNew())
         .hasSize(1);
