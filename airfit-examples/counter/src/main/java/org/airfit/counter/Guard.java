@@ -147,14 +147,16 @@ final class Guard extends Handler.Abstract {
         CompletableFuture<byte[]> body = new CompletableFuture<>();
         Content.Source.asByteArrayAsync(
             request, Bodies.MOST_BYTES, Promise.Invocable.toPromise(body));
-        body.orTimeout(settings.longestBody().toMillis(), TimeUnit.MILLISECONDS)
-            .whenComplete((bytes, failure) -> {
+        var unused = body.orTimeout(settings.longestBody().toMillis(), TimeUnit.MILLISECONDS)
+            .handle((bytes, failure) -> {
               if (failure != null) {
                 refuse(ofBody(failure));
               } else {
                 work(found, bytes);
               }
-            });
+              return true;
+            })
+            .exceptionally(this::broken);
       } else {
         work(found, new byte[0]);
       }
@@ -233,19 +235,28 @@ final class Guard extends Handler.Abstract {
               }
             },
             endpoint.work() == Endpoint.Work.COMPUTES ? computing : looking);
-        answer
+        var unused = answer
             .orTimeout(settings.longest().toMillis(), TimeUnit.MILLISECONDS)
-            .whenComplete((told, failure) -> {
+            .handle((told, failure) -> {
               if (failure == null) {
                 send(told.status(), JSON, Bodies.write(told.object()), Map.of());
               } else {
                 refuse(problem(failure));
               }
-            });
+              return true;
+            })
+            .exceptionally(this::broken);
       } catch (RejectedExecutionException e) {
         refuse(new Problem(
             503, "busy", "As many questions are being answered as may be at once; ask again."));
       }
+    }
+
+    /** Nothing can be told any more; nobody is kept waiting for it. */
+    private boolean broken(Throwable failure) {
+      FAULTS.log(System.Logger.Level.ERROR, what, failure);
+      callback.failed(failure);
+      return false;
     }
 
     private Problem problem(Throwable failure) {

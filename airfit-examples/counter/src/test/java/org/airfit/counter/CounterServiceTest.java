@@ -211,16 +211,16 @@ class CounterServiceTest {
 
     TreeSet<String> asked = new TreeSet<>();
     for (Map.Entry<String, List<Map<String, Object>>> each : questions().entrySet()) {
-      String[] words = each.getKey().split(" ");
-      Endpoint endpoint = Endpoint.find(words[0], words[1]).endpoint();
+      List<String> words = List.of(each.getKey().split(" ", 2));
+      Endpoint endpoint = Endpoint.find(words.get(0), words.get(1)).endpoint();
       asked.add(endpoint.method() + " " + endpoint.path());
       JsonNode told = document
           .path("paths")
           .path(endpoint.path())
-          .path(words[0].toLowerCase(Locale.ROOT));
+          .path(words.get(0).toLowerCase(Locale.ROOT));
       for (Map<String, Object> question : each.getValue()) {
         HttpResponse<String> answer =
-            words[0].equals("GET") ? till.get(words[1]) : till.post(words[1], question);
+            words.get(0).equals("GET") ? till.get(words.get(1)) : till.post(words.get(1), question);
         String where = each.getKey() + " " + question + " → " + answer.statusCode();
         JsonNode response = told.path("responses").path(String.valueOf(answer.statusCode()));
         assertThat(response.isObject()).as(where).isTrue();
@@ -231,7 +231,7 @@ class CounterServiceTest {
         if (type.endsWith("json")) {
           assertValid(document, media.path("schema"), answer.body(), where);
         }
-        if (answer.statusCode() < 300 && words[0].equals("POST")) {
+        if (answer.statusCode() < 300 && words.get(0).equals("POST")) {
           JsonNode schema =
               told.path("requestBody").path("content").path("application/json").path("schema");
           assertValid(document, schema, Json.write(question), where + ", the question");

@@ -217,32 +217,14 @@ enum Column {
     if (stored == null) {
       statement.setNull(
           at,
-          switch (form) {
-            case MONEY, NUMBER -> Types.NUMERIC;
-            case YES -> Types.BOOLEAN;
-            case TEXT, COUNTED, WORDS -> Types.VARCHAR;
-          });
-    } else if (stored instanceof BigDecimal number) {
-      statement.setBigDecimal(at, number);
-    } else if (stored instanceof Boolean yes) {
-      statement.setBoolean(at, yes);
-    } else {
-      statement.setString(at, String.valueOf(stored));
+          if (form == Form.MONEY || form == Form.NUMBER) {
+      return row.getBigDecimal(at);
     }
-  }
-
-  /** Takes a stored value out of a row; null where there is none. */
-  @Nullable
-  Object get(ResultSet row, int at) throws SQLException {
-    switch (form) {
-      case MONEY, NUMBER:
-        return row.getBigDecimal(at);
-      case YES:
-        boolean yes = row.getBoolean(at);
-        return row.wasNull() ? null : yes;
-      default:
-        return row.getString(at);
+    if (form == Form.YES) {
+      boolean yes = row.getBoolean(at);
+      return row.wasNull() ? null : yes;
     }
+    return row.getString(at);
   }
 
   /** What a table of articles writes for the value of a field of a catalogue file. */
