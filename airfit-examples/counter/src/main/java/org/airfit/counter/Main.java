@@ -69,11 +69,7 @@ public final class Main {
   /** Kept, or their level would be forgotten. */
   private static final List<Logger> QUIET = new ArrayList<>();
 
-  static int run(
-      String[] args,
-      @Nullable String token,
-      PrintStream out,
-      PrintStream err) {
+  static int run(String[] args, @Nullable String token, PrintStream out, PrintStream err) {
     try {
       Map<String, String> options = new LinkedHashMap<>();
       List<String> words = new ArrayList<>();
@@ -113,8 +109,7 @@ public final class Main {
     return 2;
   }
 
-  private static Settings settings(
-      Map<String, String> options, @Nullable String token) {
+  private static Settings settings(Map<String, String> options, @Nullable String token) {
     String port = options.getOrDefault("--port", String.valueOf(USUAL_PORT));
     if (!port.matches("[0-9]{1,5}")) {
       throw new IllegalArgumentException("port must be in [0, 65535], was \"" + port + "\"");
@@ -134,8 +129,8 @@ public final class Main {
     ShopCatalogue catalogue = Disk.catalogue(file);
     Map<String, Object> fields = Disk.fields(file, new ArrayList<>());
     stock.describe(catalogue.name(), Optional.of(currency), catalogue.profiles());
-    LoadReport report = stock.load(
-        String.valueOf(file.getFileName()), new StringReader(Stock.toTable(fields)));
+    LoadReport report =
+        stock.load(String.valueOf(file.getFileName()), new StringReader(Stock.toTable(fields)));
     out.println(report);
   }
 

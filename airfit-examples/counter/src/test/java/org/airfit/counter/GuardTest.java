@@ -44,9 +44,7 @@ class GuardTest {
         for (int i = 0; i < 100; i++) {
           Socket socket = new Socket(InetAddress.getLoopbackAddress(), service.port());
           halves.add(socket);
-          socket
-              .getOutputStream()
-              .write(head("Content-Length: 1000"));
+          socket.getOutputStream().write(head("Content-Length: 1000"));
           socket.getOutputStream().write('{');
         }
         long began = System.nanoTime();
@@ -80,9 +78,7 @@ class GuardTest {
     try (CounterService service = service(
             limited(2, 10_000, 800), (endpoint, word, body) -> new Answering.Answer(200, DONE));
         Socket socket = new Socket(InetAddress.getLoopbackAddress(), service.port())) {
-      socket
-          .getOutputStream()
-          .write(head("Transfer-Encoding: chunked"));
+      socket.getOutputStream().write(head("Transfer-Encoding: chunked"));
       for (int i = 0; i < 6; i++) {
         socket.getOutputStream().write("1\r\n{\r\n".getBytes(StandardCharsets.US_ASCII));
         socket.getOutputStream().flush();

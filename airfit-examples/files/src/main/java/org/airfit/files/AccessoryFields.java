@@ -21,8 +21,7 @@ final class AccessoryFields {
   private static final String HOOK = "hose hook";
 
   /** The words for what goes with parts. */
-  static final List<String> KINDS =
-      List.of(CLAMP, SEALANT, WASHER, RESTRAINT, DRAIN, CAP, HOOK);
+  static final List<String> KINDS = List.of(CLAMP, SEALANT, WASHER, RESTRAINT, DRAIN, CAP, HOOK);
 
   private AccessoryFields() {}
 

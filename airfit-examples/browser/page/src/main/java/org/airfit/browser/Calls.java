@@ -40,8 +40,7 @@ public final class Calls {
   }
 
   private static Map<String, Object> answer(
-      String call, @Nullable Object given, Optional<CatalogueShelf> house)
-      throws RefusedException {
+      String call, @Nullable Object given, Optional<CatalogueShelf> house) throws RefusedException {
     Asked asked = Asked.of(given);
     try {
       return switch (call) {

@@ -217,7 +217,24 @@ enum Column {
     if (stored == null) {
       statement.setNull(
           at,
-          if (form == Form.MONEY || form == Form.NUMBER) {
+          switch (form) {
+            case MONEY, NUMBER -> Types.NUMERIC;
+            case YES -> Types.BOOLEAN;
+            case TEXT, COUNTED, WORDS -> Types.VARCHAR;
+          });
+    } else if (stored instanceof BigDecimal number) {
+      statement.setBigDecimal(at, number);
+    } else if (stored instanceof Boolean yes) {
+      statement.setBoolean(at, yes);
+    } else {
+      statement.setString(at, String.valueOf(stored));
+    }
+  }
+
+  /** Takes a stored value out of a row; null where there is none. */
+  @Nullable
+  Object get(ResultSet row, int at) throws SQLException {
+    if (form == Form.MONEY || form == Form.NUMBER) {
       return row.getBigDecimal(at);
     }
     if (form == Form.YES) {
