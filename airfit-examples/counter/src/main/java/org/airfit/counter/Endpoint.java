@@ -12,7 +12,7 @@ enum Endpoint {
   HEALTH("GET", "/health", Work.LOOKS),
   METRICS("GET", "/metrics", Work.NONE),
   OPENAPI("GET", "/openapi.json", Work.NONE),
-  CATALOGUE("GET", "/catalogue", Work.LOOKS),
+  CATALOGUE("GET", "/stock/catalogue.json", Work.LOOKS),
   STOCK("GET", "/stock/{number}", Work.LOOKS),
   IDENTIFY("POST", "/identify", Work.COMPUTES),
   MATING("POST", "/mating", Work.COMPUTES),

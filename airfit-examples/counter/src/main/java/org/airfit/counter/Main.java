@@ -37,7 +37,7 @@ public final class Main {
         --database URL   jdbc:h2:… or jdbc:postgresql:…; the folder airfit-stock here if left out
         --address IP     where to listen; 127.0.0.1 if left out
         --port N         8080 if left out
-        --page FILE      the counter page to serve, airfit.html
+        --page FILE      the counter page to serve, airfit-served.html
       Where others can reach the service, a token of 16 letters or more stands in the variable AIRFIT_TOKEN.
       """;
 

@@ -154,7 +154,7 @@ class CounterServiceTest {
     for (String path : List.of(
         "/health",
         "/openapi.json",
-        "/catalogue",
+        "/stock/catalogue.json",
         "/stock/DR-7",
         "/stock/none",
         "/reservations/r-1",

@@ -185,15 +185,15 @@ class GuardTest {
         service(settings, (endpoint, word, body) -> new Answering.Answer(200, DONE))) {
       Till till = new Till(service.port());
       assertThat(till.get("/health").statusCode()).isEqualTo(200);
-      HttpResponse<String> refused = till.get("/catalogue");
+      HttpResponse<String> refused = till.get("/stock/catalogue.json");
       assertThat(refused.statusCode()).isEqualTo(401);
       assertThat(refused.headers().firstValue("WWW-Authenticate")).contains("Bearer");
       for (String wrong : List.of("Bearer 0123456789abcdeg", "Bearer ", "0123456789abcdef")) {
         assertThat(
-                till.send(till.to("/catalogue").header("Authorization", wrong)).statusCode())
+                till.send(till.to("/stock/catalogue.json").header("Authorization", wrong)).statusCode())
             .isEqualTo(401);
       }
-      assertThat(till.send(till.to("/catalogue").header("Authorization", "Bearer 0123456789abcdef"))
+      assertThat(till.send(till.to("/stock/catalogue.json").header("Authorization", "Bearer 0123456789abcdef"))
               .statusCode())
           .isEqualTo(200);
     }

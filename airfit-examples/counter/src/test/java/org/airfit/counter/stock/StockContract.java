@@ -24,6 +24,7 @@ import org.airfit.files.Disk;
 import org.airfit.files.Document;
 import org.airfit.files.ShopCatalogue;
 import org.airfit.files.WrongFileException;
+import org.airfit.plug.ReferenceSet;
 import org.airfit.quantity.Money;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -247,6 +248,17 @@ abstract class StockContract {
         .isInstanceOf(WrongFileException.class)
         .hasMessageContaining("currency");
     assertThat(stock.catalogue().name()).isNotEqualTo("other");
+  }
+
+  @Test
+  void a_measured_set_is_kept_to_the_last_bit() throws Exception {
+    ReferenceSet set = Disk.referenceSet(Path.of("..", "sets", "workshop.csv"));
+    Stock stock = Stock.of(database, Shops.NOON);
+    stock.describe("workshop", Optional.empty(), set);
+    assertThat(stock.profiles()).isEqualTo(set);
+    assertThat(stock.catalogue().profiles()).isEqualTo(set);
+    assertThat(CatalogueFile.read(Document.of("page", stock.catalogueFile())).profiles().profiles())
+        .isEqualTo(set.profiles());
   }
 
   @Test
