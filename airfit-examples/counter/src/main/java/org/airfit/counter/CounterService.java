@@ -53,10 +53,11 @@ public final class CounterService implements AutoCloseable {
    */
   public static CounterService start(Settings settings, Stock stock, Shelf shelf)
       throws IOException {
-    return start(
-        Objects.requireNonNull(settings, "settings"),
-        new Answers(
-            Objects.requireNonNull(stock, "stock"), Objects.requireNonNull(shelf, "shelf")));
+    Objects.requireNonNull(settings, "settings");
+    Answers answers = new Answers(
+        Objects.requireNonNull(stock, "stock"), Objects.requireNonNull(shelf, "shelf"));
+    answers.warmUp();
+    return start(settings, answers);
   }
 
   /** Starts a service over whoever answers. */
