@@ -30,6 +30,8 @@ import org.airfit.safety.SafetyRules;
 /** What is answered, whoever asks in whatever way. */
 final class Answers implements Answering {
 
+  private static final System.Logger LOG = System.getLogger("org.airfit.counter.answers");
+
   private static final String CATALOGUE = "catalogue";
   private static final String NETWORK_FILE = "network.csv";
 
@@ -87,7 +89,7 @@ final class Answers implements Answering {
                 ? Map.of("one", "1/4 NPT male", "other", "G 1/4 female")
                 : Map.of());
       } catch (Problem e) {
-        continue; // whoever asks the same is told what is wrong
+        LOG.log(System.Logger.Level.DEBUG, "whoever asks the same is told the same", e);
       }
     }
   }
