@@ -54,8 +54,8 @@ public final class CounterService implements AutoCloseable {
   public static CounterService start(Settings settings, Stock stock, Shelf shelf)
       throws IOException {
     Objects.requireNonNull(settings, "settings");
-    Answers answers = new Answers(
-        Objects.requireNonNull(stock, "stock"), Objects.requireNonNull(shelf, "shelf"));
+    Answers answers =
+        new Answers(Objects.requireNonNull(stock, "stock"), Objects.requireNonNull(shelf, "shelf"));
     answers.warmUp();
     return start(settings, answers);
   }

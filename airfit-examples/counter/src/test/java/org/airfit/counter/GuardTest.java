@@ -189,11 +189,12 @@ class GuardTest {
       assertThat(refused.statusCode()).isEqualTo(401);
       assertThat(refused.headers().firstValue("WWW-Authenticate")).contains("Bearer");
       for (String wrong : List.of("Bearer 0123456789abcdeg", "Bearer ", "0123456789abcdef")) {
-        assertThat(
-                till.send(till.to("/stock/catalogue.json").header("Authorization", wrong)).statusCode())
+        assertThat(till.send(till.to("/stock/catalogue.json").header("Authorization", wrong))
+                .statusCode())
             .isEqualTo(401);
       }
-      assertThat(till.send(till.to("/stock/catalogue.json").header("Authorization", "Bearer 0123456789abcdef"))
+      assertThat(till.send(till.to("/stock/catalogue.json")
+                  .header("Authorization", "Bearer 0123456789abcdef"))
               .statusCode())
           .isEqualTo(200);
     }

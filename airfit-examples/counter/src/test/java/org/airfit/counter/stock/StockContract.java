@@ -257,7 +257,9 @@ abstract class StockContract {
     stock.describe("workshop", Optional.empty(), set);
     assertThat(stock.profiles()).isEqualTo(set);
     assertThat(stock.catalogue().profiles()).isEqualTo(set);
-    assertThat(CatalogueFile.read(Document.of("page", stock.catalogueFile())).profiles().profiles())
+    assertThat(CatalogueFile.read(Document.of("page", stock.catalogueFile()))
+            .profiles()
+            .profiles())
         .isEqualTo(set.profiles());
   }
 
