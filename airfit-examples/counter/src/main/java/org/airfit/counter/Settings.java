@@ -49,9 +49,9 @@ public record Settings(
    * @param mostAtOnce so many questions are computed at once
    * @param longest so long may an answer take
    * @param longestBody so long may the body of a question take to come
-   * @throws IllegalArgumentException if {@code address} is not known, is not of this machine alone and there is no token,
-   *     the token has fewer than 16 letters or a sign that no header can hold, {@code port} is not in [0, 65535], {@code
-   *     mostAtOnce} is not in [1, 1000], or a time is not above 0
+   * @throws IllegalArgumentException if {@code address} is not known, is not of this machine alone and there is no
+   *     token, the token has fewer than 16 letters or a sign that no header can hold, {@code port} is not in
+   *     [0, 65535], {@code mostAtOnce} is not in [1, 1000], or a time is not above 0
    */
   public Settings {
     Objects.requireNonNull(address, "address");

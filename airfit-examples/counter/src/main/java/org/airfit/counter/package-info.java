@@ -1,8 +1,8 @@
 /**
  * The counter service: what a page or a till asks over HTTP, answered over a shop's stock.
  *
- * <p>{@link org.airfit.counter.CounterService} starts and stops it; {@link org.airfit.counter.Main} is the program. What
- * is computed is computed by the calls of the page; here stand the ways to them and the guard in front.
+ * <p>{@link org.airfit.counter.CounterService} starts and stops it; {@link org.airfit.counter.Main} is the program.
+ * What is computed is computed by the calls of the page; here stand the ways to them and the guard in front.
  *
  * <h2>Specification</h2>
  * <ul>

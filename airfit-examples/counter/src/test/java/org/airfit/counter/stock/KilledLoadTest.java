@@ -23,8 +23,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * A process that loads tables and reserves pieces is killed at random moments (SIGKILL). What it was told to be stored is
- * there, no table is half there, and the next load completes.
+ * A process that loads tables and reserves pieces is killed at random moments (SIGKILL). What it was told to be stored
+ * is there, no table is half there, and the next load completes.
  */
 class KilledLoadTest {
 
