@@ -20,8 +20,8 @@ final class AccessoryFields {
   private static final String CAP = "end cap";
   private static final String HOOK = "hose hook";
 
-  private static final List<String> KINDS =
-      List.of(CLAMP, SEALANT, WASHER, RESTRAINT, DRAIN, CAP, HOOK);
+  /** The words for what goes with parts. */
+  static final List<String> KINDS = List.of(CLAMP, SEALANT, WASHER, RESTRAINT, DRAIN, CAP, HOOK);
 
   private AccessoryFields() {}
 

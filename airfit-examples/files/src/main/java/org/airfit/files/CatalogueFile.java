@@ -46,6 +46,16 @@ public final class CatalogueFile {
         name, set, root.build(() -> Catalogue.of(parts, accessories)), remarks);
   }
 
+  /** {@return the words for the kinds of what stands in the list "parts"} */
+  public static List<String> partKinds() {
+    return List.copyOf(PartFields.kinds());
+  }
+
+  /** {@return the words for the kinds of what stands in the list "accessories"} */
+  public static List<String> accessoryKinds() {
+    return AccessoryFields.KINDS;
+  }
+
   /** The catalogue that another file names. */
   static ShopCatalogue named(String path, Document.Shelf shelf) throws WrongFileException {
     return shelf instanceof CatalogueShelf reading

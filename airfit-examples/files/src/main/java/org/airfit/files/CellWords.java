@@ -4,12 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Several words in one cell of a table, with a bar between; a bar of a word's own stands behind a backslash. */
-final class CellWords {
+public final class CellWords {
 
   private CellWords() {}
 
-  /** The words of a cell, without the blanks around them. */
-  static List<String> split(String cell) {
+  /**
+   * Obtains the words of a cell.
+   *
+   * @param cell the text of the cell
+   * @return its words, without the blanks around them; a word between two bars may be empty
+   */
+  public static List<String> split(String cell) {
     List<String> words = new ArrayList<>();
     StringBuilder word = new StringBuilder();
     for (int i = 0; i < cell.length(); i++) {
@@ -28,8 +33,13 @@ final class CellWords {
     return words;
   }
 
-  /** Several words for one cell. */
-  static String join(Iterable<String> words) {
+  /**
+   * Joins several words for one cell.
+   *
+   * @param words the words
+   * @return the text of the cell, which {@link #split} takes apart again
+   */
+  public static String join(Iterable<String> words) {
     StringBuilder cell = new StringBuilder();
     for (String word : words) {
       cell.append(cell.length() == 0 ? "" : " | ")

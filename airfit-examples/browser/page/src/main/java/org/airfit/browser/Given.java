@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.airfit.files.CatalogueFile;
 import org.airfit.files.CatalogueShelf;
 import org.airfit.files.Csv;
@@ -37,9 +38,11 @@ final class Given implements CatalogueShelf {
   private static volatile @Nullable ReadCatalogue last;
 
   private final Map<String, Object> contents;
+  private final Optional<CatalogueShelf> house;
 
-  private Given(Map<String, Object> contents) {
+  private Given(Map<String, Object> contents, Optional<CatalogueShelf> house) {
     this.contents = contents;
+    this.house = house;
   }
 
   /** Takes texts of files by name. */
@@ -51,14 +54,19 @@ final class Given implements CatalogueShelf {
       }
       contents.put(nameOf(each.getKey()), each.getValue());
     }
-    return new Given(contents);
+    return new Given(contents, Optional.empty());
   }
 
   /** The same files and one more: its text, or plain values. */
   Given with(String name, Object content) {
     Map<String, Object> more = new LinkedHashMap<>(contents);
     more.put(nameOf(name), content);
-    return new Given(more);
+    return new Given(more, house);
+  }
+
+  /** The same files; one that is not among them is asked for there. */
+  Given over(Optional<CatalogueShelf> other) {
+    return new Given(contents, other);
   }
 
   /** Whether there is such a file. */
@@ -74,6 +82,9 @@ final class Given implements CatalogueShelf {
   public Document open(String path) throws WrongFileException {
     String name = nameOf(path);
     Object content = contents.get(name);
+    if (content == null && house.isPresent()) {
+      return house.get().open(path);
+    }
     if (content == null) {
       throw new WrongFileException(name, "", "is not here yet; open that file too");
     }
@@ -87,6 +98,9 @@ final class Given implements CatalogueShelf {
   /** Of the very texts that were read last, what was read then: most that is typed changes the job and not the stock. */
   @Override
   public ShopCatalogue catalogue(String path) throws WrongFileException {
+    if (!has(path) && house.isPresent()) {
+      return house.get().catalogue(path);
+    }
     ReadCatalogue before = last;
     if (before != null && before.path.equals(path) && before.isOf(contents)) {
       return before.catalogue;

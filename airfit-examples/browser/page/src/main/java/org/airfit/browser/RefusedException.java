@@ -5,7 +5,7 @@ import org.airfit.files.Printable;
 import org.airfit.files.WrongFileException;
 
 /** What was given cannot be used: where it stands, and what is accepted there. */
-final class RefusedException extends Exception {
+public final class RefusedException extends Exception {
 
   static final String WRONG_FIELD = "WrongField";
   static final String WRONG_FILE = "WrongFile";
@@ -74,23 +74,23 @@ final class RefusedException extends Exception {
     return place;
   }
 
-  /** "WrongField" or "WrongFile". */
-  String name() {
+  /** {@return whether a field was asked wrongly, "WrongField", or a file was given that cannot be used, "WrongFile"} */
+  public String name() {
     return name;
   }
 
-  /** The file; empty for what was asked. */
-  String file() {
+  /** {@return the file; empty for what was asked} */
+  public String file() {
     return file;
   }
 
-  /** The field; empty for all of it. */
-  String field() {
+  /** {@return the field; empty for all of it} */
+  public String field() {
     return field;
   }
 
-  /** What is accepted there; empty where the message alone says it. */
-  String accepted() {
+  /** {@return what is accepted there; empty where the message alone says it} */
+  public String accepted() {
     return accepted;
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.airfit.files.CatalogueShelf;
 import org.airfit.files.Document;
 import org.airfit.files.JobFile;
 import org.airfit.files.Refusal;
@@ -37,9 +38,10 @@ final class SelectCall {
 
   private SelectCall() {}
 
-  static Map<String, Object> answer(Asked asked) throws RefusedException {
+  static Map<String, Object> answer(Asked asked, Optional<CatalogueShelf> house)
+      throws RefusedException {
     Object job = asked.value("job", ACCEPTED);
-    Given files = Given.files(asked.object("files", "texts of files by name"));
+    Given files = Given.files(asked.object("files", "texts of files by name")).over(house);
     int most = asked.number("most", USUAL, 1, Selection.LISTED);
     boolean worked = asked.flag("working");
     asked.requireNothingElse();

@@ -1,0 +1,317 @@
+package org.airfit.counter;
+
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.airfit.browser.Calls;
+import org.airfit.browser.RefusedException;
+import org.airfit.counter.stock.Reservation;
+import org.airfit.counter.stock.ReserveAnswer;
+import org.airfit.counter.stock.Shelf;
+import org.airfit.counter.stock.Stock;
+import org.airfit.counter.stock.StockLevel;
+import org.airfit.files.Csv;
+import org.airfit.files.Document;
+import org.airfit.files.NetworkFile;
+import org.airfit.files.NetworkJob;
+import org.airfit.files.Refusal;
+import org.airfit.files.WrongFileException;
+import org.airfit.jobsheet.NetworkSheet;
+import org.airfit.jobsheet.NetworkText;
+import org.airfit.safety.Caution;
+import org.airfit.safety.SafetyRules;
+
+/** What is answered, whoever asks in whatever way. */
+final class Answers implements Answering {
+
+  private static final System.Logger LOG = System.getLogger("org.airfit.counter.answers");
+
+  private static final String CATALOGUE = "catalogue";
+  private static final String NETWORK_FILE = "network.csv";
+
+  private final Stock stock;
+  private final Shelf shelf;
+  private final House house;
+
+  Answers(Stock stock, Shelf shelf) {
+    this.stock = stock;
+    this.shelf = shelf;
+    this.house = new House(stock);
+  }
+
+  @Override
+  public Answer answer(Endpoint endpoint, String word, Map<String, Object> body) throws Problem {
+    try {
+      return switch (endpoint) {
+        case HEALTH -> ok(Map.of("status", "up", "stockVersion", stock.version()));
+        case CATALOGUE -> ok(house.now().file());
+        case STOCK -> ok(level(word));
+        case IDENTIFY -> ok(identify(body));
+        case MATING -> ok(Calls.answer("willItGo", body));
+        case RUN -> ok(run(body));
+        case SELECT -> ok(select(body));
+        case NETWORK -> ok(network(body));
+        case RESERVE -> reserve(body);
+        case RESERVATION -> ok(reservation(shelf.find(word)));
+        case SELL -> ended(body, Reservation.State.SOLD, shelf.sell(word));
+        case RELEASE -> ended(body, Reservation.State.RELEASED, shelf.release(word));
+        case PAGE, METRICS, OPENAPI -> throw new IllegalStateException(endpoint + " has no work");
+      };
+    } catch (RefusedException e) {
+      throw new Problem(422, e.file().isEmpty() ? "field" : "file", told(e))
+          .with("field", e.field())
+          .with("file", e.file())
+          .with("accepted", e.accepted());
+    } catch (WrongFileException e) {
+      throw new Problem(422, "file", String.valueOf(e.getMessage()))
+          .with("field", e.place())
+          .with("file", e.file())
+          .with("accepted", e.accepted());
+    } catch (SQLException | House.StockAwayException e) {
+      throw away(e);
+    }
+  }
+
+  /** Asks one of each before others do: the first answers of a program are slow. */
+  void warmUp() {
+    for (Endpoint endpoint : List.of(Endpoint.CATALOGUE, Endpoint.MATING, Endpoint.IDENTIFY)) {
+      try {
+        answer(
+            endpoint,
+            "",
+            endpoint == Endpoint.MATING
+                ? Map.of("one", "1/4 NPT male", "other", "G 1/4 female")
+                : Map.of());
+      } catch (Problem e) {
+        LOG.log(System.Logger.Level.DEBUG, "whoever asks the same is told the same", e);
+      }
+    }
+  }
+
+  private static String told(RefusedException refused) {
+    return String.valueOf(refused.getMessage());
+  }
+
+  private static Problem away(Exception cause) {
+    Problem problem = new Problem(
+        503,
+        "stock",
+        "The stock does not answer, or holds no shop yet; try again, or tell who runs it.");
+    problem.initCause(cause);
+    return problem;
+  }
+
+  private static Answer ok(Map<String, Object> object) {
+    return new Answer(200, object);
+  }
+
+  /** The profiles of the shop are compared with, where no others are told. */
+  private Map<String, Object> identify(Map<String, Object> body)
+      throws RefusedException, SQLException, WrongFileException {
+    Map<String, Object> asked = new LinkedHashMap<>(body);
+    if (!asked.containsKey("set")) {
+      asked.put("set", house.now().set());
+    }
+    return Calls.answer("identify", asked);
+  }
+
+  /** The parts of the shop are known by their ids, where no others are told. */
+  private Map<String, Object> run(Map<String, Object> body)
+      throws RefusedException, SQLException, WrongFileException {
+    Map<String, Object> asked = new LinkedHashMap<>(body);
+    Set<String> named = new LinkedHashSet<>();
+    if (asked.get("elements") instanceof List<?> elements) {
+      for (Object element : elements) {
+        if (element instanceof Map<?, ?> fields && fields.get("part") instanceof String id) {
+          named.add(id);
+        }
+      }
+    }
+    if (!named.isEmpty() && !asked.containsKey(CATALOGUE)) {
+      asked.put(CATALOGUE, house.now().only(named));
+    }
+    return Calls.answer("run", asked);
+  }
+
+  /** The parts are chosen from the stock of the shop, where the job names no other catalogue. */
+  private Map<String, Object> select(Map<String, Object> body) throws RefusedException {
+    Map<String, Object> asked = new LinkedHashMap<>(body);
+    if (asked.get("job") instanceof Map<?, ?> job && !job.containsKey(CATALOGUE)) {
+      Map<String, Object> completed = new LinkedHashMap<>();
+      job.forEach((name, value) -> {
+        if (value != null) {
+          completed.put(String.valueOf(name), value);
+        }
+      });
+      completed.put(CATALOGUE, Stock.FILE);
+      asked.put("job", completed);
+    }
+    return Calls.answer("select", asked, house.shelf());
+  }
+
+  private static Map<String, Object> network(Map<String, Object> body)
+      throws Problem, WrongFileException {
+    requireOnly(body, Set.of("network"));
+    if (!(body.get("network") instanceof String text)) {
+      throw field(
+          "network", "is missing or no text", "the text of a network file, docs/network-file.md");
+    }
+    Document document = Document.of(NETWORK_FILE, Csv.read(NETWORK_FILE, text));
+    Optional<Refusal> refusal = Refusal.of(document);
+    Map<String, Object> answer = new LinkedHashMap<>();
+    if (refusal.isPresent()) {
+      answer.put("kind", "refused");
+      answer.put("headline", refusal.get().reason());
+      answer.put("title", refusal.get().title());
+      answer.put("customer", refusal.get().customer());
+      answer.put("text", "");
+      answer.put("cautions", List.of());
+      return answer;
+    }
+    NetworkJob job = NetworkFile.read(document);
+    NetworkSheet sheet = NetworkSheet.of(job);
+    answer.put("kind", sheet.all().<String>fold(solved -> "solved", none -> "noSolution"));
+    answer.put(
+        "headline",
+        sheet
+            .all()
+            .<String>fold(
+                solved -> solved.starved().isEmpty()
+                    ? "All tools get their air."
+                    : "Tools that do not get their air: " + solved.starved().size() + ".",
+                none -> none.reason()));
+    answer.put("title", job.title());
+    answer.put("customer", job.customer());
+    answer.put("text", NetworkText.of(sheet));
+    List<Caution> cautions = new ArrayList<>(sheet
+        .all()
+        .<List<Caution>>fold(
+            solved -> solved.cautions(job.units()), none -> none.cautions(job.units())));
+    Caution deference = SafetyRules.bundled().deference();
+    if (cautions.stream().noneMatch(caution -> caution.title().equals(deference.title()))) {
+      cautions.add(deference);
+    }
+    List<Object> told = new ArrayList<>();
+    for (Caution caution : cautions) {
+      told.add(Map.of(
+          "title",
+          caution.title(),
+          "text",
+          caution.text(),
+          "source",
+          caution.source().toString()));
+    }
+    answer.put("cautions", told);
+    return answer;
+  }
+
+  private Map<String, Object> level(String number) throws SQLException, Problem {
+    StockLevel level = shelf
+        .level(number)
+        .orElseThrow(
+            () -> new Problem(404, "no-such-article", "The shop has no article of this number."));
+    Map<String, Object> told = new LinkedHashMap<>();
+    told.put("number", level.number());
+    told.put("quantity", level.quantity());
+    told.put("reserved", level.reserved());
+    told.put("available", level.available());
+    return told;
+  }
+
+  private Answer reserve(Map<String, Object> body) throws SQLException, Problem {
+    requireOnly(body, Set.of("reference", "pieces"));
+    if (!(body.get("reference") instanceof String reference)) {
+      throw field("reference", "is missing or no text", "a text of 1 to 100 letters of your own");
+    }
+    if (!(body.get("pieces") instanceof Map<?, ?> pieces)) {
+      throw field("pieces", "is missing or no object", "an object such as {\"S-10\": 1}");
+    }
+    Map<String, Integer> wanted = new LinkedHashMap<>();
+    for (Map.Entry<?, ?> each : pieces.entrySet()) {
+      if (!(each.getValue() instanceof Integer count)) {
+        throw field("pieces." + each.getKey(), "is no whole number", "a whole number from 1");
+      }
+      wanted.put(String.valueOf(each.getKey()), count);
+    }
+    ReserveAnswer answer;
+    try {
+      answer = shelf.reserve(reference, wanted);
+    } catch (IllegalArgumentException e) {
+      String message = String.valueOf(e.getMessage());
+      throw new Problem(422, "field", message)
+          .with("field", message.startsWith("reference") ? "reference" : "pieces");
+    }
+    if (answer instanceof ReserveAnswer.Held held) {
+      return new Answer(held.isNew() ? 201 : 200, told(held.reservation()));
+    }
+    throw answer.<Problem>fold(
+        held -> new Problem(500, "fault", "Something failed here."),
+        few -> new Problem(
+            409,
+            "too-few-pieces",
+            few.shortages().stream()
+                .map(Answers::inWords)
+                .reduce("Nothing is reserved:", (before, next) -> before + " " + next)),
+        taken -> new Problem(
+            409,
+            "reference-taken",
+            "Nothing is reserved: this reference belongs to a reservation of other pieces."));
+  }
+
+  private static String inWords(ReserveAnswer.Shortage shortage) {
+    return shortage.available().isEmpty()
+        ? "There is no article " + shortage.number() + "."
+        : shortage.wanted() + " of " + shortage.number() + " wanted, "
+            + shortage.available().get() + " available.";
+  }
+
+  private static Map<String, Object> reservation(Optional<Reservation> reservation) throws Problem {
+    return told(reservation.orElseThrow(() ->
+        new Problem(404, "no-such-reservation", "There is no reservation of this reference.")));
+  }
+
+  private static Answer ended(
+      Map<String, Object> body, Reservation.State wanted, Optional<Reservation> reservation)
+      throws Problem {
+    requireOnly(body, Set.of());
+    Map<String, Object> told = reservation(reservation);
+    if (reservation.orElseThrow().state() != wanted) {
+      throw new Problem(
+          409,
+          "ended-before",
+          "This reservation has ended before: it is " + told.get("state") + ".");
+    }
+    return ok(told);
+  }
+
+  private static Map<String, Object> told(Reservation reservation) {
+    Map<String, Object> told = new LinkedHashMap<>();
+    told.put("reference", reservation.reference());
+    told.put("state", reservation.state().name().toLowerCase(Locale.ROOT));
+    told.put("pieces", new LinkedHashMap<>(reservation.pieces()));
+    return told;
+  }
+
+  private static void requireOnly(Map<String, Object> body, Set<String> known) throws Problem {
+    for (String name : body.keySet()) {
+      if (!known.contains(name)) {
+        throw field(name, "is no field here", String.join(", ", known));
+      }
+    }
+  }
+
+  private static Problem field(String field, String complaint, String accepted) {
+    return new Problem(
+            422,
+            "field",
+            field + ": " + complaint + (accepted.isEmpty() ? "" : "; accepted: " + accepted))
+        .with("field", field)
+        .with("accepted", accepted);
+  }
+}

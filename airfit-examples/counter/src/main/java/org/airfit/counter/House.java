@@ -1,0 +1,112 @@
+package org.airfit.counter;
+
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.airfit.counter.stock.Stock;
+import org.airfit.files.CatalogueFile;
+import org.airfit.files.CatalogueShelf;
+import org.airfit.files.Document;
+import org.airfit.files.ReferenceSetFile;
+import org.airfit.files.ShopCatalogue;
+import org.airfit.files.WrongFileException;
+import org.jspecify.annotations.Nullable;
+
+/** The catalogue of the shop as it stands, read again only when it was changed. */
+final class House {
+
+  /** A catalogue as a file and as what the file says. */
+  record Read(long version, Map<String, Object> file, ShopCatalogue catalogue) {
+
+    /** The plug profiles as a set file. */
+    Map<String, Object> set() {
+      return ReferenceSetFile.toObject(catalogue.profiles());
+    }
+
+    /** The file with some of its parts alone. */
+    Map<String, Object> only(Set<String> ids) {
+      Map<String, Object> some = new LinkedHashMap<>(file);
+      List<Object> parts = new ArrayList<>();
+      if (file.get("parts") instanceof List<?> all) {
+        for (Object part : all) {
+          if (part instanceof Map<?, ?> fields && ids.contains(String.valueOf(fields.get("id")))) {
+            parts.add(part);
+          }
+        }
+      }
+      some.put("parts", parts);
+      some.remove("accessories");
+      return some;
+    }
+  }
+
+  private final Stock stock;
+  private volatile @Nullable Read last;
+
+  House(Stock stock) {
+    this.stock = stock;
+  }
+
+  /** The catalogue of now. */
+  Read now() throws SQLException, WrongFileException {
+    long version = stock.version();
+    Read before = last;
+    return before != null && before.version() == version ? before : read();
+  }
+
+  private synchronized Read read() throws SQLException, WrongFileException {
+    long version = stock.version(); // what is read below may be newer, and is read once more then
+    Read before = last;
+    if (before != null && before.version() == version) {
+      return before;
+    }
+    Read read = new Read(version, stock.catalogueFile(), stock.catalogue());
+    last = read;
+    return read;
+  }
+
+  /** The files of the house, for a job that names them. */
+  CatalogueShelf shelf() {
+    return new CatalogueShelf() {
+      @Override
+      public ShopCatalogue catalogue(String path) throws WrongFileException {
+        if (!path.equals(Stock.FILE)) {
+          return CatalogueFile.read(open(path));
+        }
+        try {
+          return now().catalogue();
+        } catch (SQLException e) {
+          throw new StockAwayException(e);
+        }
+      }
+
+      @Override
+      public Document open(String path) throws WrongFileException {
+        if (!path.equals(Stock.FILE)) {
+          throw new WrongFileException(
+              path.substring(path.lastIndexOf('/') + 1),
+              "",
+              "is not here; give it among the files, or name " + Stock.FILE
+                  + ", the stock of the shop");
+        }
+        try {
+          return Document.of(Stock.FILE, now().file());
+        } catch (SQLException e) {
+          throw new StockAwayException(e);
+        }
+      }
+    };
+  }
+
+  /** The database does not answer, where only a fault of a file may be told. */
+  static final class StockAwayException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    StockAwayException(SQLException cause) {
+      super(cause);
+    }
+  }
+}

@@ -1,0 +1,193 @@
+package org.airfit.counter;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.airfit.counter.stock.Database;
+import org.airfit.counter.stock.LoadReport;
+import org.airfit.counter.stock.Shelf;
+import org.airfit.counter.stock.Stock;
+import org.airfit.files.Disk;
+import org.airfit.files.Printable;
+import org.airfit.files.ShopCatalogue;
+import org.airfit.files.WrongFileException;
+import org.jspecify.annotations.Nullable;
+
+/** The program: tells what the shop is, loads tables of articles, serves, and measures a load. */
+public final class Main {
+
+  private static final String USAGE = """
+      airfit-counter shop CATALOGUE.json CURRENCY   takes name, profiles and articles of a catalogue file
+      airfit-counter load ARTICLES.csv [REJECTS.csv]   loads a table of articles; writes what was not stored
+      airfit-counter serve                          answers over HTTP
+      airfit-counter measure                        loads 100000 invented articles and prints how long it took
+      options:
+        --database URL   jdbc:h2:… or jdbc:postgresql:…; the folder airfit-stock here if left out
+        --address IP     where to listen; 127.0.0.1 if left out
+        --port N         8080 if left out
+        --page FILE      the counter page to serve, airfit-served.html
+      Where others can reach the service, a token of 16 letters or more stands in the variable AIRFIT_TOKEN.
+      """;
+
+  private static final List<String> OPTIONS =
+      List.of("--database", "--address", "--port", "--page");
+
+  private static final int USUAL_PORT = 8080;
+  private static final int MEASURED = 100_000;
+  private static final int NANOS_PER_MILLI = 1_000_000;
+
+  private Main() {}
+
+  /**
+   * Runs the program.
+   *
+   * @param args what to do; the usage has it
+   */
+  public static void main(String[] args) {
+    for (String library : List.of("org.flywaydb", "com.zaxxer.hikari", "org.eclipse.jetty")) {
+      QUIET.add(Logger.getLogger(library));
+    }
+    QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
+    int code = run(args, System.getenv("AIRFIT_TOKEN"), System.out, System.err);
+    if (code != 0) {
+      System.exit(code);
+    }
+  }
+
+  /** Kept, or their level would be forgotten. */
+  private static final List<Logger> QUIET = new ArrayList<>();
+
+  static int run(String[] args, @Nullable String token, PrintStream out, PrintStream err) {
+    try {
+      Map<String, String> options = new LinkedHashMap<>();
+      List<String> words = new ArrayList<>();
+      for (int i = 0; i < args.length; i++) {
+        if (!args[i].startsWith("--")) {
+          words.add(args[i]);
+        } else if (OPTIONS.contains(args[i]) && i + 1 < args.length) {
+          options.put(args[i], args[++i]);
+        } else {
+          throw new IllegalArgumentException(args[i] + " is no option, or its value is missing");
+        }
+      }
+      String command = words.isEmpty() ? "" : words.get(0);
+      String url = options.getOrDefault("--database", Database.embedded(Path.of("airfit-stock")));
+      try (Database database = Database.open(url)) {
+        Stock stock = Stock.of(database, Clock.systemUTC());
+        switch (command + " " + words.size()) {
+          case "shop 3" -> shop(stock, Path.of(words.get(1)), words.get(2), out);
+          case "load 2" -> load(stock, Path.of(words.get(1)), Optional.empty(), out);
+          case "load 3" ->
+            load(stock, Path.of(words.get(1)), Optional.of(Path.of(words.get(2))), out);
+          case "serve 1" ->
+            serve(stock, Shelf.of(database, Clock.systemUTC()), settings(options, token), out);
+          case "measure 1" -> measure(stock, out);
+          default -> throw new IllegalArgumentException("tell one of these:\n" + USAGE);
+        }
+      }
+      return 0;
+    } catch (InvalidPathException e) {
+      err.println("a path is wanted, was \"" + Printable.line(e.getInput()) + "\"");
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return 0;
+    } catch (IllegalArgumentException | WrongFileException | SQLException | IOException e) {
+      err.println(Printable.lines(String.valueOf(e.getMessage())));
+    }
+    return 2;
+  }
+
+  private static Settings settings(Map<String, String> options, @Nullable String token) {
+    String port = options.getOrDefault("--port", String.valueOf(USUAL_PORT));
+    if (!port.matches("[0-9]{1,5}")) {
+      throw new IllegalArgumentException("port must be in [0, 65535], was \"" + port + "\"");
+    }
+    Settings settings = Settings.usual()
+        .at(
+            options.getOrDefault("--address", Settings.THIS_MACHINE),
+            Integer.parseInt(port),
+            Optional.ofNullable(token).filter(word -> !word.isEmpty()));
+    return options.containsKey("--page")
+        ? settings.withPage(Path.of(options.get("--page")))
+        : settings;
+  }
+
+  private static void shop(Stock stock, Path file, String currency, PrintStream out)
+      throws SQLException, WrongFileException, IOException {
+    ShopCatalogue catalogue = Disk.catalogue(file);
+    Map<String, Object> fields = Disk.fields(file, new ArrayList<>());
+    stock.describe(catalogue.name(), Optional.of(currency), catalogue.profiles());
+    LoadReport report =
+        stock.load(String.valueOf(file.getFileName()), new StringReader(Stock.toTable(fields)));
+    out.println(report);
+  }
+
+  private static void load(Stock stock, Path file, Optional<Path> rejects, PrintStream out)
+      throws SQLException, WrongFileException, IOException {
+    LoadReport report = stock.load(file);
+    out.println(report);
+    if (rejects.isPresent()) {
+      Disk.requireOther(rejects.get(), List.of(file));
+      Disk.write(rejects.get(), report.toCsv());
+    } else if (!report.rejects().isEmpty()) {
+      out.print(report.toCsv());
+    }
+  }
+
+  private static void serve(Stock stock, Shelf shelf, Settings settings, PrintStream out)
+      throws IOException, InterruptedException {
+    try (CounterService service = CounterService.start(settings, stock, shelf)) {
+      out.println("http://" + settings.address() + ":" + service.port() + "/");
+      service.join();
+    }
+  }
+
+  /** Loads invented articles into the shop that is there; nothing is left of them but their rows. */
+  private static void measure(Stock stock, PrintStream out)
+      throws SQLException, WrongFileException, IOException {
+    Path file = Files.createTempFile("airfit-measure", ".csv");
+    try {
+      StringBuilder table =
+          new StringBuilder("kind,id,name,price,quantity,end,otherEnd,bore,length,wall,rated\n");
+      for (int i = 0; i < MEASURED; i++) {
+        table
+            .append("adapter,M-")
+            .append(i)
+            .append(",Adapter ")
+            .append(i)
+            .append(',')
+            .append(1 + i % 90)
+            .append('.')
+            .append(10 + i % 90)
+            .append(',')
+            .append(i % 500)
+            .append(",1/4 NPT male,3/8 NPT female,8 mm,40 mm,drawn copper or brass,16 bar(g)\n");
+      }
+      Files.writeString(file, table);
+      for (String round : List.of("first", "again")) {
+        long began = System.nanoTime();
+        LoadReport report = stock.load(file);
+        out.println(
+            round + ": " + report + ", " + (System.nanoTime() - began) / NANOS_PER_MILLI + " ms");
+      }
+      long began = System.nanoTime();
+      int parts = stock.catalogue().parts().parts().size();
+      out.println("read as one catalogue: " + parts + " parts, "
+          + (System.nanoTime() - began) / NANOS_PER_MILLI + " ms");
+    } finally {
+      Files.deleteIfExists(file);
+    }
+  }
+}

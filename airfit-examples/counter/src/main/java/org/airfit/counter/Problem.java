@@ -1,0 +1,73 @@
+package org.airfit.counter;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Why a question is not answered, as RFC 9457 writes it. */
+final class Problem extends Exception {
+
+  static final String TYPE = "application/problem+json";
+
+  private static final long serialVersionUID = 1L;
+
+  private final int status;
+  private final String kind;
+  private final Map<String, String> more = new LinkedHashMap<>();
+
+  /**
+   * Makes one.
+   *
+   * @param status the status of HTTP
+   * @param kind a word for it, the same for all of its kind
+   * @param detail what is wrong with this question, and what to do
+   */
+  Problem(int status, String kind, String detail) {
+    super(detail, null, false, false);
+    this.status = status;
+    this.kind = kind;
+  }
+
+  /** Says more, where there is more to say. */
+  Problem with(String field, String value) {
+    if (!value.isEmpty()) {
+      more.put(field, value);
+    }
+    return this;
+  }
+
+  int status() {
+    return status;
+  }
+
+  /** Whether the rest of the body is still on its way, so that the connection is of no more use. */
+  boolean isAmidBody() {
+    return status == 408 || status == 413;
+  }
+
+  private static String title(int status) {
+    return switch (status) {
+      case 400 -> "The question cannot be read";
+      case 401 -> "A token is wanted";
+      case 403 -> "Not from there";
+      case 404 -> "There is no such thing";
+      case 405 -> "Not in this way";
+      case 408 -> "The question did not come in time";
+      case 409 -> "It cannot be done as things stand";
+      case 413 -> "The question is too long";
+      case 415 -> "The question is not JSON";
+      case 422 -> "Something in the question cannot be used";
+      case 503 -> "Not now";
+      default -> status < 500 ? "The question cannot be used" : "Something failed here";
+    };
+  }
+
+  Map<String, Object> toObject() {
+    Map<String, Object> object = new LinkedHashMap<>();
+    object.put("type", "urn:airfit:" + kind);
+    object.put("title", title(status));
+    object.put("status", status);
+    object.put("detail", String.valueOf(getMessage()));
+    object.putAll(more);
+    return object;
+  }
+}

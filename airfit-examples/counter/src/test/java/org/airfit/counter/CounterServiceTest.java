@@ -1,0 +1,461 @@
+package org.airfit.counter;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.entry;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import java.io.StringReader;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.logging.Handler;
+import java.util.logging.Level;
+import java.util.logging.LogRecord;
+import java.util.logging.Logger;
+import org.airfit.browser.Calls;
+import org.airfit.counter.stock.Database;
+import org.airfit.counter.stock.Shelf;
+import org.airfit.counter.stock.Stock;
+import org.airfit.files.Disk;
+import org.airfit.files.Json;
+import org.airfit.files.ReferenceSetFile;
+import org.airfit.files.ShopCatalogue;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the service answers, over the stock of an example. */
+class CounterServiceTest {
+
+  private static final Path EXAMPLES = Path.of("..", "jobs", "boatyard");
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  @TempDir
+  static Path folder;
+
+  private static Database database;
+  private static CounterService service;
+  private static Till till;
+  private static ShopCatalogue catalogue;
+
+  @BeforeAll
+  static void start() throws Exception {
+    Path file = EXAMPLES.resolve("catalogue.json");
+    catalogue = Disk.catalogue(file);
+    database = Database.open(Database.embedded(folder.resolve("stock")));
+    Stock stock = Stock.of(database, Clock.systemUTC());
+    stock.describe(catalogue.name(), Optional.of("USD"), catalogue.profiles());
+    stock.load("stock.csv", new StringReader(Stock.toTable(fields(file))));
+    stock.load(
+        "some.csv", new StringReader("kind,id,name,price,quantity\ndrain,DR-7,Drain,4.00,7\n"));
+    Path page = folder.resolve("page.html");
+    Files.writeString(page, "<!doctype html><title>counter</title>");
+    // The first answers of a JVM are slow, and what is held here is what they are.
+    service = CounterService.start(
+        Settings.usual()
+            .withPage(page)
+            .limitedTo(8, Duration.ofSeconds(30), Duration.ofSeconds(30)),
+        stock,
+        Shelf.of(database, Clock.systemUTC()));
+    till = new Till(service.port());
+  }
+
+  @AfterAll
+  static void stop() throws Exception {
+    service.close();
+    database.close();
+  }
+
+  private static Map<String, Object> fields(Path file) throws Exception {
+    Map<String, Object> fields = new LinkedHashMap<>();
+    ((Map<?, ?>) Json.read(file.toString(), Files.readString(file)))
+        .forEach((name, value) -> fields.put(String.valueOf(name), value));
+    return fields;
+  }
+
+  private static Map<String, Object> job() throws Exception {
+    Map<String, Object> job = fields(EXAMPLES.resolve("weak-sander.json"));
+    job.remove("catalogue");
+    return job;
+  }
+
+  private static final Map<String, Object> HAND =
+      Map.of("readings", Map.of("tip diameter", "11.93 mm", "tip to collar", "9.83 mm"));
+
+  private static final Map<String, Object> ENDS =
+      Map.of("one", "1/4 NPT male", "other", "G 1/4 female");
+
+  private static final Map<String, Object> RUN = Map.of(
+      "supply", "90 psig",
+      "flow", "20 scfm",
+      "needed", "70 psig",
+      "elements",
+          List.of(
+              Map.of("part", "S-10"),
+              Map.of("name", "hose", "bore", "3/8 in", "length", "50 ft", "wall", "rubber hose")));
+
+  private static String network() throws Exception {
+    return Files.readString(Path.of("..", "networks", "header-leak.csv"));
+  }
+
+  @Test
+  void the_answers_are_those_of_the_page() throws Exception {
+    Map<String, Object> hand = new LinkedHashMap<>(HAND);
+    hand.put("set", ReferenceSetFile.toObject(catalogue.profiles()));
+    assertSame(till.post("/identify", HAND), Calls.answer("identify", hand));
+    assertSame(till.post("/mating", ENDS), Calls.answer("willItGo", ENDS));
+    Map<String, Object> run = new LinkedHashMap<>(RUN);
+    run.put("catalogue", fields(EXAMPLES.resolve("catalogue.json")));
+    assertSame(till.post("/run", RUN), Calls.answer("run", run));
+    Map<String, Object> select = new LinkedHashMap<>();
+    select.put("job", fields(EXAMPLES.resolve("weak-sander.json")));
+    select.put(
+        "files", Map.of("catalogue.json", Files.readString(EXAMPLES.resolve("catalogue.json"))));
+    HttpResponse<String> chosen = till.post("/select", Map.of("job", job()));
+    assertSame(chosen, Calls.answer("select", select));
+    assertThat(Till.object(chosen)).containsEntry("kind", "fits");
+    assertThat(till.post("/select", select).body()).isEqualTo(chosen.body());
+  }
+
+  private static void assertSame(HttpResponse<String> answer, Map<String, Object> wanted)
+      throws Exception {
+    assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
+    assertThat(MAPPER.readTree(answer.body())).isEqualTo(MAPPER.readTree(Json.write(wanted)));
+  }
+
+  /** Questions to every path, by method and path. */
+  private static Map<String, List<Map<String, Object>>> questions() throws Exception {
+    Map<String, List<Map<String, Object>>> questions = new LinkedHashMap<>();
+    for (String path : List.of(
+        "/health",
+        "/openapi.json",
+        "/stock/catalogue.json",
+        "/stock/DR-7",
+        "/stock/none",
+        "/reservations/r-1",
+        "/reservations/none",
+        "/",
+        "/metrics")) {
+      questions.put("GET " + path, List.of(Map.of()));
+    }
+    questions.put(
+        "POST /identify",
+        List.of(
+            HAND,
+            Map.of("socketOnly", true),
+            Map.of(),
+            Map.of("working", true, "readings", Map.of("bore", "7.7 mm")),
+            Map.of("caliper", "x")));
+    questions.put(
+        "POST /mating",
+        List.of(
+            ENDS,
+            Map.of("one", "3/8 NPT male"),
+            Map.of("one", "1/4 NPT male", "other", "1/2 NPT female")));
+    questions.put("POST /run", List.of(RUN, Map.of("supply", "90")));
+    questions.put(
+        "POST /select",
+        List.of(
+            Map.of("job", job(), "working", true),
+            Map.of("job", Map.of()),
+            Map.of("job", fields(Path.of("..", "jobs", "counter", "nitrogen.json")))));
+    questions.put("POST /network", List.of(Map.of("network", network()), Map.of("network", "x")));
+    questions.put(
+        "POST /reservations",
+        List.of(
+            Map.of("reference", "r-1", "pieces", Map.of("DR-7", 1)),
+            Map.of("reference", "r-1", "pieces", Map.of("DR-7", 1)),
+            Map.of("reference", "r-2", "pieces", Map.of("DR-7", 100))));
+    questions.put("POST /reservations/r-1/sell", List.of(Map.of()));
+    questions.put("POST /reservations/r-1/release", List.of(Map.of()));
+    return questions;
+  }
+
+  @Test
+  void what_the_openapi_document_tells_is_what_is_served() throws Exception {
+    JsonNode document = MAPPER.readTree(till.get("/openapi.json").body());
+    TreeSet<String> documented = new TreeSet<>();
+    for (Map.Entry<String, JsonNode> path : document.path("paths").properties()) {
+      path.getValue()
+          .fieldNames()
+          .forEachRemaining(
+              method -> documented.add(method.toUpperCase(Locale.ROOT) + " " + path.getKey()));
+    }
+    TreeSet<String> served = new TreeSet<>();
+    for (Endpoint endpoint : Endpoint.values()) {
+      served.add(endpoint.method() + " " + endpoint.path());
+    }
+    assertThat(documented).isEqualTo(served);
+
+    TreeSet<String> asked = new TreeSet<>();
+    for (Map.Entry<String, List<Map<String, Object>>> each : questions().entrySet()) {
+      List<String> words = List.of(each.getKey().split(" ", 2));
+      Endpoint endpoint = Endpoint.find(words.get(0), words.get(1)).endpoint();
+      asked.add(endpoint.method() + " " + endpoint.path());
+      JsonNode told =
+          document.path("paths").path(endpoint.path()).path(words.get(0).toLowerCase(Locale.ROOT));
+      for (Map<String, Object> question : each.getValue()) {
+        HttpResponse<String> answer =
+            words.get(0).equals("GET") ? till.get(words.get(1)) : till.post(words.get(1), question);
+        String where = each.getKey() + " " + question + " → " + answer.statusCode();
+        JsonNode response = told.path("responses").path(String.valueOf(answer.statusCode()));
+        assertThat(response.isObject()).as(where).isTrue();
+        String type =
+            answer.headers().firstValue("Content-Type").orElseThrow().replaceAll(";.*", "");
+        JsonNode media = response.path("content").path(type);
+        assertThat(media.isObject()).as(where + " " + type).isTrue();
+        if (type.endsWith("json")) {
+          assertValid(document, media.path("schema"), answer.body(), where);
+        }
+        if (answer.statusCode() < 300 && words.get(0).equals("POST")) {
+          JsonNode schema =
+              told.path("requestBody").path("content").path("application/json").path("schema");
+          assertValid(document, schema, Json.write(question), where + ", the question");
+        }
+      }
+    }
+    assertThat(asked).as("every path was asked").isEqualTo(served);
+  }
+
+  private static void assertValid(JsonNode document, JsonNode schema, String json, String where)
+      throws Exception {
+    ObjectNode root = MAPPER.createObjectNode();
+    root.set("components", document.path("components"));
+    root.set("$ref", schema.path("$ref"));
+    assertThat(JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+            .getSchema(root)
+            .validate(MAPPER.readTree(json)))
+        .as(where)
+        .isEmpty();
+  }
+
+  @Test
+  void a_problem_names_field_and_accepted_values() throws Exception {
+    HttpResponse<String> answer = till.post(
+        "/run",
+        Map.of("supply", "90", "flow", "20 scfm", "elements", List.of(Map.of("part", "S-10"))));
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.headers().firstValue("Content-Type")).contains("application/problem+json");
+    assertThat(Till.object(answer)).contains(entry("field", "supply"), entry("status", 422));
+    assertThat(String.valueOf(Till.object(answer).get("accepted"))).contains("psig");
+    answer = till.post("/select", "{\"job\": {\"airfitJob\": 2}, \"mots\": 1}");
+    assertThat(Till.object(answer))
+        .containsEntry("field", "mots")
+        .containsEntry("accepted", "job, files, most, working");
+    Map<String, Object> job = job();
+    job.put("catalogue", "../../etc/passwd");
+    answer = till.post("/select", Map.of("job", job));
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains("passwd: is not here; give it among the files, or name stock.json");
+    answer = till.post("/reservations", "{\"reference\": \"x\", \"pieces\": {\"DR-7\": 0}}");
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("pieces of DR-7 must be in [1, 1000000], were 0");
+  }
+
+  @Test
+  void two_tills_never_get_the_last_piece() throws Exception {
+    Stock stock = Stock.of(database, Clock.systemUTC());
+    stock.load("some.csv", new StringReader("kind,id,name,quantity\ndrain,DR-3,Drain,3\n"));
+    ExecutorService threads = Executors.newFixedThreadPool(40);
+    List<Callable<Integer>> tills = new ArrayList<>();
+    for (int i = 0; i < 40; i++) {
+      Map<String, Object> wanted = Map.of("reference", "till " + i, "pieces", Map.of("DR-3", 1));
+      tills.add(() -> {
+        int status = till.post("/reservations", wanted).statusCode();
+        for (int again = 0; status == 503 && again < 50; again++) {
+          Thread.sleep(20);
+          status = till.post("/reservations", wanted).statusCode();
+        }
+        return status;
+      });
+    }
+    List<Integer> statuses = new ArrayList<>();
+    for (Future<Integer> status : threads.invokeAll(tills)) {
+      statuses.add(status.get());
+    }
+    threads.shutdown();
+    assertThat(statuses).filteredOn(status -> status == 201).hasSize(3);
+    assertThat(statuses).filteredOn(status -> status == 409).hasSize(37);
+    assertThat(Till.object(till.get("/stock/DR-3")))
+        .containsEntry("quantity", 3)
+        .containsEntry("reserved", 3)
+        .containsEntry("available", 0);
+  }
+
+  @Test
+  void hostile_questions_are_refused_cheaply_and_tell_nothing() throws Exception {
+    String deep = "{\"job\": " + "[".repeat(33) + "]".repeat(33) + "}";
+    Map<String, HttpResponse<String>> answers = new LinkedHashMap<>();
+    answers.put("400 deep", till.post("/select", deep));
+    answers.put("400 twice", till.post("/mating", "{\"one\": \"a\", \"one\": \"b\"}"));
+    answers.put("400 list", till.post("/mating", "[]"));
+    answers.put("400 half", till.post("/mating", "{\"one\": "));
+    answers.put("400 more", till.post("/mating", "{} {}"));
+    answers.put("400 empty", till.post("/mating", ""));
+    answers.put("400 long number", till.post("/select", "{\"most\": 1" + "0".repeat(2000) + "}"));
+    answers.put("422 infinite", till.post("/select", "{\"job\": {\"a\": [1, 1e999]}}"));
+    answers.put(
+        "422 script",
+        till.post("/mating", "{\"one\": \"<script>alert(1)</script>\", \"other\": \"x\"}"));
+    answers.put(
+        "422 sql",
+        till.post("/mating", "{\"one\": \"'; DROP TABLE article; --\", \"other\": \"x\"}"));
+    answers.put("404 sql", till.get("/stock/%27;%20DROP%20TABLE%20article;--"));
+    answers.put(
+        "415 form",
+        till.send(till.to("/mating")
+            .header("Content-Type", "text/plain")
+            .POST(HttpRequest.BodyPublishers.ofString("{}"))));
+    answers.put(
+        "415 none", till.send(till.to("/mating").POST(HttpRequest.BodyPublishers.ofString("{}"))));
+    answers.put(
+        "415 zipped",
+        till.send(till.to("/mating")
+            .header("Content-Type", "application/json")
+            .header("Content-Encoding", "gzip")
+            .POST(HttpRequest.BodyPublishers.ofString("{}"))));
+    answers.put("400 path", till.get("/../../etc/passwd"));
+    answers.put("404 other", till.get("/admin"));
+    answers.put("400 coded path", till.get("/%2e%2e/%2e%2e/etc/passwd"));
+    answers.put("400 slash", till.get("/stock/a%2Fb"));
+    answers.put("405 get", till.get("/mating"));
+    answers.put(
+        "405 options",
+        till.send(till.to("/mating")
+            .header("Origin", "http://other.example")
+            .header("Access-Control-Request-Method", "POST")
+            .method("OPTIONS", HttpRequest.BodyPublishers.noBody())));
+    answers.put("405 delete", till.send(till.to("/stock/DR-7").DELETE()));
+    for (Map.Entry<String, HttpResponse<String>> each : answers.entrySet()) {
+      HttpResponse<String> answer = each.getValue();
+      assertThat(answer.statusCode() + " " + each.getKey().substring(4))
+          .as(answer.body())
+          .isEqualTo(each.getKey());
+      assertThat(answer.headers().firstValue("Content-Type"))
+          .as(each.getKey())
+          .contains("application/problem+json");
+      assertThat(answer.body())
+          .as(each.getKey())
+          .doesNotContain(
+              "Exception", "org.", "java", "jetty", "jackson", "Stream", "/work", "\tat ");
+      assertThat(answer.headers().map().keySet())
+          .as(each.getKey())
+          .noneMatch(name -> name.startsWith("access-control") || name.equals("server"));
+    }
+    assertThat(answers.get("405 get").headers().firstValue("Allow")).contains("POST");
+    assertThat(Objects.requireNonNull(answers.get("422 infinite")).body())
+        .contains("\"field\":\"job.a[2]\"");
+    assertThat(till.get("/stock/DR-7").statusCode()).isEqualTo(200);
+  }
+
+  @Test
+  void a_question_that_is_too_long_is_refused_without_reading_on() throws Exception {
+    String told = tooLong("Content-Length: 10485760", new byte[0]);
+    assertThat(told)
+        .startsWith("HTTP/1.1 413")
+        .contains("at most 1048576 bytes", "Connection: close");
+    byte[] chunk = new byte[(1 << 20) + 1];
+    String size = Integer.toHexString(chunk.length) + "\r\n";
+    byte[] body =
+        Arrays.copyOf(size.getBytes(StandardCharsets.US_ASCII), size.length() + chunk.length);
+    assertThat(tooLong("Transfer-Encoding: chunked", body)).startsWith("HTTP/1.1 413");
+  }
+
+  /** Sends no more than is told, as a client that is answered amid its sending may never read the answer. */
+  private static String tooLong(String length, byte[] body) throws Exception {
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), service.port())) {
+      socket.setSoTimeout(20_000);
+      String head =
+          "POST /mating HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\n";
+      socket
+          .getOutputStream()
+          .write((head + length + "\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
+      socket.getOutputStream().write(body);
+      return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  @Test
+  void every_answer_has_the_headers_that_keep_others_out() throws Exception {
+    for (String path : List.of("/health", "/", "/metrics", "/none")) {
+      HttpResponse<String> answer = till.get(path);
+      assertThat(answer.headers().firstValue("X-Content-Type-Options")).contains("nosniff");
+      assertThat(answer.headers().firstValue("Referrer-Policy")).contains("no-referrer");
+      assertThat(answer.headers().firstValue("Cache-Control")).contains("no-store");
+      assertThat(answer.headers().firstValue("X-Frame-Options")).contains("DENY");
+      assertThat(answer.headers().firstValue("Content-Security-Policy").orElse(""))
+          .contains("frame-ancestors 'none'");
+    }
+    assertThat(till.get("/").body()).contains("<title>counter");
+  }
+
+  @Test
+  void the_log_and_the_metrics_hold_no_word_of_the_callers() throws Exception {
+    List<String> lines = new CopyOnWriteArrayList<>();
+    Handler notes = new Handler() {
+      @Override
+      public void publish(LogRecord entry) {
+        lines.add(entry.getMessage());
+      }
+
+      @Override
+      public void flush() {}
+
+      @Override
+      public void close() {}
+    };
+    Logger logger = Logger.getLogger("org.airfit.counter");
+    logger.addHandler(notes);
+    logger.setUseParentHandlers(false);
+    logger.setLevel(Level.ALL);
+    try {
+      Map<String, Object> job = job();
+      job.put("customer", "Mrs Secret");
+      till.post("/select?secret=1", Map.of("job", job));
+      till.get("/stock/secret");
+      till.get("/secret");
+      till.post("/reservations/secret/sell", "{}");
+      for (int wait = 0; lines.size() < 4 && wait < 500; wait++) {
+        Thread.sleep(
+            10); // a line is written when the answer is sent, which the caller may have before
+      }
+    } finally {
+      logger.removeHandler(notes);
+    }
+    assertThat(lines).hasSize(4);
+    assertThat(lines).noneMatch(line -> line.toLowerCase(Locale.ROOT).contains("secret"));
+    assertThat(lines.get(0)).matches("select 200 [0-9]+ ms [0-9]+ in [0-9]+ out");
+    assertThat(lines.get(1)).startsWith("stock 404 ");
+    String metrics = till.get("/metrics").body();
+    assertThat(metrics)
+        .contains("airfit_questions_total{endpoint=\"select\",status=\"200\"}")
+        .contains("airfit_answer_seconds_count{endpoint=\"stock\"}")
+        .doesNotContain("secret", "Secret");
+  }
+}

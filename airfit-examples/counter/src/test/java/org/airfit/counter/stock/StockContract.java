@@ -1,0 +1,409 @@
+package org.airfit.counter.stock;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import org.airfit.files.CatalogueFile;
+import org.airfit.files.Disk;
+import org.airfit.files.Document;
+import org.airfit.files.ShopCatalogue;
+import org.airfit.files.WrongFileException;
+import org.airfit.plug.ReferenceSet;
+import org.airfit.quantity.Money;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a stock promises, whichever database keeps it. */
+abstract class StockContract {
+
+  private static final int CLERKS = 200;
+
+  private Database database;
+
+  /** A database without tables. */
+  abstract Database opened() throws Exception;
+
+  @BeforeEach
+  void open() throws Exception {
+    database = opened();
+  }
+
+  @AfterEach
+  void close() {
+    if (database != null) {
+      database.close();
+    }
+  }
+
+  @Test
+  void a_row_is_the_part_that_the_catalogue_file_has() throws Exception {
+    int articles = 0;
+    for (String shop : List.of("boatyard", "quarry-road", "quay-street")) {
+      Path file = Shops.JOBS.resolve(shop).resolve("catalogue.json");
+      ShopCatalogue expected = Disk.catalogue(file);
+      Map<String, Object> fields = Shops.fields(file);
+      Stock stock = Stock.of(database, Shops.NOON);
+      stock.describe(
+          expected.name(),
+          Optional.ofNullable(fields.get("currency")).map(String::valueOf),
+          expected.profiles());
+
+      LoadReport report = Shops.load(stock, Stock.toTable(fields));
+
+      assertThat(report.rejects()).isEmpty();
+      articles += report.stored();
+      ShopCatalogue read = stock.catalogue();
+      assertThat(read.name()).isEqualTo(expected.name());
+      assertThat(read.parts()).isEqualTo(expected.parts());
+      assertThat(read.profiles().profiles()).isEqualTo(expected.profiles().profiles());
+      assertThat(read.remarks()).hasSameSizeAs(expected.remarks());
+      // The file that a page gets is the same catalogue too, and needs no other file beside it.
+      ShopCatalogue page = CatalogueFile.read(Document.of("page", stock.catalogueFile()));
+      assertThat(page.parts()).isEqualTo(expected.parts());
+      assertThat(page.profiles().profiles()).isEqualTo(expected.profiles().profiles());
+      close();
+      database = opened();
+    }
+    assertThat(articles).isGreaterThan(100);
+  }
+
+  @Test
+  void each_reject_names_row_column_value_and_reason() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    String table = Shops.HEADING
+        + Shops.socket("S-1", "good", "12.50", "3")
+        + "\n"
+        + Shops.socket("S-2", "price with a comma", "\"12,50\"", "3")
+        + Shops.socket("S-3", "five decimals", "1.00005", "3")
+        + Shops.socket("S-4", "half a piece", "1.00", "0.5")
+        + Shops.socket("S-1", "twice", "1.00", "1")
+        + "sokcet,S-6,misspelt,1.00,1,gannet,3/8 NPT female,Cv 1.4,16 bar(g)\n"
+        + "socket,S-7,unknown profile,1.00,1,ganet,3/8 NPT female,Cv 1.4,16 bar(g)\n"
+        + "socket,S-8,no unit,1.00,1,gannet,3/8 NPT female,Cv 1.4,16\n"
+        + "socket,S-9,no end,1.00,1,gannet,,Cv 1.4,16 bar(g)\n"
+        + "socket,S-10,long row,1.00,1,gannet,3/8 NPT female,Cv 1.4,16 bar(g),more\n"
+        + "socket,S-11,short row\n"
+        + ",S-12,no kind,1.00,1,gannet,3/8 NPT female,Cv 1.4,16 bar(g)\n"
+        + Shops.socket("S-13", "minus", "-1.00", "1")
+        + Shops.socket("S-14", "steers \u001b[2J", "1.00", "1")
+        + Shops.socket("S-15", "n".repeat(401), "1.00", "1")
+        + Shops.socket("S-16", "good too", "", "");
+
+    LoadReport report = Shops.load(stock, table);
+
+    assertThat(report.rowsIn()).isEqualTo(16);
+    assertThat(report.stored()).isEqualTo(2);
+    assertThat(report.rejects())
+        .extracting(Reject::row, Reject::column, Reject::value)
+        .containsExactly(
+            tuple(4L, "price", "12,50"),
+            tuple(5L, "price", "1.00005"),
+            tuple(6L, "quantity", "0.5"),
+            tuple(7L, "id", "S-1"),
+            tuple(8L, "kind", "sokcet"),
+            tuple(9L, "takes", "ganet"),
+            tuple(10L, "rated", "16"),
+            tuple(11L, "end", ""),
+            tuple(12L, "", ""),
+            tuple(13L, "", ""),
+            tuple(14L, "kind", ""),
+            tuple(15L, "price", "-1.00"),
+            tuple(16L, "name", "steers \u001b[2J"),
+            tuple(17L, "name", "n".repeat(401)));
+    assertThat(report.rejects())
+        .allSatisfy(reject -> assertThat(reject.reason()).isNotBlank());
+    assertThat(report.rejects().get(5).reason()).contains("accepted: tern, gannet, skua");
+    assertThat(report.rejects().get(6).reason()).contains("the unit is missing");
+    assertThat(report.toCsv().lines()).hasSize(15);
+    assertThat(report.toCsv()).startsWith("row,column,value,reason\n4,price,\"12,50\",");
+    assertThat(report.toCsv().chars().filter(c -> c == 0x1b)).isEmpty();
+    assertThat(stock.catalogue().parts().parts()).extracting("id").containsExactly("S-1", "S-16");
+  }
+
+  @Test
+  void of_a_table_that_cannot_be_read_nothing_is_stored(@TempDir Path folder) throws Exception {
+    Stock stock = Shops.boatyard(database);
+    String good = Shops.socket("S-1", "good", "12.50", "3");
+    Map<String, String> tables = new LinkedHashMap<>();
+    tables.put(
+        Shops.HEADING + good + "socket,S-2,\"never closed,1.00,1\n" + good, "quotation mark");
+    tables.put("knd,id,name\n" + good, "\"knd\" is no column here; accepted: kind, id");
+    tables.put("kind,id,name,id\nsocket,a,b,c\n", "column id stands twice");
+    tables.put("id,name\na,b\n", "column kind is missing");
+    tables.put("\n\n", "is empty");
+    tables.forEach((table, complaint) -> assertThatThrownBy(() -> Shops.load(stock, table))
+        .isInstanceOf(WrongFileException.class)
+        .hasMessageContaining(complaint));
+    Path latin = folder.resolve("latin.csv");
+    Files.write(
+        latin,
+        (Shops.HEADING + Shops.socket("S-1", "Düse", "1", "1"))
+            .getBytes(StandardCharsets.ISO_8859_1));
+    assertThatThrownBy(() -> stock.load(latin))
+        .isInstanceOf(WrongFileException.class)
+        .hasMessageContaining("is not text in UTF-8");
+    assertThat(stock.catalogue().parts().parts()).isEmpty();
+    assertThat(stock.version()).isEqualTo(1);
+  }
+
+  @Test
+  void semicolons_and_a_byte_order_mark_are_read_too() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    LoadReport report = Shops.load(
+        stock,
+        "\ufeff" + (Shops.HEADING + Shops.socket("S-1", "one", "12.50", "3")).replace(',', ';'));
+    assertThat(report.stored()).isEqualTo(1);
+  }
+
+  @Test
+  void sql_in_a_text_is_a_text() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    String evil = "x'); DROP TABLE article; -- \\ ? {d '1'} $$";
+    Shops.load(stock, Shops.HEADING + Shops.socket(evil.replace(";", "."), evil, "1", "2"));
+    assertThat(stock.catalogue().parts().parts()).extracting("name").containsExactly(evil);
+    Shelf shelf = Shelf.of(database, Shops.NOON);
+    assertThat(shelf.level(evil)).isEmpty();
+    assertThat(shelf.level(evil.replace(";", ".")).orElseThrow().available()).isEqualTo(2);
+    assertThat(shelf.reserve(evil, Map.of(evil.replace(";", "."), 1)))
+        .isInstanceOf(ReserveAnswer.Held.class);
+    assertThat(shelf.find(evil)).isPresent();
+  }
+
+  @Test
+  void a_second_table_replaces_what_it_tells_and_keeps_the_rest() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    Shelf shelf = Shelf.of(database, Shops.NOON);
+    Shops.load(
+        stock,
+        Shops.HEADING
+            + Shops.socket("S-1", "one", "1.00", "5")
+            + Shops.socket("S-2", "two", "2.00", "5")
+            + Shops.socket("S-3", "three", "3.00", "5"));
+    shelf.reserve("job", Map.of("S-2", 4, "S-3", 1));
+    long before = stock.version();
+
+    LoadReport report = Shops.load(
+        stock,
+        Shops.HEADING
+            + Shops.socket("S-4", "four", "4.00", "1")
+            + Shops.socket("S-3", "three", "3.33", "")
+            + Shops.socket("S-2", "zwei", "", "3"));
+
+    assertThat(report.stored()).isEqualTo(3);
+    assertThat(stock.version()).isEqualTo(before + 1);
+    assertThat(stock.catalogue().parts().parts())
+        .extracting("name")
+        .containsExactly("one", "zwei", "three", "four");
+    assertThat(stock.catalogue().parts().part("S-2").orElseThrow().facts().price())
+        .isEmpty();
+    assertThat(shelf.level("S-2")).contains(new StockLevel("S-2", 3, 4));
+    assertThat(shelf.level("S-2").orElseThrow().available()).isZero();
+    assertThat(shelf.level("S-3")).contains(new StockLevel("S-3", 5, 1));
+  }
+
+  @Test
+  void money_is_exact() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    Shops.load(
+        stock,
+        Shops.HEADING
+            + Shops.socket("S-1", "one", "0.1", "1")
+            + Shops.socket("S-2", "two", "0.2", "1")
+            + Shops.socket("S-3", "three", "99999999.9999", "1"));
+    List<Money> prices = stock.catalogue().parts().parts().stream()
+        .map(part -> part.facts().price().orElseThrow())
+        .toList();
+    assertThat(prices.get(0).plus(prices.get(1))).isEqualTo(Money.parse("0.3 USD"));
+    assertThat(prices.get(2)).isEqualTo(Money.parse("99999999.9999 USD"));
+  }
+
+  @Test
+  void profiles_that_an_article_needs_cannot_be_taken_away() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    Shops.load(stock, Shops.HEADING + Shops.socket("S-1", "one", "1.00", "5"));
+    ShopCatalogue other =
+        Disk.catalogue(Shops.JOBS.resolve("quay-street").resolve("catalogue.json"));
+    assertThatThrownBy(() -> stock.describe("other", Optional.of("USD"), other.profiles()))
+        .isInstanceOf(WrongFileException.class)
+        .hasMessageContaining("gannet");
+    assertThatThrownBy(() -> stock.describe("other", Optional.empty(), stock.profiles()))
+        .isInstanceOf(WrongFileException.class)
+        .hasMessageContaining("currency");
+    assertThat(stock.catalogue().name()).isNotEqualTo("other");
+  }
+
+  @Test
+  void a_measured_set_is_kept_to_the_last_bit() throws Exception {
+    ReferenceSet set = Disk.referenceSet(Path.of("..", "sets", "workshop.csv"));
+    Stock stock = Stock.of(database, Shops.NOON);
+    stock.describe("workshop", Optional.empty(), set);
+    assertThat(stock.profiles()).isEqualTo(set);
+    assertThat(stock.catalogue().profiles()).isEqualTo(set);
+    assertThat(CatalogueFile.read(Document.of("page", stock.catalogueFile()))
+            .profiles()
+            .profiles())
+        .isEqualTo(set.profiles());
+  }
+
+  @Test
+  void a_currency_column_must_be_that_of_the_shop() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    LoadReport report = stock.load(
+        "stock.csv",
+        new StringReader(
+            "kind,id,name,price,currency,//\ndrain,D-1,one,1,USD,x\ndrain,D-2,two,1,EUR,y\n"));
+    assertThat(report.stored()).isEqualTo(1);
+    assertThat(report.rejects())
+        .extracting(Reject::row, Reject::column, Reject::value)
+        .containsExactly(tuple(3L, "currency", "EUR"));
+  }
+
+  @Test
+  void of_200_clerks_as_many_get_a_piece_as_there_are_pieces() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    Shelf shelf = Shelf.of(database, Shops.NOON);
+    int pieces = 37;
+    Shops.load(
+        stock,
+        Shops.HEADING
+            + Shops.socket("S-1", "one", "1.00", String.valueOf(pieces))
+            + Shops.socket("S-2", "two", "2.00", String.valueOf(CLERKS))
+            + Shops.socket("S-3", "three", "2.00", "1"));
+    // Each wants two articles, in no common order; the first of them is scarce.
+    List<ReserveAnswer> answers = together(clerk -> {
+      Map<String, Integer> wanted = new LinkedHashMap<>();
+      wanted.put(clerk % 2 == 0 ? "S-1" : "S-2", 1);
+      wanted.put(clerk % 2 == 0 ? "S-2" : "S-1", 1);
+      return shelf.reserve("clerk " + clerk, wanted);
+    });
+
+    assertThat(answers).filteredOn(ReserveAnswer.Held.class::isInstance).hasSize(pieces);
+    assertThat(answers)
+        .filteredOn(ReserveAnswer.TooFew.class::isInstance)
+        .hasSize(CLERKS - pieces)
+        .allSatisfy(answer -> assertThat(((ReserveAnswer.TooFew) answer).shortages())
+            .containsExactly(new ReserveAnswer.Shortage("S-1", 1, Optional.of(0))));
+    assertThat(shelf.level("S-1")).contains(new StockLevel("S-1", pieces, pieces));
+    assertThat(shelf.level("S-2")).contains(new StockLevel("S-2", CLERKS, pieces));
+
+    // The last piece, by two hundred at once.
+    assertThat(together(clerk -> shelf.reserve("last " + clerk, Map.of("S-3", 1))))
+        .filteredOn(ReserveAnswer.Held.class::isInstance)
+        .hasSize(1);
+    assertThat(shelf.level("S-3")).contains(new StockLevel("S-3", 1, 1));
+
+    // Half of those held are sold, the others released, each of them twice at once.
+    List<Reservation> ended = together(clerk -> {
+      int which = clerk / 2;
+      return (which % 2 == 0 ? shelf.sell("clerk " + which) : shelf.release("clerk " + which))
+          .orElse(new Reservation("none", Reservation.State.HELD, Map.of()));
+    });
+    assertThat(ended).hasSize(CLERKS);
+    long sold = 0;
+    long held = 0;
+    for (int clerk = 0; clerk < CLERKS; clerk++) {
+      Optional<Reservation> reservation = shelf.find("clerk " + clerk);
+      if (reservation.isPresent()) {
+        sold += reservation.get().state() == Reservation.State.SOLD ? 1 : 0;
+        held += reservation.get().state() == Reservation.State.HELD ? 1 : 0;
+      }
+    }
+    assertThat(shelf.level("S-1")).contains(new StockLevel("S-1", pieces - (int) sold, (int) held));
+    assertThat(shelf.level("S-2")).contains(new StockLevel("S-2", CLERKS - (int) sold, (int) held));
+  }
+
+  @Test
+  void what_is_asked_twice_is_held_once() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    Shelf shelf = Shelf.of(database, Shops.NOON);
+    Shops.load(stock, Shops.HEADING + Shops.socket("S-1", "one", "1.00", "500"));
+
+    List<ReserveAnswer> answers = together(clerk -> shelf.reserve("same", Map.of("S-1", 2)));
+
+    assertThat(answers)
+        .allSatisfy(answer -> assertThat(answer).isInstanceOf(ReserveAnswer.Held.class));
+    assertThat(answers)
+        .filteredOn(answer -> answer instanceof ReserveAnswer.Held held && held.isNew())
+        .hasSize(1);
+    assertThat(shelf.level("S-1")).contains(new StockLevel("S-1", 500, 2));
+    assertThat(shelf.reserve("same", Map.of("S-1", 3)))
+        .isInstanceOf(ReserveAnswer.ReferenceTaken.class);
+    assertThat(shelf.sell("same").orElseThrow().state()).isEqualTo(Reservation.State.SOLD);
+    assertThat(shelf.release("same").orElseThrow().state()).isEqualTo(Reservation.State.SOLD);
+    assertThat(shelf.level("S-1")).contains(new StockLevel("S-1", 498, 0));
+    assertThat(shelf.sell("never made")).isEmpty();
+  }
+
+  @Test
+  void a_reservation_is_all_or_nothing() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    Shelf shelf = Shelf.of(database, Shops.NOON);
+    Shops.load(
+        stock,
+        Shops.HEADING
+            + Shops.socket("S-1", "one", "1.00", "5")
+            + Shops.socket("S-2", "two", "1.00", "2"));
+    assertThat(shelf.reserve("job", Map.of("S-1", 1, "S-2", 3, "S-9", 1)))
+        .isEqualTo(new ReserveAnswer.TooFew(List.of(
+            new ReserveAnswer.Shortage("S-2", 3, Optional.of(2)),
+            new ReserveAnswer.Shortage("S-9", 1, Optional.empty()))));
+    assertThat(shelf.level("S-1")).contains(new StockLevel("S-1", 5, 0));
+    assertThat(shelf.find("job")).isEmpty();
+    assertThat(shelf.reserve("job", Map.of("S-1", 5))).isInstanceOf(ReserveAnswer.Held.class);
+    assertThatThrownBy(() -> shelf.reserve(" ", Map.of("S-1", 1)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("reference must have 1 to 100 letters, had 1");
+    assertThatThrownBy(() -> shelf.reserve("x", Map.of("S-1", 0)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("pieces of S-1 must be in [1, 1000000], were 0");
+    assertThatThrownBy(() -> shelf.reserve("x", Map.of()))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("pieces must be of 1 to 1000 articles, were of 0");
+  }
+
+  private interface Clerk<T> {
+    T does(int clerk) throws Exception;
+  }
+
+  /** Lets all clerks begin at the same moment. */
+  private static <T> List<T> together(Clerk<T> work) throws Exception {
+    ExecutorService threads = Executors.newFixedThreadPool(CLERKS);
+    CountDownLatch start = new CountDownLatch(CLERKS);
+    try {
+      List<Callable<T>> tasks = new ArrayList<>();
+      for (int i = 0; i < CLERKS; i++) {
+        int clerk = i;
+        tasks.add(() -> {
+          start.countDown();
+          start.await();
+          return work.does(clerk);
+        });
+      }
+      List<T> answers = new ArrayList<>();
+      for (Future<T> answer : threads.invokeAll(tasks)) {
+        answers.add(answer.get(60, TimeUnit.SECONDS));
+      }
+      return answers;
+    } finally {
+      threads.shutdownNow();
+    }
+  }
+}
