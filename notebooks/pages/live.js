@@ -14,7 +14,7 @@ const SIGNS = [
   [/\b([DLWd])_([a-z])\b/g, '$1<sub>$2</sub>'],
   [/\b([pEL])([0-5])\b/g, '$1<sub>$2</sub>'],
   [/\bCd\b/g, 'C<sub>d</sub>'],
-  [/(?<!Tern )\bT([01])\b/g, 'T<sub>$1</sub>'],
+  [/(Tern )?\bT([01])\b/g, (all, name, sign) => (name ? all : `T<sub>${sign}</sub>`)],
   [/\b(\d+(?:\.\d+)?)e(-?)(\d+)\b/g, (all, digits, sign, power) => `${digits} × 10<sup>${sign && '−'}${power}</sup>`],
 ];
 
@@ -501,7 +501,7 @@ class Follower {
       type: 'text',
       autocomplete: 'off',
       spellcheck: 'false',
-      'aria-describedby': `${id}-w`,
+      'aria-describedby': `${id}-w ${id}-t`,
       ...(input.optional ? { placeholder: 'not read' } : {}),
     });
     text.value = input.text;
@@ -513,11 +513,12 @@ class Follower {
       'aria-labelledby': `${id}-l`,
       'aria-valuetext': input.text || 'not read',
     });
+    const taken = element('p', { class: 'taken', id: `${id}-t`, role: 'status' });
     slider.value = input.text ? String(parseFloat(input.text)) : String((Number(input.low) + Number(input.high)) / 2);
     text.addEventListener('input', () => this.#set(n, text.value));
     slider.addEventListener('input', () => this.#set(n, this.#written(input, slider.value)));
-    (this.#fields[n] ??= []).push({ text, slider, wrong });
-    return element('div', { class: 'field' }, label, text, slider, wrong);
+    (this.#fields[n] ??= []).push({ text, slider, wrong, taken });
+    return element('div', { class: 'field' }, label, text, slider, taken, wrong);
   }
 
   #written(input, value) {
@@ -583,16 +584,18 @@ class Follower {
   #show(places) {
     const answered = this.#answered(places);
     const faults = new Map(answered.filter(({ what }) => what === 'wrong').map(({ name, text }) => [name, text]));
-    const at = new Map(answered.filter(({ what }) => what === 'at').map(({ name, text }) => [name, text]));
+    const at = new Map(answered.filter(({ what }) => what === 'at').map((row) => [row.name, row]));
     this.#figure.inputs.forEach((input, n) =>
-      this.#fields[n].forEach(({ text, slider, wrong }) => {
+      this.#fields[n].forEach(({ text, slider, wrong, taken }) => {
         if (text) {
           const fault = faults.get(input.id) ?? '';
           wrong.textContent = fault;
           text.setAttribute('aria-invalid', String(fault !== ''));
           if (at.has(input.id)) {
-            slider.value = at.get(input.id);
+            slider.value = at.get(input.id).text;
           }
+          const unit = at.get(input.id)?.form ?? '';
+          taken.textContent = unit && `taken as ${unit}`;
           slider.setAttribute('aria-valuetext', this.#texts[n] || 'not read');
         }
       }),

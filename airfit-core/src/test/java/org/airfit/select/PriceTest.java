@@ -43,8 +43,9 @@ class PriceTest {
     Selection.Proposals pieces = fitting(Objective.FEWEST_PIECES, parts());
     assertThat(pieces.best().socket("outlet").id()).isEqualTo("middling");
     assertThat(pieces.whyBest())
-        .contains("fewest pieces to buy, of those its couplings have the fewest profiles, and of those that have"
-            + " all prices known it costs least")
+        .contains(
+            "fewest pieces to buy, of those its couplings have the fewest profiles, and of those that have"
+                + " all prices known it costs least")
         .contains("5 pieces to buy, 75.00 EUR,");
     List<Part> unpriced = new ArrayList<>(Shelf.parts());
     unpriced.add(Shelf.socket(Shelf.steel("wider"), "finch", "3/8 NPT female", 9.5));

@@ -539,7 +539,8 @@ class RulesInWordsTest {
     assertThat(fitting(Shelf.job(), usualWith(hose(facts("other hose")))).whyBest())
         .isEqualTo(
             "Of all combinations that meet every rule it needs the fewest pieces to buy, of those its"
-                + " couplings have the fewest profiles, and of those it keeps the most pressure: 5 pieces to buy, " + atTool(alone.best())
+                + " couplings have the fewest profiles, and of those it keeps the most pressure: 5 pieces to buy, "
+                + atTool(alone.best())
                 + " at the tool.");
     List<Part> partly = usualWith(
         socket(priced("socket", "10"), "finch"),

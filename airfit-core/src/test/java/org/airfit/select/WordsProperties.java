@@ -66,7 +66,9 @@ class WordsProperties {
     if (!(answer instanceof Selection.Proposals fitting)) {
       assertThat(all).as(answer.toString()).noneMatch(Proposal::fits);
       assertThat(answer.working().toText())
-          .containsAnyOf("No combination of parts meets every rule", "couplings, hoses and adapters do not change");
+          .containsAnyOf(
+              "No combination of parts meets every rule",
+              "couplings, hoses and adapters do not change");
       return;
     }
     ToldOnceMore rules = new ToldOnceMore(job);

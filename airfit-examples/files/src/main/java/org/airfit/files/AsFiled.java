@@ -38,7 +38,15 @@ public record AsFiled(Object content, Map<String, Object> files) {
     }
     if (value instanceof List<?> list) {
       List<@Nullable Object> copy = new ArrayList<>(list.size());
-      list.forEach(each -> copy.add(each == null ? null : copy(each)));
+      Object last = null;
+      Object copied = null;
+      for (Object each : list) {
+        if (each != last) {
+          last = each;
+          copied = each == null ? null : copy(each);
+        }
+        copy.add(copied); // millions of empty rows are one and the same
+      }
       return Collections.unmodifiableList(copy);
     }
     return value;

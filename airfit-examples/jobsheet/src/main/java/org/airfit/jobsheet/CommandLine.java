@@ -57,6 +57,10 @@ final class CommandLine {
   }
 
   static Path path(String text, String usage) throws WrongFileException {
+    if (text.startsWith("-")) {
+      throw new WrongFileException(
+          text, "", "is no option of this program, and no name of a file here; " + usage);
+    }
     try {
       return Path.of(text);
     } catch (InvalidPathException e) {

@@ -22,16 +22,21 @@ import org.airfit.safety.Caution;
  * single changes that are enough, each the least of its kind; where none is, two; and otherwise how far the best goes.
  *
  * @param forEvery single changes after which no drop is short; the least of its kind each
- * @param drops every drop that is short, and what is enough for it
+ * @param drops the drops that are short, and what is enough for each; of many those that lack most
  * @param together where no single change is enough for every drop: the first of each drop at once, if then none is short
+ * @param more how many more drops are short
  */
-public record NetworkChanges(List<Change> forEvery, List<OfDrop> drops, Optional<Change> together) {
+public record NetworkChanges(
+    List<Change> forEvery, List<OfDrop> drops, Optional<Change> together, int more) {
 
   /** A gain below this is not worth a change [Pa]: our choice. */
   private static final double WORTH_PASCALS = 1000.0;
 
   /** Of so many changes that bring a drop most, two at a time are tried where none is enough: our choice. */
   private static final int PAIRED = 4;
+
+  /** Of so many drops that lack most, each is looked at alone: our choice. */
+  private static final int LOOKED_AT = 12;
 
   /** Copies the lists; refuses what is null. */
   public NetworkChanges {
@@ -118,7 +123,7 @@ public record NetworkChanges(List<Change> forEvery, List<OfDrop> drops, Optional
   }
 
   static NetworkChanges none() {
-    return new NetworkChanges(List.of(), List.of(), Optional.empty());
+    return new NetworkChanges(List.of(), List.of(), Optional.empty(), 0);
   }
 
   /** Whether no drop is short. */
@@ -141,16 +146,33 @@ public record NetworkChanges(List<Change> forEvery, List<OfDrop> drops, Optional
   /** One thing to change, at one of its steps; the first is the least. */
   private record Move(NetworkLever lever, int step) {}
 
-  /** What each drop has after moves. */
-  private record After(
-      List<NetworkSheet.DropAnswer> answers, List<String> forbidden, List<String> cautions) {
+  /** What each drop lacks after moves; no more is kept, as there may be many. */
+  private static final class After {
+
+    private final double[] lacks;
+    private final boolean[] enough;
+    private final List<String> forbidden;
+    private final List<String> cautions;
+
+    After(NetworkJob job, NetworkResult.Solved solved) {
+      List<DropAnswer> answers = DropAnswer.all(job, solved);
+      lacks = answers.stream().mapToDouble(DropAnswer::lack).toArray();
+      enough = new boolean[lacks.length];
+      for (int i = 0; i < lacks.length; i++) {
+        enough[i] = answers.get(i).isEnough();
+      }
+      forbidden = ForbiddenWork.all(job, solved).stream()
+          .map(each -> each.ruling().rule().title())
+          .toList();
+      cautions = solved.cautions(job.units()).stream().map(Caution::title).toList();
+    }
 
     private double lack(int drop) {
-      return answers.get(drop).lack();
+      return lacks[drop];
     }
 
     private boolean isEnough(int drop) {
-      return answers.get(drop).isEnough();
+      return enough[drop];
     }
   }
 
@@ -165,21 +187,12 @@ public record NetworkChanges(List<Change> forEvery, List<OfDrop> drops, Optional
 
     Trial(NetworkJob job, NetworkResult.Solved now) {
       this.job = job;
-      this.now = after(now);
+      this.now = new After(job, now);
       this.lacking = IntStream.range(0, job.drops().size())
           .filter(drop -> !this.now.isEnough(drop))
           .boxed()
           .toList();
       this.levers = lacking.isEmpty() ? List.of() : NetworkLever.all(job, now);
-    }
-
-    private After after(NetworkResult.Solved solved) {
-      return new After(
-          NetworkSheet.answers(job, solved),
-          NetworkSheet.forbidden(job, solved).stream()
-              .map(each -> each.ruling().rule().title())
-              .toList(),
-          solved.cautions(job.units()).stream().map(Caution::title).toList());
     }
 
     /** What is left after moves; empty where nothing flows steadily then. */
@@ -189,7 +202,9 @@ public record NetworkChanges(List<Change> forEvery, List<OfDrop> drops, Optional
         for (Move move : these) {
           changed = move.lever().at(changed, move.step());
         }
-        return changed.solve().fold(found -> Optional.of(after(found)), none -> Optional.empty());
+        return changed
+            .solve()
+            .fold(found -> Optional.of(new After(job, found)), none -> Optional.empty());
       });
     }
 
@@ -240,12 +255,18 @@ public record NetworkChanges(List<Change> forEvery, List<OfDrop> drops, Optional
       }
       Map<Integer, List<Move>> firsts = new HashMap<>();
       List<OfDrop> drops = new ArrayList<>();
-      for (int drop : lacking) {
+      List<Integer> lookedAt = lacking.stream()
+          .sorted(Comparator.comparingDouble(now::lack).reversed())
+          .limit(LOOKED_AT)
+          .sorted()
+          .toList();
+      for (int drop : lookedAt) {
         drops.add(drop(drop, every, firsts));
       }
       Optional<Change> together = Optional.empty();
       if (every.stream().allMatch(Trial::isOfSupply)
           && drops.size() > 1
+          && drops.size() == lacking.size()
           && firsts.size() == drops.size()) {
         Set<Move> once = new LinkedHashSet<>();
         lacking.forEach(drop -> once.addAll(firsts.getOrDefault(drop, List.of())));
@@ -256,7 +277,10 @@ public record NetworkChanges(List<Change> forEvery, List<OfDrop> drops, Optional
             : Optional.empty();
       }
       return new NetworkChanges(
-          every.stream().map(move -> change(List.of(move), weakest)).toList(), drops, together);
+          every.stream().map(move -> change(List.of(move), weakest)).toList(),
+          drops,
+          together,
+          lacking.size() - drops.size());
     }
 
     private OfDrop drop(int drop, List<Move> every, Map<Integer, List<Move>> firsts) {
@@ -358,8 +382,8 @@ public record NetworkChanges(List<Change> forEvery, List<OfDrop> drops, Optional
           then.isEnough(drop),
           still,
           newly,
-          without(then.forbidden(), now.forbidden()),
-          without(then.cautions(), now.cautions()),
+          without(then.forbidden, now.forbidden),
+          without(then.cautions, now.cautions),
           moves.stream().anyMatch(move -> move.lever().kind() != NetworkLever.Kind.SIZE),
           moves.stream().anyMatch(Trial::isOfSupply));
     }

@@ -1,13 +1,17 @@
 package org.airfit.jobsheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.airfit.air.AirState;
 import org.airfit.files.NetworkJob;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
+import org.airfit.network.BranchFlow;
 import org.airfit.network.Network;
 import org.airfit.network.NetworkResult;
 import org.airfit.network.SupplyFlow;
@@ -26,6 +30,9 @@ final class NetworkLever {
 
   /** So many sizes above that of today are tried, and bores that are none of a size: our choice. */
   private static final int MOST_SIZES = 5;
+
+  /** Of so many pipes and parts each is tried: our choice. */
+  private static final int MOST_BRANCHES = 24;
 
   /** What a part is tried with, as a multiple of what it lets through now: our choice. */
   private static final List<Double> LARGER = List.of(1.25, 1.5, 2.0, 3.0, 4.0);
@@ -53,9 +60,17 @@ final class NetworkLever {
     this.steps = List.copyOf(steps);
   }
 
-  /** All of a network, what costs least first: settings, hoses, parts, pipes, supplies; that order is our choice. */
+  /**
+   * All of a network, what costs least first: settings, hoses, parts, pipes, supplies; that order is our choice. Of very
+   * many pipes and parts those that lose most, as none can bring much more than it loses.
+   */
   static List<NetworkLever> all(NetworkJob job, NetworkResult.Solved now) {
-    List<NetworkJob.Branch> branches = job.branches();
+    Set<NetworkJob.Branch> most = job.branches().stream()
+        .sorted(Comparator.comparingDouble(branch -> -loss(now, branch)))
+        .limit(MOST_BRANCHES)
+        .collect(Collectors.toSet());
+    List<NetworkJob.Branch> branches =
+        job.branches().stream().filter(most::contains).toList();
     return Stream.of(
             branches.stream()
                 .flatMap(branch -> branch.regulator().stream()
@@ -74,6 +89,11 @@ final class NetworkLever {
         .flatMap(each -> each)
         .filter(lever -> lever.steps() > 0)
         .toList();
+  }
+
+  private static double loss(NetworkResult.Solved now, NetworkJob.Branch branch) {
+    BranchFlow flow = now.through(branch.name());
+    return Math.abs(flow.inlet().pascals() - flow.outlet().pascals());
   }
 
   /** How many steps it has. */

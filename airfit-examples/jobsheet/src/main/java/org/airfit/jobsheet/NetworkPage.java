@@ -164,7 +164,7 @@ public final class NetworkPage {
     heading("gets / wants,<br>" + flow, "n");
     heading("19 of 20 times<br>at least, " + pressures, "n");
     out.append("</tr></thead>\n<tbody>\n");
-    for (NetworkSheet.DropAnswer answer : sheet.drops()) {
+    for (DropAnswer answer : sheet.drops()) {
       out.append(answer.isEnough() ? "<tr>" : "<tr class=\"unmet\">");
       rowHead(answer.drop().name());
       cell(answer.drop().tool(), false);

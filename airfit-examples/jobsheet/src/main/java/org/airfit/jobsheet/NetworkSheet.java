@@ -17,11 +17,7 @@ import org.airfit.line.PipeVelocity;
 import org.airfit.network.BranchFlow;
 import org.airfit.network.NetworkResult;
 import org.airfit.network.NetworkSimulation;
-import org.airfit.network.ToolFlow;
-import org.airfit.quantity.GaugePressure;
 import org.airfit.safety.Caution;
-import org.airfit.safety.Judgement;
-import org.airfit.safety.Ruling;
 import org.airfit.safety.Situation;
 
 /**
@@ -63,29 +59,6 @@ public record NetworkSheet(
    * @param serves whether every drop has as much as before or enough
    */
   public record Closure(String pipe, String answer, boolean serves) {}
-
-  /** What a drop has: its pressure with all running, and what it has or exceeds in 95 % of the time it runs. */
-  record DropAnswer(NetworkJob.Drop drop, ToolFlow flow, Optional<GaugePressure> usual) {
-
-    /** How much is missing [Pa]; negative where there is a margin. */
-    double lack() {
-      return drop.needs().pascals() - flow.atTool().pascals();
-    }
-
-    boolean isEnough() {
-      return lack() <= 0.0 && !flow.isStarved();
-    }
-
-    /** What becomes of it in a few words. */
-    String verdict() {
-      if (isEnough()) {
-        return "enough";
-      }
-      // a tool of fixed flow that does not get it has nothing left at its inlet
-      boolean fixed = flow.tool().ratedInlet().isEmpty();
-      return fixed && flow.isStarved() ? "starved" : "too little";
-    }
-  }
 
   /**
    * Answers a network.
@@ -150,7 +123,7 @@ public record NetworkSheet(
   }
 
   private static List<String> lacking(NetworkJob job, NetworkResult.Solved solved) {
-    return answers(job, solved).stream()
+    return DropAnswer.all(job, solved).stream()
         .filter(answer -> !answer.isEnough())
         .map(answer -> answer.drop().name())
         .toList();
@@ -165,18 +138,9 @@ public record NetworkSheet(
     return amounts(job);
   }
 
-  /** What every drop has in a flow. */
-  static List<DropAnswer> answers(NetworkJob job, NetworkResult.Solved solved) {
-    List<DropAnswer> answers = new ArrayList<>();
-    for (int i = 0; i < job.drops().size(); i++) {
-      answers.add(new DropAnswer(job.drops().get(i), solved.tools().get(i), Optional.empty()));
-    }
-    return answers;
-  }
-
   /** The drop that lacks most, or has the least margin. */
   private static DropAnswer weakest(NetworkJob job, NetworkResult.Solved solved) {
-    return answers(job, solved).stream()
+    return DropAnswer.all(job, solved).stream()
         .max(Comparator.comparingDouble(DropAnswer::lack))
         .orElseThrow();
   }
@@ -249,29 +213,9 @@ public record NetworkSheet(
   }
 
   /** What a rule forbids, and the tools at which it does; none named where it does at every one. */
-  List<Forbidden> forbidden() {
-    return all.fold(solved -> forbidden(job, solved), none -> List.of());
+  List<ForbiddenWork> forbidden() {
+    return all.fold(solved -> ForbiddenWork.all(job, solved), none -> List.of());
   }
-
-  /** The same of a flow. */
-  static List<Forbidden> forbidden(NetworkJob job, NetworkResult.Solved solved) {
-    Map<Ruling, List<String>> at = new LinkedHashMap<>();
-    solved
-        .tools()
-        .forEach(tool -> tool.rulings().stream()
-            .filter(ruling -> ruling.judgement() == Judgement.NOT_ALLOWED)
-            .forEach(
-                ruling -> at.computeIfAbsent(ruling.toldIn(job.units()), any -> new ArrayList<>())
-                    .add(tool.node())));
-    return at.entrySet().stream()
-        .map(each -> new Forbidden(
-            each.getKey(),
-            each.getValue().size() == job.drops().size() ? List.of() : each.getValue()))
-        .toList();
-  }
-
-  /** A ruling that does not allow something, and the drops that it speaks of. */
-  record Forbidden(Ruling ruling, List<String> drops) {}
 
   /** Those of the pipes, of several alike that of the fastest, with the names of all. */
   private List<Caution> velocityCautions() {

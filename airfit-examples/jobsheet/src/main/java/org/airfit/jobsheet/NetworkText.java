@@ -39,7 +39,7 @@ public final class NetworkText {
     NetworkWords.inShort(sheet).forEach(line -> line(line.what() + ": " + line.answer()));
     NetworkWords.checked(sheet).ifPresent(checked -> line("Checked: " + checked));
     heading("At the drops, all tools running");
-    for (NetworkSheet.DropAnswer answer : sheet.drops()) {
+    for (DropAnswer answer : sheet.drops()) {
       line("  " + answer.drop().name() + ", " + answer.drop().tool() + ": "
           + sheet.amounts().pressure(answer.flow().atTool()) + ", needs "
           + sheet.amounts().pressure(answer.drop().needs()) + ": " + answer.verdict() + "; "
@@ -80,7 +80,7 @@ public final class NetworkText {
   }
 
   /** What a drop gets of the free air it wants. */
-  static String free(NetworkSheet sheet, NetworkSheet.DropAnswer answer) {
+  static String free(NetworkSheet sheet, DropAnswer answer) {
     return "gets " + flow(sheet, answer.flow().massFlow()) + " of "
         + flow(sheet, answer.flow().wanted());
   }

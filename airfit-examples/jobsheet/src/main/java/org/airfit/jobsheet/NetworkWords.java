@@ -31,10 +31,10 @@ final class NetworkWords {
         .all()
         .fold(
             solved -> {
-              List<NetworkSheet.DropAnswer> answers = sheet.drops();
-              List<NetworkSheet.DropAnswer> lacking =
+              List<DropAnswer> answers = sheet.drops();
+              List<DropAnswer> lacking =
                   answers.stream().filter(answer -> !answer.isEnough()).toList();
-              NetworkSheet.DropAnswer worst = sheet.weakest().orElseThrow();
+              DropAnswer worst = sheet.weakest().orElseThrow();
               lines.add(new Answer(
                   "All at once",
                   (lacking.isEmpty()
@@ -56,7 +56,7 @@ final class NetworkWords {
               worst(sheet).ifPresent(lines::add);
               lines.add(new Answer("As they run", usual(answers)));
               lines.add(new Answer("To change", toChange(sheet)));
-              List<NetworkSheet.DropAnswer> high = answers.stream()
+              List<DropAnswer> high = answers.stream()
                   .filter(answer -> -answer.lack() > HIGH.pascals())
                   .toList();
               if (!high.isEmpty()) {
@@ -151,7 +151,7 @@ final class NetworkWords {
             none -> Optional.empty());
   }
 
-  private static Answer notAllowed(NetworkSheet.Forbidden forbidden) {
+  private static Answer notAllowed(ForbiddenWork forbidden) {
     String at = forbidden.drops().isEmpty() ? "" : " at " + String.join(", ", forbidden.drops());
     return new Answer(
         "Not allowed",
@@ -211,8 +211,8 @@ final class NetworkWords {
     }
   }
 
-  private static String usual(List<NetworkSheet.DropAnswer> answers) {
-    List<NetworkSheet.DropAnswer> lacking = answers.stream()
+  private static String usual(List<DropAnswer> answers) {
+    List<DropAnswer> lacking = answers.stream()
         .filter(answer -> answer
             .usual()
             .filter(pressure -> pressure.compareTo(answer.drop().needs()) < 0)
@@ -224,7 +224,7 @@ final class NetworkWords {
             : "short in more than 5 % of their running time: " + names(lacking) + ".");
   }
 
-  private static String names(List<NetworkSheet.DropAnswer> answers) {
+  private static String names(List<DropAnswer> answers) {
     return answers.stream().map(answer -> answer.drop().name()).collect(Collectors.joining(", "));
   }
 
@@ -295,6 +295,10 @@ final class NetworkWords {
       }
     }
     lines.addAll(atSupply);
+    if (changes.more() > 0) {
+      lines.add("drops that are short beside these, and lack less: " + changes.more()
+          + "; change what lacks most first, and calculate again.");
+    }
     if (changes.raises()) {
       lines.add(
           "a higher setting or supply raises the pressure at every tool behind it: ask their makers first"

@@ -773,7 +773,8 @@ class CounterJobsTest {
   @Test
   void what_to_read_next_of_a_plug_is_not_said_a_third_time() throws Exception {
     String text = text("counter/two-near-plugs.json");
-    assertThat(text.split("Measure the groove width", -1)).hasSize(3);
+    String handedOver = text.substring(0, text.indexOf("THE WORKING"));
+    assertThat(handedOver.split("Measure the groove width", -1)).hasSize(3);
     assertThat(text).contains("Not chosen yet: the profile must be known first. What to read next");
   }
 

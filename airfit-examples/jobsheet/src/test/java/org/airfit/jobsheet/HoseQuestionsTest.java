@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.airfit.files.Disk;
 import org.airfit.files.Document;
@@ -212,7 +213,12 @@ class HoseQuestionsTest {
     assertThat(TextSheet.of(sheet).replaceAll("\\s+", " "))
         .contains("for the tool that needs the widest ("
             + widest.requirement().way().orElseThrow() + "): "
-            + WiderHose.inWords(tried(widest), UnitSystem.US));
+            + lowered(WiderHose.inWords(tried(widest), UnitSystem.US)));
+  }
+
+  /** As it stands behind a colon. */
+  private static String lowered(String sentence) {
+    return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
   }
 
   private static List<WiderHose> tried(Proposal way) {

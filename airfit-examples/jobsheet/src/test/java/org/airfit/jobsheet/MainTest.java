@@ -659,6 +659,13 @@ class MainTest {
   }
 
   @Test
+  void an_unknown_option_behind_a_file_is_not_taken_for_the_name_of_a_page() {
+    assertThat(run(job.toString(), "--text")).isEqualTo(2);
+    assertThat(complained()).startsWith("--text: is no option of this program");
+    assertThat(Path.of("--text")).doesNotExist();
+  }
+
+  @Test
   void names_with_signs_of_html_in_them_do_not_break_the_page() throws IOException {
     job = change(job, "Tern Creek Boatyard", "Tern & <b>Creek</b>");
     runChanged();

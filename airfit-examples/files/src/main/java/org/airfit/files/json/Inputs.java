@@ -457,7 +457,7 @@ final class Inputs {
       }
     }
     ToolLine line = ToolLine.to(
-        of.the("tool"),
+        of.<String>maybe("tool").orElseThrow(),
         of.<Range<FreeAirFlow>>the("demandRange"),
         of.<Range<GaugePressure>>the("leastRange"),
         of.the("inlet"),

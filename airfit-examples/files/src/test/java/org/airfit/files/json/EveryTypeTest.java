@@ -36,6 +36,7 @@ class EveryTypeTest {
       Map.entry("network.Network$Builder", "a builder"),
       Map.entry("plug.DemoProfiles", "factories only"),
       Map.entry("plug.PlugProfile$Builder", "a builder; its findings are told by the exception"),
+      Map.entry("quantity.NearWord", "functions only"),
       Map.entry("quantity.QuantityFormatException", "an exception"),
       Map.entry("safety.Situation", "tells nothing; it is only asked by rules"),
       Map.entry("safety.Situation$Builder", "a builder"),

@@ -4,6 +4,7 @@ import static org.airfit.browser.lessons.Numbers.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.joint.End;
 import org.airfit.lesson.Bars;
@@ -88,8 +89,9 @@ final class Lesson7 {
 
   private static void show(Given given, Shown shown) {
     Selection chosen = Selection.of(job(given), SHELF);
-    Proposal best =
-        chosen.fold(fitting -> fitting.best(), nothing -> nothing.nearest().get(0));
+    Optional<Proposal> shownOne = chosen.fold(
+        fitting -> Optional.of(fitting.best()),
+        nothing -> nothing.nearest().stream().findFirst());
     boolean fits = chosen.fold(fitting -> true, nothing -> false);
     shown.said(
         "cell-10-0",
@@ -97,6 +99,16 @@ final class Lesson7 {
             fitting ->
                 fitting.proposals().size() + " combinations fit. " + fitting.whyBest(UnitSystem.US),
             nothing -> "Nothing fits. " + String.join(" ", nothing.toGive(UnitSystem.US))));
+    if (shownOne.isEmpty()) {
+      shown.said("cell-11-0", "No part can mend it, so none is compared.");
+      shown.said("cell-12-0", "No part can mend it, so none is compared.");
+      shown.markdown("working-code-0", () -> chosen.working(UnitSystem.US).toMarkdown());
+      shown.said("cell-14-0", "Nothing fits, so there is no list.");
+      shown.said("cell-15-0", "Nothing fits, so there are no joints.");
+      shown.sum("Nothing on the shelf fits, and no other part would.");
+      return;
+    }
+    Proposal best = shownOne.get();
     Table findings = Table.of("rule", "verdict", "reason");
     best.findings(UnitSystem.US)
         .forEach(found -> findings.row(found.rule().title(), found.outcome(), found.reason()));

@@ -140,12 +140,12 @@ final class Lesson9 {
         reading(Dimension.TIP_DIAMETER, 11.92),
         reading(Dimension.TIP_LENGTH, 16.27),
         reading(Dimension.GROOVE_WIDTH, 5.16));
-    Identification careful = Identifier.of(own).identify(readings);
-    Identification answer = Identifier.of(own).withoutNearCopies().identify(readings);
+    Identification answer = Identifier.of(own).identify(readings);
+    Identification alone = Identifier.of(own).withoutNearCopies().identify(readings);
     shown.said(
         "cell-16-0",
-        careful.verdict().label() + ": " + careful.inWords(),
-        "Where no near copies are about: " + answer.verdict().label() + ": " + answer.inWords());
+        answer.verdict().label() + ": " + answer.inWords(),
+        "Where no near copies are about: " + alone.verdict().label() + ": " + alone.inWords());
     shown.svg("cell-16-1", () -> ReadingOverlay.of(answer).svg());
     shown.markdown("cell-18-0", () -> answer.working().toMarkdown());
     PartSpread.Sample tip = (PartSpread.Sample) sound.spread(Dimension.TIP_DIAMETER);
