@@ -6,7 +6,7 @@ import org.airfit.working.UnitSystem;
 
 /**
  * Why the best of a list of proposals stands first, in sentences that are true of it: it breaks no rule, but it meets
- * every rule only where nothing is open; it costs least only where all its prices are known.
+ * every rule only where nothing is open; its parts in the line cost least only where all their prices are known; what comes beside the line is in the bill.
  */
 final class BestInWords {
 
@@ -92,7 +92,7 @@ final class BestInWords {
     boolean allPriced = best.unpriced().isEmpty();
     if (best.requirement().objective() == Objective.LOWEST_PRICE) {
       return allPriced
-          ? " and have all prices known, it costs least: "
+          ? " and have all prices known, the parts in its line cost least: "
           : " it has the fewest pieces of unknown price, and of those the known prices sum to the least: ";
     }
     String pieces = " it needs the fewest pieces to buy, "
@@ -103,7 +103,7 @@ final class BestInWords {
     }
     return pieces
         + (allPriced
-            ? "that have all prices known it costs least: "
+            ? "that have all prices known the parts in its line cost least: "
             : "it has the fewest of unknown price, and their known prices sum to the least: ");
   }
 

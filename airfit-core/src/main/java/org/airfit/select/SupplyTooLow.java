@@ -42,23 +42,36 @@ final class SupplyTooLow {
     List<String> low = settings(way, units);
     if (!low.isEmpty()) {
       return low.size() == 1
-          ? "The regulator holds only " + units.say(held(way), needed)
+          ? "The regulator holds " + only(held(way), needed, units)
               + ": couplings, hoses and adapters do not change that."
           : "Each of these regulators is set too low, so that all must be set higher: "
               + String.join(", ", low) + "; couplings, hoses and adapters do not change that.";
     }
     GaugePressure lowest = way.lowestAtBest();
-    if (lowest.compareTo(needed) < 0) {
-      return "The supply itself stands at only " + units.say(lowest, needed)
+    if (lowest.compareTo(needed) <= 0) {
+      return "The supply itself stands at " + only(lowest, needed, units)
           + ": couplings, hoses and adapters do not change that.";
     }
     Optional<GaugePressure> left = atOutlet(way);
-    if (left.isPresent() && left.get().compareTo(needed) >= 0) {
+    if (left.isPresent() && left.get().compareTo(needed) > 0) {
       return "";
     }
-    return "Of the " + units.say(lowest, needed) + " at the supply "
+    return "Of the " + units.say(lowest, needed)
+        + (isRegulated(way) ? " that the first regulator is set to " : " at the supply ")
         + left.map(some -> "only " + units.say(some, needed) + " is").orElse("nothing is")
         + " left at the outlet while the tool works: couplings, hoses and adapters do not change that.";
+  }
+
+  /** What is too little, and what is just enough and too little behind the first part that loses some. */
+  private static String only(GaugePressure there, GaugePressure needed, UnitSystem units) {
+    return there.compareTo(needed) < 0
+        ? "only " + units.say(there, needed)
+        : "just the " + units.say(there, needed)
+            + " that the tool needs, and every part loses some";
+  }
+
+  private static boolean isRegulated(Requirement way) {
+    return way.pressures().whileRegulated().isPresent();
   }
 
   private static Optional<GaugePressure> atOutlet(Requirement way) {
@@ -78,10 +91,10 @@ final class SupplyTooLow {
     List<String> low = new ArrayList<>();
     way.pressures()
         .whileRegulated()
-        .filter(set -> set.compareTo(needed) < 0)
+        .filter(set -> set.compareTo(needed) <= 0)
         .ifPresent(set -> low.add("the one in front of the piping " + units.say(set, needed)));
     for (Slot slot : way.layout().slots()) {
-      if (slot instanceof Slot.Regulated regulated && regulated.set().compareTo(needed) < 0) {
+      if (slot instanceof Slot.Regulated regulated && regulated.set().compareTo(needed) <= 0) {
         low.add(regulated.name() + " " + units.say(regulated.set(), needed));
       }
     }
@@ -96,6 +109,10 @@ final class SupplyTooLow {
     Run toOutlet = way.toOutlet(Known.AT_BEST);
     if (!settings(way, units).isEmpty()) {
       return tool + "it must be set higher than that, by as much as hose and couplings lose.";
+    }
+    if (isRegulated(way)) {
+      return tool
+          + "it must be set higher, by as much as it droops and piping, hose and couplings lose.";
     }
     Optional<SupplyNeeded> supply = toOutlet.names().isEmpty()
         ? Optional.empty()

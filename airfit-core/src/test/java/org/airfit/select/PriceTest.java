@@ -45,7 +45,7 @@ class PriceTest {
     assertThat(pieces.whyBest())
         .contains(
             "fewest pieces to buy, of those its couplings have the fewest profiles, and of those that have"
-                + " all prices known it costs least")
+                + " all prices known the parts in its line cost least")
         .contains("5 pieces to buy, 75.00 EUR,");
     List<Part> unpriced = new ArrayList<>(Shelf.parts());
     unpriced.add(Shelf.socket(Shelf.steel("wider"), "finch", "3/8 NPT female", 9.5));
@@ -79,7 +79,8 @@ class PriceTest {
     assertThat(price.best().socket("outlet").id()).isEqualTo("middling");
     assertThat(price.best().socket("tool").id()).isEqualTo("middling");
     assertThat(price.best().price()).contains(Money.parse("75 EUR"));
-    assertThat(price.whyBest()).contains("it costs least: 5 pieces to buy, 75.00 EUR,");
+    assertThat(price.whyBest())
+        .contains("the parts in its line cost least: 5 pieces to buy, 75.00 EUR,");
     assertThat(price.proposals())
         .isSortedAccordingTo(
             (one, other) -> one.price().orElseThrow().compareTo(other.price().orElseThrow()));
@@ -102,7 +103,7 @@ class PriceTest {
     hoseUnknown.add(Shelf.hose(Shelf.steel("hose"), 9.5, 10.0));
     assertThat(fitting(Objective.LOWEST_PRICE, hoseUnknown).whyBest())
         .contains("fewest pieces of unknown price, and of those the known prices sum to the least")
-        .doesNotContain("costs least")
+        .doesNotContain("cost least")
         .contains("35.00 EUR without part hose, of unknown price");
   }
 

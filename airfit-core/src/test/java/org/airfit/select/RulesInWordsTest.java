@@ -329,7 +329,8 @@ class RulesInWordsTest {
           .startsWith("Air at the tool: NOT MET. The tool has only ")
           .endsWith(
               needed < 7.05
-                  ? " The biggest restriction is hose."
+                  ? " The supply itself stands at just the 7 bar(g) that the tool needs, and every part"
+                      + " loses some: couplings, hoses and adapters do not change that."
                   : " The supply itself stands at only 7 bar(g): couplings, hoses and adapters do"
                       + " not change that.");
     }
@@ -352,7 +353,8 @@ class RulesInWordsTest {
               set < 5.0
                   ? " The regulator holds only 4.9 bar(g): couplings, hoses and adapters do not"
                       + " change that."
-                  : " The biggest restriction is hose.");
+                  : " The regulator holds just the 5 bar(g) that the tool needs, and every part loses some:"
+                      + " couplings, hoses and adapters do not change that.");
     }
   }
 
@@ -530,11 +532,11 @@ class RulesInWordsTest {
         .isEqualTo(
             "Of all combinations that meet every rule it needs the fewest pieces to buy, of those its"
                 + " couplings have the fewest profiles, and of those"
-                + " that have all prices known it costs least: 5 pieces to buy, 50.00 EUR, "
+                + " that have all prices known the parts in its line cost least: 5 pieces to buy, 50.00 EUR, "
                 + atTool(pieces.best()) + " at the tool.");
     assertThat(fitting(Shelf.job().objective(Objective.LOWEST_PRICE), priced).whyBest())
         .isEqualTo(
-            "Of all combinations that meet every rule and have all prices known, it costs least: 5"
+            "Of all combinations that meet every rule and have all prices known, the parts in its line cost least: 5"
                 + " pieces to buy, 50.00 EUR, " + atTool(pieces.best()) + " at the tool.");
     assertThat(fitting(Shelf.job(), usualWith(hose(facts("other hose")))).whyBest())
         .isEqualTo(

@@ -119,7 +119,7 @@ class WordsProperties {
     if (why.contains("it keeps the most pressure")) {
       assertThat(rivals).allMatch(p -> pascals(p) <= pascals(best));
     }
-    if (why.contains("costs least")) {
+    if (why.contains("cost least")) {
       assertThat(unpriced(best)).as(why).isZero();
       assertThat(rivals)
           .filteredOn(p -> unpriced(p) == 0)
