@@ -214,7 +214,7 @@ public final class ToolMarking {
       Matcher comma = COMMA.matcher(whole);
       int from = 0;
       while (comma.find(from)) {
-        if (comma.end(2) - comma.start(2) > 2) {
+        if (comma.group(2).length() > 2) {
           throw new QuantityFormatException(
               whole,
               comma.start(),
@@ -222,7 +222,7 @@ public final class ToolMarking {
                   + " another: write 1200 without a mark, or 1.2",
               ACCEPTED);
         }
-        points.setCharAt(comma.end(1), '.');
+        points.setCharAt(comma.start() + 1, '.');
         from = comma.end();
       }
       return points.toString();
