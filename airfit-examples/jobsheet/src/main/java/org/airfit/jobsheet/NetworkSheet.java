@@ -118,16 +118,16 @@ public record NetworkSheet(
     for (int i = 0; i < then.size(); i++) {
       DropAnswer drop = then.get(i);
       if (!drop.isEnough()) {
-        boolean isLess = drop.lack() - before.get(i).lack() >= NetworkChanges.WORTH_PASCALS;
-        (isLess ? less : same)
-            .add(drop.drop().name()
-                + (isLess
-                    ? " has still less: " + amounts(job).pressure(drop.flow().atTool())
-                    : ""));
+        if (drop.lack() - before.get(i).lack() >= NetworkChanges.WORTH_PASCALS) {
+          less.add(drop.drop().name() + " has still less: "
+              + amounts(job).pressure(drop.flow().atTool()));
+        } else {
+          same.add(drop.drop().name());
+        }
       }
     }
     return less.isEmpty()
-        ? "; still short, as with it open: " + String.join(", ", same)
+        ? ", " + String.join(", ", same) + (same.size() == 1 ? " is" : " are") + " as short as now"
         : ", but " + String.join(", ", less);
   }
 

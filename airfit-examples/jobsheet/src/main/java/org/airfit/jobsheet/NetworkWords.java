@@ -1,9 +1,12 @@
 package org.airfit.jobsheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.airfit.files.NetworkJob;
 import org.airfit.line.ConduitRange;
 import org.airfit.network.BranchFlow;
@@ -21,6 +24,9 @@ final class NetworkWords {
   private static final String NOTHING = "nothing: no drop is short.";
 
   private static final String NO_CHANGE = "no change of those tried brings 0.01 bar to ";
+
+  /** Above so many drops their number is told in place of their names: our choice. */
+  private static final int MANY = 5;
 
   private NetworkWords() {}
 
@@ -86,12 +92,23 @@ final class NetworkWords {
         : must.size() == sheet.closures().size()
             ? "no main may be closed with all tools running"
             : "with all tools running any one main may be closed but " + String.join(", ", must);
-    return may
-        + sheet.closures().stream()
-            .filter(NetworkSheet.Closure::noFurther)
-            .map(closure -> "; with " + closure.pipe() + " closed " + closure.answer())
-            .collect(Collectors.joining())
-        + ".";
+    Map<String, List<String>> noFurther = new LinkedHashMap<>();
+    sheet.closures().stream()
+        .filter(NetworkSheet.Closure::noFurther)
+        .forEach(closure -> noFurther
+            .computeIfAbsent(closure.answer(), any -> new ArrayList<>())
+            .add(closure.pipe()));
+    if (noFurther.size() <= 2) {
+      return may
+          + noFurther.entrySet().stream()
+              .map(each ->
+                  "; with " + String.join(" or ", each.getValue()) + " closed " + each.getKey())
+              .collect(Collectors.joining())
+          + ".";
+    }
+    return may + "; no further drop falls short with one of these closed: "
+        + noFurther.values().stream().flatMap(List::stream).collect(Collectors.joining(", "))
+        + "; what those that are short have then stands below.";
   }
 
   /** The pipes that are not known exactly: what was taken, and what they may be. */
@@ -288,21 +305,23 @@ final class NetworkWords {
       }
     }
     List<String> nothing = new ArrayList<>();
-    List<String> harm = new ArrayList<>();
+    List<String> harmful = new ArrayList<>();
     List<String> enough = new ArrayList<>();
     for (NetworkChanges.OfDrop drop : changes.drops()) {
-      (drop.first().isPresent() ? enough : drop.isHarmAlone() ? harm : nothing).add(drop.drop());
+      if (drop.isHarmAlone()) {
+        harmful.add("what is enough for " + drop.drop() + " " + does(drop) + ", see below");
+      } else {
+        (drop.first().isPresent() ? enough : nothing).add(drop.drop());
+      }
     }
     List<String> said = new ArrayList<>();
     if (!nothing.isEmpty()) {
       said.add("no change tried is enough for " + String.join(", ", nothing));
     }
-    if (!harm.isEmpty()) {
-      said.add("what is enough for " + String.join(", ", harm) + " harms another drop, see below");
-    }
+    said.addAll(harmful);
     if (!enough.isEmpty()) {
       said.add(
-          nothing.isEmpty() && harm.isEmpty()
+          nothing.isEmpty() && harmful.isEmpty()
               ? "each of " + String.join(", ", enough) + " has a change of its own below"
               : "what is enough for " + String.join(", ", enough) + " alone stands below");
     }
@@ -367,7 +386,8 @@ final class NetworkWords {
         .filter(all -> !all.isEnoughForEvery())
         .ifPresent(all -> lines.add(
             "the first change of each drop at once, " + changed(all) + ": "
-                + tooLittleTogether(sheet, all) + "." + harm(all)));
+                + tooLittleTogether(sheet, all) + "." + forbidden(all)
+                + pressedMore(all)));
     lines.addAll(atSupply);
     lines.addAll(harmful);
     if (changes.more() > 0) {
@@ -387,8 +407,25 @@ final class NetworkWords {
     boolean isHarm = drop.single().stream().anyMatch(NetworkChanges.Change::isHarm);
     boolean isSupply = isSupplyForEvery
         || drop.single().stream().anyMatch(change -> change.ofSupply() && !change.isHarm());
-    return "no single change" + (isSupply ? " but at the supply" : "") + " is enough for "
-        + drop.drop() + (isHarm ? " without harm to another drop" : "") + ", these two are: ";
+    String but = isSupply ? " but at the supply" : "";
+    return isHarm
+        ? "every single change" + but + " that is enough for " + drop.drop() + " " + does(drop)
+            + ", these two are enough without that: "
+        : "no single change" + but + " is enough for " + drop.drop() + ", these two are: ";
+  }
+
+  /** What the changes do that are enough for a drop and harm another. */
+  private static String does(NetworkChanges.OfDrop drop) {
+    List<NetworkChanges.Change> all =
+        Stream.concat(drop.single().stream(), drop.two().stream()).toList();
+    List<String> does = new ArrayList<>();
+    if (all.stream().anyMatch(change -> !change.newlyShort().isEmpty())) {
+      does.add("leaves too little at another drop");
+    }
+    if (all.stream().anyMatch(change -> !change.newlyForbidden().isEmpty())) {
+      does.add("is not allowed");
+    }
+    return String.join(" or ", does);
   }
 
   private static String changed(NetworkChanges.Change change) {
@@ -405,13 +442,23 @@ final class NetworkWords {
     return gives(sheet, change, drop) + ", which is enough"
         + (change.isEnoughForEvery()
             ? (sheet.job().drops().size() == 1 ? "" : " for every drop")
-            : change.stillShort().isEmpty() ? "" : " for it alone")
+            : change.stillShort().isEmpty() ? "" : forIt(sheet, change))
         + "."
         + harm(change)
         + (change.newCautions().isEmpty()
             ? ""
             : " It brings a caution with it: " + String.join(", ", change.newCautions()) + ".")
         + highest(sheet, change);
+  }
+
+  /** That a change is enough for a drop but not for every one that is short. */
+  private static String forIt(NetworkSheet sheet, NetworkChanges.Change change) {
+    int others = sheet.changes().drops().size() + sheet.changes().more() - 1;
+    List<String> still = change.stillShort();
+    return still.size() == others
+        ? " for it alone"
+        : " for it, not for "
+            + (still.size() > MANY ? still.size() + " others" : String.join(", ", still));
   }
 
   /** What is worse after a change than now. */
@@ -422,17 +469,21 @@ final class NetworkWords {
                 + (change.newlyShort().size() == 1
                     ? ", which has enough now."
                     : ", which have enough now."))
-        + (change.newlyForbidden().isEmpty()
-            ? ""
-            : " But then it is not allowed any more: " + String.join(", ", change.newlyForbidden())
-                + ".")
+        + forbidden(change)
         + pressedMore(change);
+  }
+
+  private static String forbidden(NetworkChanges.Change change) {
+    return change.newlyForbidden().isEmpty()
+        ? ""
+        : " But then it is not allowed any more: " + String.join(", ", change.newlyForbidden())
+            + ".";
   }
 
   private static String pressedMore(NetworkChanges.Change change) {
     return change.pressedMore().isEmpty()
         ? ""
-        : " But it gives still more pressure to " + String.join(", ", change.pressedMore())
+        : (change.what().size() > 1 ? " But they give" : " But it gives") + " still more pressure to " + String.join(", ", change.pressedMore())
             + ", where the pressure is not allowed already.";
   }
 
@@ -452,6 +503,6 @@ final class NetworkWords {
     return "no single change is enough for " + drop.drop()
         + ", nor are two of those that bring most: "
         + gives(sheet, best, drop.drop()) + ", and "
-        + sheet.amounts().loss(PressureDrop.ofPascals(best.lackAfter())) + " are still missing.";
+        + sheet.amounts().loss(PressureDrop.ofPascals(best.lackAfter())) + " are still missing." + harm(best);
   }
 }
