@@ -227,7 +227,8 @@ public record NetworkChanges(
     private Optional<After> after(List<Move> moves) {
       return solved.computeIfAbsent(moves, these -> {
         Network changed = job.network();
-        // of several supplies the one that rises most comes last, as the highest pressure is that of the last
+        // of several supplies the one that rises most comes last, as the highest pressure is that
+        // of the last
         List<Move> inOrder = these.stream()
             .sorted(Comparator.comparingDouble(move ->
                 move.lever().highest(move.step()).map(GaugePressure::pascals).orElse(0.0)))
@@ -345,7 +346,8 @@ public record NetworkChanges(
       boolean isNone = good.isEmpty() && every.isEmpty();
       boolean isSupplyAlone = every.stream().allMatch(Trial::isOfSupply)
           && good.stream().allMatch(moves -> isOfSupply(moves.get(0)));
-      Optional<List<Move>> two = isSupplyAlone ? two(drop, isNone, single.isEmpty()) : Optional.empty();
+      Optional<List<Move>> two =
+          isSupplyAlone ? two(drop, isNone, single.isEmpty()) : Optional.empty();
       good.stream()
           .filter(moves -> !isOfSupply(moves.get(0)))
           .findFirst()

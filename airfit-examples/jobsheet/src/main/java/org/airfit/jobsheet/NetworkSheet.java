@@ -135,7 +135,8 @@ public record NetworkSheet(
    * What a closed pipe cuts off. Where that is a leak alone, nothing else hung on the pipe, so the drops keep what they
    * have.
    */
-  private static Closure cutOff(NetworkJob job, String pipe, NetworkResult.NoSolution none, boolean wasEnough) {
+  private static Closure cutOff(
+      NetworkJob job, String pipe, NetworkResult.NoSolution none, boolean wasEnough) {
     String drops = job.drops().stream()
         .map(NetworkJob.Drop::name)
         .filter(none.nodes()::contains)
@@ -149,7 +150,11 @@ public record NetworkSheet(
     }
     return leaks.isEmpty()
         ? new Closure(pipe, none.reason(), false, false)
-        : new Closure(pipe, "no drop is cut off; what leaks behind it stops: " + leaks, wasEnough, !wasEnough);
+        : new Closure(
+            pipe,
+            "no drop is cut off; what leaks behind it stops: " + leaks,
+            wasEnough,
+            !wasEnough);
   }
 
   private static List<String> lacking(NetworkJob job, NetworkResult.Solved solved) {

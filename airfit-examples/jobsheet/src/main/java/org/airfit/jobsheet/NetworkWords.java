@@ -272,8 +272,7 @@ final class NetworkWords {
     }
     if (changes.drops().size() + changes.more() == 1) {
       NetworkChanges.OfDrop drop = changes.drops().get(0);
-      Optional<String> first =
-          drop.first().map(change -> sentence(sheet, change, drop.drop()));
+      Optional<String> first = drop.first().map(change -> sentence(sheet, change, drop.drop()));
       if (first.isPresent()) {
         return first.get();
       }
@@ -384,10 +383,9 @@ final class NetworkWords {
     changes
         .together()
         .filter(all -> !all.isEnoughForEvery())
-        .ifPresent(all -> lines.add(
-            "the first change of each drop at once, " + changed(all) + ": "
-                + tooLittleTogether(sheet, all) + "." + forbidden(all)
-                + pressedMore(all)));
+        .ifPresent(all -> lines.add("the first change of each drop at once, " + changed(all) + ": "
+            + tooLittleTogether(sheet, all) + "." + forbidden(all)
+            + pressedMore(all)));
     lines.addAll(atSupply);
     lines.addAll(harmful);
     if (changes.more() > 0) {
@@ -483,7 +481,8 @@ final class NetworkWords {
   private static String pressedMore(NetworkChanges.Change change) {
     return change.pressedMore().isEmpty()
         ? ""
-        : (change.what().size() > 1 ? " But they give" : " But it gives") + " still more pressure to " + String.join(", ", change.pressedMore())
+        : (change.what().size() > 1 ? " But they give" : " But it gives")
+            + " still more pressure to " + String.join(", ", change.pressedMore())
             + ", where the pressure is not allowed already.";
   }
 
@@ -503,6 +502,7 @@ final class NetworkWords {
     return "no single change is enough for " + drop.drop()
         + ", nor are two of those that bring most: "
         + gives(sheet, best, drop.drop()) + ", and "
-        + sheet.amounts().loss(PressureDrop.ofPascals(best.lackAfter())) + " are still missing." + harm(best);
+        + sheet.amounts().loss(PressureDrop.ofPascals(best.lackAfter())) + " are still missing."
+        + harm(best);
   }
 }

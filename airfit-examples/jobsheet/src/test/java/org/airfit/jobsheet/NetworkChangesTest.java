@@ -436,7 +436,9 @@ class NetworkChangesTest {
         drop("d1", "0.25 in,50 ft", "35 scfm", "88 psig", ","),
         drop("d2", "0.5 in,25 ft", "30 scfm", "91 psig", ","));
     NetworkChanges.OfDrop drop = sheet.changes().drops().get(0);
-    assertThat(drop.single()).isNotEmpty().allMatch(change -> !change.newlyShort().isEmpty());
+    assertThat(drop.single())
+        .isNotEmpty()
+        .allMatch(change -> !change.newlyShort().isEmpty());
     NetworkChanges.Change two = drop.two().orElseThrow();
     assertThat(two.isEnoughForEvery()).isTrue();
     assertThat(drop.first()).hasValue(two);
@@ -462,7 +464,9 @@ class NetworkChangesTest {
     assertThat(sheet.forbidden()).isEmpty();
     assertThat(sheet.changes().forEvery()).isEmpty();
     NetworkChanges.OfDrop drop = sheet.changes().drops().get(0);
-    assertThat(drop.single()).hasSize(1).allMatch(change -> !change.newlyForbidden().isEmpty());
+    assertThat(drop.single())
+        .hasSize(1)
+        .allMatch(change -> !change.newlyForbidden().isEmpty());
     assertThat(drop.first()).isEmpty();
     assertThat(headline(sheet)).isEqualTo("what is enough for d1 is not allowed, see below.");
     assertThat(NetworkWords.changes(sheet).get(0))
@@ -484,7 +488,8 @@ class NetworkChangesTest {
     assertThat(sheet.closures()).noneMatch(NetworkSheet.Closure::serves);
     NetworkResult.Solved closed =
         (NetworkResult.Solved) sheet.job().network().without("main").solve();
-    String less = new NetworkAmounts(sheet.job().units()).pressure(closed.tools().get(0).atTool());
+    String less =
+        new NetworkAmounts(sheet.job().units()).pressure(closed.tools().get(0).atTool());
     assertThat(repair(sheet))
         .startsWith("no main may be closed with all tools running; with main or twin closed"
             + " no further drop falls short, but d1 has still less: " + less)
