@@ -108,7 +108,7 @@ public record NetworkChanges(
    * @param drop its name
    * @param lack what it lacks [Pa]
    * @param single single changes that are enough for it, those first that harm no other drop
-   * @param two two changes that are enough together, where no single one is that harms no other drop, but another supply
+   * @param two two changes that are enough together, where no single one that harms no other drop is but a supply
    * @param best the single change that brings it most, where no two are enough either; empty where
    *     none brings 0.01 bar
    */
@@ -376,8 +376,8 @@ public record NetworkChanges(
     }
 
     /**
-     * Two of those that bring most, which harm no other drop; the second as little as is enough with the first, then the
-     * first likewise. Where a single one is not enough either, two that harm another are better than none.
+     * Two of those that bring most, which harm no other drop; the second as little as is enough with the first, then
+     * the first likewise. Where a single one is not enough either, two that harm another are better than none.
      */
     private Optional<List<Move>> two(int drop, boolean withSupply, boolean withHarm) {
       List<NetworkLever> others = levers.stream()

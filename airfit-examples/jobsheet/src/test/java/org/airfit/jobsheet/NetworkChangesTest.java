@@ -401,7 +401,7 @@ class NetworkChangesTest {
         drop("d3", "0.375 in,50 ft", "8 scfm", "85 psig", ","));
   }
 
-  /** Air for cleaning above 30 psig is forbidden: what raises it further says so on its line, and where it is told first. */
+  /** Air for cleaning above 30 psig is forbidden: what raises it further says so, wherever it is told. */
   @Test
   void more_pressure_where_it_is_forbidden_already_is_told_with_the_change()
       throws WrongFileException {
