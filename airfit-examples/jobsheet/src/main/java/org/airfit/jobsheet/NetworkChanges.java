@@ -3,34 +3,39 @@ package org.airfit.jobsheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntPredicate;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.airfit.files.NetworkJob;
 import org.airfit.network.Network;
 import org.airfit.network.NetworkResult;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.safety.Caution;
+import org.airfit.safety.Judgement;
 
 /**
  * What to change in a network whose drops are short, found by solving it again with each change: for every short drop the
  * single changes that are enough, each the least of its kind; where none is, two; and otherwise how far the best goes.
  *
- * @param forEvery single changes after which no drop is short; the least of its kind each
+ * @param forEvery single changes after which no drop is short and nothing more is forbidden; the least of its kind each
  * @param drops the drops that are short, and what is enough for each; of many those that lack most
- * @param together where no single change is enough for every drop: the first of each drop at once, if then none is short
+ * @param together where no single change is enough for every drop and each has one of its own: the first of each at
+ *     once, whether or not a drop is short then
  * @param more how many more drops are short
  */
 public record NetworkChanges(
     List<Change> forEvery, List<OfDrop> drops, Optional<Change> together, int more) {
 
   /** A gain below this is not worth a change [Pa]: our choice. */
-  private static final double WORTH_PASCALS = 1000.0;
+  static final double WORTH_PASCALS = 1000.0;
 
   /** Of so many changes that bring a drop most, two at a time are tried where none is enough: our choice. */
   private static final int PAIRED = 4;
@@ -55,9 +60,11 @@ public record NetworkChanges(
    * @param stillShort the other drops that are short now and then
    * @param newlyShort the drops that are short then and not now
    * @param newlyForbidden what the safety rules forbid then and not now, such as at a higher pressure
+   * @param pressedMore the drops where the pressure is forbidden now and is higher then
    * @param newCautions the titles of the cautions that come with it
    * @param raises whether it raises the pressure for all that is behind it: a setting or a supply
    * @param ofSupply whether it asks for another supply, or the same at a higher pressure
+   * @param highest the highest pressure that can occur then, such as the cut-out; empty where it stays as it is
    */
   public record Change(
       List<String> what,
@@ -67,17 +74,26 @@ public record NetworkChanges(
       List<String> stillShort,
       List<String> newlyShort,
       List<String> newlyForbidden,
+      List<String> pressedMore,
       List<String> newCautions,
       boolean raises,
-      boolean ofSupply) {
+      boolean ofSupply,
+      Optional<GaugePressure> highest) {
 
-    /** Copies the lists. */
+    /** Copies the lists; refuses what is null. */
     public Change {
       what = List.copyOf(what);
       stillShort = List.copyOf(stillShort);
       newlyShort = List.copyOf(newlyShort);
       newlyForbidden = List.copyOf(newlyForbidden);
+      pressedMore = List.copyOf(pressedMore);
       newCautions = List.copyOf(newCautions);
+      Objects.requireNonNull(highest, "highest");
+    }
+
+    /** Whether another drop has too little then, or something is forbidden, that is not so now. */
+    boolean isHarm() {
+      return !newlyShort.isEmpty() || !newlyForbidden.isEmpty();
     }
 
     /** Whether every drop then has enough. */
@@ -92,7 +108,7 @@ public record NetworkChanges(
    * @param drop its name
    * @param lack what it lacks [Pa]
    * @param single single changes that are enough for it, those first that harm no other drop
-   * @param two two changes that are enough together, where no single one is but another supply
+   * @param two two changes that are enough together, where no single one that harms no other drop is but a supply
    * @param best the single change that brings it most, where no two are enough either; empty where
    *     none brings 0.01 bar
    */
@@ -107,13 +123,18 @@ public record NetworkChanges(
       Objects.requireNonNull(best, "best");
     }
 
-    /** The change to name first: a single one, two, or another supply; none where nothing is enough. */
+    /** The change to name first, which harms no other drop: a single one, two, or another supply. */
     Optional<Change> first() {
       return single.stream()
-          .filter(change -> !change.ofSupply())
+          .filter(change -> !change.ofSupply() && !change.isHarm())
           .findFirst()
-          .or(() -> two)
-          .or(() -> single.stream().findFirst());
+          .or(() -> two.filter(change -> !change.isHarm()))
+          .or(() -> single.stream().filter(change -> !change.isHarm()).findFirst());
+    }
+
+    /** Whether what is enough for it always harms another drop. */
+    boolean isHarmAlone() {
+      return first().isEmpty() && (!single.isEmpty() || two.isPresent());
     }
   }
 
@@ -183,6 +204,7 @@ public record NetworkChanges(
     private final After now;
     private final List<NetworkLever> levers;
     private final List<Integer> lacking;
+    private final Set<Integer> overpressed;
     private final Map<List<Move>, Optional<After>> solved = new HashMap<>();
 
     Trial(NetworkJob job, NetworkResult.Solved now) {
@@ -192,6 +214,12 @@ public record NetworkChanges(
           .filter(drop -> !this.now.isEnough(drop))
           .boxed()
           .toList();
+      this.overpressed = IntStream.range(0, job.drops().size())
+          .filter(drop -> now.tools().get(drop).rulings().stream()
+              .anyMatch(ruling -> ruling.judgement() == Judgement.NOT_ALLOWED
+                  && ruling.rule().pressureLimit().isPresent()))
+          .boxed()
+          .collect(Collectors.toSet());
       this.levers = lacking.isEmpty() ? List.of() : NetworkLever.all(job, now);
     }
 
@@ -199,7 +227,13 @@ public record NetworkChanges(
     private Optional<After> after(List<Move> moves) {
       return solved.computeIfAbsent(moves, these -> {
         Network changed = job.network();
-        for (Move move : these) {
+        // of several supplies the one that rises most comes last, as the highest pressure is that
+        // of the last
+        List<Move> inOrder = these.stream()
+            .sorted(Comparator.comparingDouble(move ->
+                move.lever().highest(move.step()).map(GaugePressure::pascals).orElse(0.0)))
+            .toList();
+        for (Move move : inOrder) {
           changed = move.lever().at(changed, move.step());
         }
         return changed
@@ -212,9 +246,13 @@ public record NetworkChanges(
       return after(moves).filter(it -> it.isEnough(drop)).isPresent();
     }
 
-    private boolean isEnoughForEvery(List<Move> moves) {
-      return lacking.stream().allMatch(drop -> isEnough(moves, drop))
-          && change(moves, lacking.get(0)).newlyShort().isEmpty();
+    /** Whether it is enough for a drop and harms no other. */
+    private boolean isGood(List<Move> moves, int drop) {
+      return isEnough(moves, drop) && !change(moves, drop).isHarm();
+    }
+
+    private boolean isEnoughForLacking(List<Move> moves) {
+      return lacking.stream().allMatch(drop -> isEnough(moves, drop));
     }
 
     private double gain(List<Move> moves, int drop) {
@@ -250,8 +288,11 @@ public record NetworkChanges(
       int weakest = lacking.stream().max(Comparator.comparingDouble(now::lack)).orElseThrow();
       List<Move> every = new ArrayList<>();
       for (NetworkLever lever : levers) {
-        least(lever.steps(), step -> isEnoughForEvery(List.of(new Move(lever, step))))
-            .ifPresent(step -> every.add(new Move(lever, step)));
+        // what is a little wider may harm another drop where what is just enough does not
+        least(lever.steps(), step -> isEnoughForLacking(List.of(new Move(lever, step))))
+            .map(step -> new Move(lever, step))
+            .filter(move -> isGood(List.of(move), weakest))
+            .ifPresent(every::add);
       }
       Map<Integer, List<Move>> firsts = new HashMap<>();
       List<OfDrop> drops = new ArrayList<>();
@@ -268,19 +309,27 @@ public record NetworkChanges(
           && drops.size() > 1
           && drops.size() == lacking.size()
           && firsts.size() == drops.size()) {
-        Set<Move> once = new LinkedHashSet<>();
-        lacking.forEach(drop -> once.addAll(firsts.getOrDefault(drop, List.of())));
-        List<Move> all = List.copyOf(once);
-        boolean isOneOfEach = all.stream().map(Move::lever).distinct().count() == all.size();
-        together = isOneOfEach && isEnoughForEvery(all)
-            ? Optional.of(change(all, weakest))
-            : Optional.empty();
+        List<Move> all = merged(lacking.stream()
+            .flatMap(drop -> firsts.getOrDefault(drop, List.of()).stream())
+            .toList());
+        together = after(all).map(then -> change(all, weakest));
       }
       return new NetworkChanges(
           every.stream().map(move -> change(List.of(move), weakest)).toList(),
           drops,
           together,
           lacking.size() - drops.size());
+    }
+
+    /** Moves at once; of several with one lever the one that goes furthest. */
+    private static List<Move> merged(List<Move> moves) {
+      Map<NetworkLever, Integer> furthest = new LinkedHashMap<>();
+      for (Move move : moves) {
+        furthest.merge(move.lever(), move.step(), Math::max);
+      }
+      return furthest.entrySet().stream()
+          .map(each -> new Move(each.getKey(), each.getValue()))
+          .toList();
     }
 
     private OfDrop drop(int drop, List<Move> every, Map<Integer, List<Move>> firsts) {
@@ -291,32 +340,32 @@ public record NetworkChanges(
             .filter(move -> !every.contains(move))
             .ifPresent(move -> single.add(List.of(move)));
       }
-      single.sort(Comparator.comparing(moves -> isHarm(change(moves, drop))));
-      boolean isNone = single.isEmpty() && every.isEmpty();
+      single.sort(Comparator.comparing(moves -> change(moves, drop).isHarm()));
+      List<List<Move>> good =
+          single.stream().filter(moves -> !change(moves, drop).isHarm()).toList();
+      boolean isNone = good.isEmpty() && every.isEmpty();
       boolean isSupplyAlone = every.stream().allMatch(Trial::isOfSupply)
-          && single.stream().allMatch(moves -> isOfSupply(moves.get(0)));
-      Optional<List<Move>> two = isSupplyAlone ? two(drop, isNone) : Optional.empty();
-      single.stream()
+          && good.stream().allMatch(moves -> isOfSupply(moves.get(0)));
+      Optional<List<Move>> two =
+          isSupplyAlone ? two(drop, isNone, single.isEmpty()) : Optional.empty();
+      good.stream()
           .filter(moves -> !isOfSupply(moves.get(0)))
           .findFirst()
-          .or(() -> two)
+          .or(() -> two.filter(moves -> isGood(moves, drop)))
+          .or(() -> good.stream().findFirst())
           .ifPresent(moves -> firsts.put(drop, moves));
       return new OfDrop(
           job.drops().get(drop).name(),
           now.lack(drop),
           single.stream().map(moves -> change(moves, drop)).toList(),
           two.map(moves -> change(moves, drop)),
-          isNone && two.isEmpty()
+          isNone && single.isEmpty() && two.isEmpty()
               ? best(drop).map(moves -> change(moves, drop))
               : Optional.empty());
     }
 
     private static boolean isOfSupply(Move move) {
       return move.lever().kind() == NetworkLever.Kind.SUPPLY;
-    }
-
-    private static boolean isHarm(Change change) {
-      return !change.newlyShort().isEmpty() || !change.newlyForbidden().isEmpty();
     }
 
     private Optional<List<Move>> best(int drop) {
@@ -326,17 +375,26 @@ public record NetworkChanges(
           .max(Comparator.comparingDouble(moves -> gain(moves, drop)));
     }
 
-    /** Two of those that bring most; the second as little as is enough with the first, then the first likewise. */
-    private Optional<List<Move>> two(int drop, boolean withSupply) {
-      Optional<List<Move>> found = two(
-          drop,
-          levers.stream()
-              .filter(lever -> lever.kind() != NetworkLever.Kind.SUPPLY)
-              .toList());
-      return found.isEmpty() && withSupply ? two(drop, levers) : found;
+    /**
+     * Two of those that bring most, which harm no other drop; the second as little as is enough with the first, then
+     * the first likewise. Where a single one is not enough either, two that harm another are better than none.
+     */
+    private Optional<List<Move>> two(int drop, boolean withSupply, boolean withHarm) {
+      List<NetworkLever> others = levers.stream()
+          .filter(lever -> lever.kind() != NetworkLever.Kind.SUPPLY)
+          .toList();
+      Optional<List<Move>> found = two(drop, others, moves -> isGood(moves, drop));
+      if (found.isEmpty() && withSupply) {
+        found = two(drop, levers, moves -> isGood(moves, drop));
+      }
+      if (found.isEmpty() && withHarm) {
+        found = two(drop, withSupply ? levers : others, moves -> isEnough(moves, drop));
+      }
+      return found;
     }
 
-    private Optional<List<Move>> two(int drop, List<NetworkLever> from) {
+    private Optional<List<Move>> two(
+        int drop, List<NetworkLever> from, Predicate<List<Move>> does) {
       List<NetworkLever> best = from.stream()
           .filter(lever -> gain(List.of(most(lever)), drop) >= WORTH_PASCALS)
           .sorted(
@@ -348,11 +406,15 @@ public record NetworkChanges(
         for (int j = 0; j < i; j++) {
           NetworkLever one = best.get(j);
           NetworkLever other = best.get(i);
+          // one that is enough for this drop, and harms another, goes no further than that
+          int furthest = least(one.steps(), step -> isEnough(List.of(new Move(one, step)), drop))
+              .orElse(one.steps() - 1);
           Optional<List<Move>> found = least(
-                  other.steps(), step -> isEnough(List.of(most(one), new Move(other, step)), drop))
+                  other.steps(),
+                  step -> does.test(List.of(new Move(one, furthest), new Move(other, step))))
               .map(step -> new Move(other, step))
               .flatMap(second -> least(
-                      one.steps(), step -> isEnough(List.of(new Move(one, step), second), drop))
+                      furthest + 1, step -> does.test(List.of(new Move(one, step), second)))
                   .map(step -> List.of(new Move(one, step), second)));
           if (found.isPresent()) {
             return found;
@@ -383,9 +445,17 @@ public record NetworkChanges(
           still,
           newly,
           without(then.forbidden, now.forbidden),
+          overpressed.stream()
+              .sorted()
+              .filter(over -> now.lack(over) - then.lack(over) >= WORTH_PASCALS)
+              .map(over -> job.drops().get(over).name())
+              .toList(),
           without(then.cautions, now.cautions),
           moves.stream().anyMatch(move -> move.lever().kind() != NetworkLever.Kind.SIZE),
-          moves.stream().anyMatch(Trial::isOfSupply));
+          moves.stream().anyMatch(Trial::isOfSupply),
+          moves.stream()
+              .flatMap(move -> move.lever().highest(move.step()).stream())
+              .max(Comparator.naturalOrder()));
     }
   }
 }

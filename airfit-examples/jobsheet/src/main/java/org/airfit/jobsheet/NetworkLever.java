@@ -3,6 +3,7 @@ package org.airfit.jobsheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -42,8 +43,14 @@ final class NetworkLever {
 
   private static final double BAR = 1.0e5;
 
-  /** One step: what becomes of the network, and the words for it. */
-  private record Step(String words, UnaryOperator<Network> change) {}
+  /** One step: what becomes of the network, the words for it, and for a supply the highest pressure there is then. */
+  private record Step(
+      String words, UnaryOperator<Network> change, Optional<GaugePressure> highest) {
+
+    Step(String words, UnaryOperator<Network> change) {
+      this(words, change, Optional.empty());
+    }
+  }
 
   /** What is changed; a setting and a supply raise the pressure for all that is behind them. */
   enum Kind {
@@ -111,6 +118,11 @@ final class NetworkLever {
     return steps.get(step).change().apply(network);
   }
 
+  /** The highest pressure that can occur at a step, by which the work is judged; empty where it stays as it is. */
+  Optional<GaugePressure> highest(int step) {
+    return steps.get(step).highest();
+  }
+
   /** What is changed. */
   Kind kind() {
     return kind;
@@ -169,13 +181,19 @@ final class NetworkLever {
     return new NetworkLever(
         Kind.SUPPLY,
         settings(job, held, HIGHEST_SUPPLY * held.pascals()).stream()
-            .map(higher -> new Step(
-                job.supplyAt(supply.node()) + ": one that holds " + amounts.pressure(higher)
-                    + " instead of " + amounts.pressure(held),
-                network -> network.replacing(
-                    supply.node(),
-                    Supply.fixed(AirState.of(higher.absolute(job.atmosphere()), air.temperature())),
-                    job.highest().plus(PressureDrop.ofPascals(higher.pascals() - held.pascals())))))
+            .map(higher -> {
+              GaugePressure highest =
+                  job.highest().plus(PressureDrop.ofPascals(higher.pascals() - held.pascals()));
+              return new Step(
+                  job.supplyAt(supply.node()) + ": one that holds " + amounts.pressure(higher)
+                      + " instead of " + amounts.pressure(held),
+                  network -> network.replacing(
+                      supply.node(),
+                      Supply.fixed(
+                          AirState.of(higher.absolute(job.atmosphere()), air.temperature())),
+                      highest),
+                  Optional.of(highest));
+            })
             .toList());
   }
 

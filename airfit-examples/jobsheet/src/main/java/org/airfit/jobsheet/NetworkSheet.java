@@ -56,9 +56,10 @@ public record NetworkSheet(
    *
    * @param pipe the name of the pipe
    * @param answer what is left, in words
-   * @param serves whether every drop has as much as before or enough
+   * @param serves whether no drop is short then
+   * @param noFurther whether only drops are short then that are short with it open
    */
-  public record Closure(String pipe, String answer, boolean serves) {}
+  public record Closure(String pipe, String answer, boolean serves, boolean noFurther) {}
 
   /**
    * Answers a network.
@@ -89,23 +90,53 @@ public record NetworkSheet(
         .solve()
         .fold(
             solved -> {
-              List<String> more = new ArrayList<>(lacking(job, solved));
-              more.removeAll(before);
+              List<String> then = lacking(job, solved);
+              List<String> more =
+                  then.stream().filter(drop -> !before.contains(drop)).toList();
               DropAnswer worst = weakest(job, solved);
               String least = "; weakest is " + worst.drop().name() + " with "
                   + amounts(job).pressure(worst.flow().atTool());
+              if (then.isEmpty()) {
+                return new Closure(pipe, "no drop falls short" + least, true, false);
+              }
               return more.isEmpty()
-                  ? new Closure(pipe, "no drop falls short that did not before" + least, true)
-                  : new Closure(pipe, "too little at " + String.join(", ", more) + least, false);
+                  ? new Closure(
+                      pipe, "no further drop falls short" + less(job, open, solved), false, true)
+                  : new Closure(
+                      pipe, "too little at " + String.join(", ", more) + least, false, false);
             },
-            none -> cutOff(job, pipe, none));
+            none -> cutOff(job, pipe, none, before.isEmpty()));
+  }
+
+  /** What the drops that are short have with a pipe closed, where that is less by what can be told. */
+  private static String less(
+      NetworkJob job, NetworkResult.Solved open, NetworkResult.Solved closed) {
+    List<DropAnswer> before = DropAnswer.all(job, open);
+    List<DropAnswer> then = DropAnswer.all(job, closed);
+    List<String> less = new ArrayList<>();
+    List<String> same = new ArrayList<>();
+    for (int i = 0; i < then.size(); i++) {
+      DropAnswer drop = then.get(i);
+      if (!drop.isEnough()) {
+        if (drop.lack() - before.get(i).lack() >= NetworkChanges.WORTH_PASCALS) {
+          less.add(drop.drop().name() + " has still less: "
+              + amounts(job).pressure(drop.flow().atTool()));
+        } else {
+          same.add(drop.drop().name());
+        }
+      }
+    }
+    return less.isEmpty()
+        ? ", " + String.join(", ", same) + (same.size() == 1 ? " is" : " are") + " as short as now"
+        : ", but " + String.join(", ", less);
   }
 
   /**
    * What a closed pipe cuts off. Where that is a leak alone, nothing else hung on the pipe, so the drops keep what they
    * have.
    */
-  private static Closure cutOff(NetworkJob job, String pipe, NetworkResult.NoSolution none) {
+  private static Closure cutOff(
+      NetworkJob job, String pipe, NetworkResult.NoSolution none, boolean wasEnough) {
     String drops = job.drops().stream()
         .map(NetworkJob.Drop::name)
         .filter(none.nodes()::contains)
@@ -115,11 +146,15 @@ public record NetworkSheet(
         .map(NetworkJob.Leak::name)
         .collect(Collectors.joining(", "));
     if (!drops.isEmpty()) {
-      return new Closure(pipe, "cut off: " + drops, false);
+      return new Closure(pipe, "cut off: " + drops, false, false);
     }
     return leaks.isEmpty()
-        ? new Closure(pipe, none.reason(), false)
-        : new Closure(pipe, "no drop is cut off; what leaks behind it stops: " + leaks, true);
+        ? new Closure(pipe, none.reason(), false, false)
+        : new Closure(
+            pipe,
+            "no drop is cut off; what leaks behind it stops: " + leaks,
+            wasEnough,
+            !wasEnough);
   }
 
   private static List<String> lacking(NetworkJob job, NetworkResult.Solved solved) {

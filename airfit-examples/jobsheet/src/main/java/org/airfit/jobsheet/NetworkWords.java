@@ -1,9 +1,12 @@
 package org.airfit.jobsheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.airfit.files.NetworkJob;
 import org.airfit.line.ConduitRange;
 import org.airfit.network.BranchFlow;
@@ -21,6 +24,9 @@ final class NetworkWords {
   private static final String NOTHING = "nothing: no drop is short.";
 
   private static final String NO_CHANGE = "no change of those tried brings 0.01 bar to ";
+
+  /** Above so many drops their number is told in place of their names: our choice. */
+  private static final int MANY = 5;
 
   private NetworkWords() {}
 
@@ -65,18 +71,7 @@ final class NetworkWords {
                     "more than " + sheet.amounts().threshold(HIGH) + " above the need at "
                         + names(high) + ": a regulator at the drop spares air and tool."));
               }
-              List<String> must = sheet.closures().stream()
-                  .filter(c -> !c.serves())
-                  .map(NetworkSheet.Closure::pipe)
-                  .toList();
-              lines.add(new Answer(
-                  "For repair",
-                  must.isEmpty()
-                      ? "any one main may be closed with all tools running."
-                      : must.size() == sheet.closures().size()
-                          ? "no main may be closed with all tools running."
-                          : "with all tools running any one main may be closed but "
-                              + String.join(", ", must) + "."));
+              lines.add(new Answer("For repair", repair(sheet)));
               return lines;
             },
             none -> {
@@ -84,6 +79,36 @@ final class NetworkWords {
               return lines;
             });
     return lines;
+  }
+
+  /** Which main may be closed: one with which no drop is short then. */
+  private static String repair(NetworkSheet sheet) {
+    List<String> must = sheet.closures().stream()
+        .filter(closure -> !closure.serves())
+        .map(NetworkSheet.Closure::pipe)
+        .toList();
+    String may = must.isEmpty()
+        ? "any one main may be closed with all tools running"
+        : must.size() == sheet.closures().size()
+            ? "no main may be closed with all tools running"
+            : "with all tools running any one main may be closed but " + String.join(", ", must);
+    Map<String, List<String>> noFurther = new LinkedHashMap<>();
+    sheet.closures().stream()
+        .filter(NetworkSheet.Closure::noFurther)
+        .forEach(closure -> noFurther
+            .computeIfAbsent(closure.answer(), any -> new ArrayList<>())
+            .add(closure.pipe()));
+    if (noFurther.size() <= 2) {
+      return may
+          + noFurther.entrySet().stream()
+              .map(each ->
+                  "; with " + String.join(" or ", each.getValue()) + " closed " + each.getKey())
+              .collect(Collectors.joining())
+          + ".";
+    }
+    return may + "; no further drop falls short with one of these closed: "
+        + noFurther.values().stream().flatMap(List::stream).collect(Collectors.joining(", "))
+        + "; what those that are short have then stands below.";
   }
 
   /** The pipes that are not known exactly: what was taken, and what they may be. */
@@ -156,7 +181,8 @@ final class NetworkWords {
     return new Answer(
         "Not allowed",
         forbidden.ruling().rule().title() + at + ": "
-            + forbidden.ruling().rule().demand() + " " + forbidden.ruling().reason());
+            + forbidden.ruling().rule().demand() + " "
+            + InWords.capital(forbidden.ruling().reason()));
   }
 
   /** What supplies do not give, and where no air flows. */
@@ -237,23 +263,86 @@ final class NetworkWords {
     Optional<NetworkChanges.Change> every =
         changes.forEvery().stream().filter(change -> !change.ofSupply()).findFirst();
     if (every.isPresent()) {
-      return changed(every.get()) + ": then every drop has enough.";
+      return forEvery(every.get());
     }
-    if (changes.together().isPresent()) {
-      return changed(changes.together().get()) + ": together they are enough for every drop.";
+    Optional<NetworkChanges.Change> together =
+        changes.together().filter(NetworkChanges.Change::isEnoughForEvery);
+    if (together.isPresent()) {
+      return together(together.get());
     }
-    if (changes.drops().size() > 1) {
-      return "what is enough for each drop stands below.";
+    if (changes.drops().size() + changes.more() == 1) {
+      NetworkChanges.OfDrop drop = changes.drops().get(0);
+      Optional<String> first = drop.first().map(change -> sentence(sheet, change, drop.drop()));
+      if (first.isPresent()) {
+        return first.get();
+      }
     }
-    NetworkChanges.OfDrop drop = changes.drops().get(0);
-    return drop.first()
-        .or(() -> changes.forEvery().stream().findFirst())
-        .map(change -> sentence(sheet, change, drop.drop()))
-        .or(() -> drop.best().map(best -> tooLittle(sheet, drop, best)))
-        .orElseGet(() -> NO_CHANGE + drop.drop() + ".");
+    return changes.forEvery().stream()
+        .findFirst()
+        .map(NetworkWords::forEvery)
+        .orElseGet(() -> forEach(sheet));
   }
 
-  /** What to change, each in a sentence: for every drop, then for each that is short. */
+  private static String forEvery(NetworkChanges.Change change) {
+    return changed(change) + ": then every drop has enough." + pressedMore(change);
+  }
+
+  /** What the first changes of all drops bring at once, be it enough or not. */
+  private static String together(NetworkChanges.Change all) {
+    return changed(all) + ": together they are enough for every drop." + harm(all);
+  }
+
+  /** The drops for which nothing is enough, or nothing that harms no other; and what the changes of the others do. */
+  private static String forEach(NetworkSheet sheet) {
+    NetworkChanges changes = sheet.changes();
+    if (changes.drops().size() + changes.more() == 1) {
+      NetworkChanges.OfDrop drop = changes.drops().get(0);
+      if (!drop.isHarmAlone()) {
+        return drop.best()
+            .map(best -> tooLittle(sheet, drop, best))
+            .orElseGet(() -> NO_CHANGE + drop.drop() + ".");
+      }
+    }
+    List<String> nothing = new ArrayList<>();
+    List<String> harmful = new ArrayList<>();
+    List<String> enough = new ArrayList<>();
+    for (NetworkChanges.OfDrop drop : changes.drops()) {
+      if (drop.isHarmAlone()) {
+        harmful.add("what is enough for " + drop.drop() + " " + does(drop) + ", see below");
+      } else {
+        (drop.first().isPresent() ? enough : nothing).add(drop.drop());
+      }
+    }
+    List<String> said = new ArrayList<>();
+    if (!nothing.isEmpty()) {
+      said.add("no change tried is enough for " + String.join(", ", nothing));
+    }
+    said.addAll(harmful);
+    if (!enough.isEmpty()) {
+      said.add(
+          nothing.isEmpty() && harmful.isEmpty()
+              ? "each of " + String.join(", ", enough) + " has a change of its own below"
+              : "what is enough for " + String.join(", ", enough) + " alone stands below");
+    }
+    changes.together().ifPresent(all -> said.add(tooLittleTogether(sheet, all)));
+    if (changes.more() > 0) {
+      said.add("drops that were not looked at alone: " + changes.more()
+          + "; whether all these changes are enough together was not calculated");
+    }
+    return String.join("; ", said) + ".";
+  }
+
+  private static String tooLittleTogether(NetworkSheet sheet, NetworkChanges.Change all) {
+    List<String> lacking = new ArrayList<>();
+    if (!all.isEnough()) {
+      lacking.add(sheet.weakest().orElseThrow().drop().name());
+    }
+    lacking.addAll(all.stillShort());
+    lacking.addAll(all.newlyShort());
+    return "together they are not enough: too little is left at " + String.join(", ", lacking);
+  }
+
+  /** What to change, each in a sentence: for every drop, then for each that is short; last what harms another drop. */
   static List<String> changes(NetworkSheet sheet) {
     NetworkChanges changes = sheet.changes();
     if (changes.isNothing()) {
@@ -261,40 +350,44 @@ final class NetworkWords {
     }
     List<String> lines = new ArrayList<>();
     String weakest = sheet.weakest().orElseThrow().drop().name();
+    List<String> atSupply = new ArrayList<>();
     for (NetworkChanges.Change change : changes.forEvery()) {
-      if (!change.ofSupply()) {
-        lines.add(sentence(sheet, change, weakest));
-      }
+      (change.ofSupply() ? atSupply : lines).add(sentence(sheet, change, weakest));
     }
     changes
         .together()
-        .ifPresent(all -> lines.add(changed(all) + ": together they are enough for every drop."));
-    List<String> atSupply = new ArrayList<>();
-    for (NetworkChanges.Change change : changes.forEvery()) {
-      if (change.ofSupply()) {
-        atSupply.add(sentence(sheet, change, weakest));
-      }
-    }
+        .filter(NetworkChanges.Change::isEnoughForEvery)
+        .ifPresent(all -> lines.add(together(all)));
     boolean isSupplyForEvery = !atSupply.isEmpty();
+    List<String> harmful = new ArrayList<>();
     for (NetworkChanges.OfDrop drop : changes.drops()) {
       for (NetworkChanges.Change change : drop.single()) {
-        if (!change.ofSupply()) {
+        if (change.isHarm()) {
+          harmful.add(sentence(sheet, change, drop.drop()));
+        } else if (!change.ofSupply()) {
           lines.add(sentence(sheet, change, drop.drop()));
         } else if (!isSupplyForEvery) {
           atSupply.add(sentence(sheet, change, drop.drop()));
         }
       }
       drop.two()
-          .ifPresent(two -> lines.add("no single change"
-              + (isSupplyForEvery || !drop.single().isEmpty() ? " but at the supply" : "")
-              + " is enough for " + drop.drop() + ", these two are: "
-              + sentence(sheet, two, drop.drop())));
+          .ifPresent(two -> (two.isHarm() ? harmful : lines)
+              .add(before(drop, isSupplyForEvery) + sentence(sheet, two, drop.drop())));
       drop.best().ifPresent(best -> lines.add(tooLittle(sheet, drop, best)));
-      if (changes.forEvery().isEmpty() && drop.first().or(drop::best).isEmpty()) {
+      if (changes.forEvery().isEmpty()
+          && drop.first().or(drop::best).isEmpty()
+          && !drop.isHarmAlone()) {
         lines.add(NO_CHANGE + drop.drop() + ".");
       }
     }
+    changes
+        .together()
+        .filter(all -> !all.isEnoughForEvery())
+        .ifPresent(all -> lines.add("the first change of each drop at once, " + changed(all) + ": "
+            + tooLittleTogether(sheet, all) + "." + forbidden(all)
+            + pressedMore(all)));
     lines.addAll(atSupply);
+    lines.addAll(harmful);
     if (changes.more() > 0) {
       lines.add("drops that are short beside these, and lack less: " + changes.more()
           + "; change what lacks most first, and calculate again.");
@@ -305,6 +398,32 @@ final class NetworkWords {
               + " what they allow, and look at the ratings of all that is in the line.");
     }
     return List.copyOf(lines);
+  }
+
+  /** Why two changes are told. */
+  private static String before(NetworkChanges.OfDrop drop, boolean isSupplyForEvery) {
+    boolean isHarm = drop.single().stream().anyMatch(NetworkChanges.Change::isHarm);
+    boolean isSupply = isSupplyForEvery
+        || drop.single().stream().anyMatch(change -> change.ofSupply() && !change.isHarm());
+    String but = isSupply ? " but at the supply" : "";
+    return isHarm
+        ? "every single change" + but + " that is enough for " + drop.drop() + " " + does(drop)
+            + ", these two are enough without that: "
+        : "no single change" + but + " is enough for " + drop.drop() + ", these two are: ";
+  }
+
+  /** What the changes do that are enough for a drop and harm another. */
+  private static String does(NetworkChanges.OfDrop drop) {
+    List<NetworkChanges.Change> all =
+        Stream.concat(drop.single().stream(), drop.two().stream()).toList();
+    List<String> does = new ArrayList<>();
+    if (all.stream().anyMatch(change -> !change.newlyShort().isEmpty())) {
+      does.add("leaves too little at another drop");
+    }
+    if (all.stream().anyMatch(change -> !change.newlyForbidden().isEmpty())) {
+      does.add("is not allowed");
+    }
+    return String.join(" or ", does);
   }
 
   private static String changed(NetworkChanges.Change change) {
@@ -321,19 +440,61 @@ final class NetworkWords {
     return gives(sheet, change, drop) + ", which is enough"
         + (change.isEnoughForEvery()
             ? (sheet.job().drops().size() == 1 ? "" : " for every drop")
-            : change.stillShort().isEmpty() ? "" : " for it alone")
+            : change.stillShort().isEmpty() ? "" : forIt(sheet, change))
         + "."
-        + (change.newlyShort().isEmpty()
-            ? ""
-            : " But then too little is left at " + String.join(", ", change.newlyShort())
-                + ", which have enough now.")
-        + (change.newlyForbidden().isEmpty()
-            ? ""
-            : " But then it is not allowed any more: " + String.join(", ", change.newlyForbidden())
-                + ".")
+        + harm(change)
         + (change.newCautions().isEmpty()
             ? ""
-            : " It brings a caution with it: " + String.join(", ", change.newCautions()) + ".");
+            : " It brings a caution with it: " + String.join(", ", change.newCautions()) + ".")
+        + highest(sheet, change);
+  }
+
+  /** That a change is enough for a drop but not for every one that is short. */
+  private static String forIt(NetworkSheet sheet, NetworkChanges.Change change) {
+    int others = sheet.changes().drops().size() + sheet.changes().more() - 1;
+    List<String> still = change.stillShort();
+    return still.size() == others
+        ? " for it alone"
+        : " for it, not for "
+            + (still.size() > MANY ? still.size() + " others" : String.join(", ", still));
+  }
+
+  /** What is worse after a change than now. */
+  private static String harm(NetworkChanges.Change change) {
+    return (change.newlyShort().isEmpty()
+            ? ""
+            : " But then too little is left at " + String.join(", ", change.newlyShort())
+                + (change.newlyShort().size() == 1
+                    ? ", which has enough now."
+                    : ", which have enough now."))
+        + forbidden(change)
+        + pressedMore(change);
+  }
+
+  private static String forbidden(NetworkChanges.Change change) {
+    return change.newlyForbidden().isEmpty()
+        ? ""
+        : " But then it is not allowed any more: " + String.join(", ", change.newlyForbidden())
+            + ".";
+  }
+
+  private static String pressedMore(NetworkChanges.Change change) {
+    return change.pressedMore().isEmpty()
+        ? ""
+        : (change.what().size() > 1 ? " But they give" : " But it gives")
+            + " still more pressure to " + String.join(", ", change.pressedMore())
+            + ", where the pressure is not allowed already.";
+  }
+
+  /** The highest pressure after a change, where that is another than what the supply is said to hold. */
+  private static String highest(NetworkSheet sheet, NetworkChanges.Change change) {
+    return change
+        .highest()
+        .map(sheet.amounts()::pressure)
+        .filter(words -> change.what().stream().noneMatch(what -> what.contains(words)))
+        .map(words -> " The highest pressure (cut-out) rises by as much, to " + words
+            + " instead of " + sheet.amounts().pressure(sheet.job().highest()) + ".")
+        .orElse("");
   }
 
   private static String tooLittle(
@@ -341,6 +502,7 @@ final class NetworkWords {
     return "no single change is enough for " + drop.drop()
         + ", nor are two of those that bring most: "
         + gives(sheet, best, drop.drop()) + ", and "
-        + sheet.amounts().loss(PressureDrop.ofPascals(best.lackAfter())) + " are still missing.";
+        + sheet.amounts().loss(PressureDrop.ofPascals(best.lackAfter())) + " are still missing."
+        + harm(best);
   }
 }

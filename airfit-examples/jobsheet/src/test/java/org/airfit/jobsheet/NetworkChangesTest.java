@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.airfit.files.Csv;
 import org.airfit.files.Disk;
 import org.airfit.files.Document;
@@ -290,6 +291,216 @@ class NetworkChangesTest {
     assertThat(leak)
         .contains("Leak: flange at joint loses 6.")
         .contains("scfm, day and night: mend it");
+  }
+
+  private static final String DROPS_OF_A_MAIN = """
+      record,name,from,to,bore,length,wall,fittings,conductance,criticalPressureRatio,tool,air,needs,pressure,cutIn,cutOut,temperature,atmosphere,units,customer,onHose,cleans,paints,lubricated
+      network,Shed,,,,,,,,,,,,,,,68 °F,14.7 psia,US,K.,,,,%s
+      """;
+
+  private static String supply(String pressures) {
+    return "supply,,,A,,,,,,,,,," + pressures + ",,,,,,,,\n";
+  }
+
+  private static String main(String bore, String length) {
+    return "pipe,main,A,B," + bore + "," + length + ",commercial steel,1,,,,,,,,,,,,,,,,\n";
+  }
+
+  /** A drop at B behind a coupling, with what is known of its work: whether it cleans, whether it paints. */
+  private static String drop(String name, String hose, String air, String needs, String work) {
+    return "drop," + name + ",B,," + hose + ",smooth rubber hose,1,6 dm3/(s bar),0.3,tool of "
+        + name + "," + air + "," + needs + ",,,,,,,,yes," + work + ",\n";
+  }
+
+  private static NetworkSheet shed(String... rows) throws WrongFileException {
+    return NetworkSheet.of(network(DROPS_OF_A_MAIN.formatted("no") + String.join("", rows)));
+  }
+
+  private static String headline(NetworkSheet sheet) {
+    return NetworkWords.inShort(sheet).stream()
+        .filter(line -> line.what().equals("To change"))
+        .map(Answer::answer)
+        .collect(Collectors.joining());
+  }
+
+  private static String repair(NetworkSheet sheet) {
+    return NetworkWords.inShort(sheet).stream()
+        .filter(line -> line.what().equals("For repair"))
+        .map(Answer::answer)
+        .collect(Collectors.joining());
+  }
+
+  /** 60 scfm each through 300 ft of 3/8 in pipe and 1/4 in hoses: nothing helps, and the first line says so. */
+  @Test
+  void the_first_line_says_that_nothing_is_enough_where_nothing_is() throws WrongFileException {
+    NetworkSheet sheet = shed(
+        supply("100 psig,,"),
+        main("0.364 in", "300 ft"),
+        drop("d1", "0.25 in,100 ft", "60 scfm", "95 psig", ","),
+        drop("d2", "0.25 in,100 ft", "60 scfm", "95 psig", ","));
+    assertThat(sheet.changes().drops()).allMatch(drop -> drop.first().isEmpty());
+    assertThat(headline(sheet)).isEqualTo("no change tried is enough for d1, d2.");
+  }
+
+  /** 85 psig cannot give two tools 90: only the supply can, and it is named first. */
+  @Test
+  void a_supply_that_is_enough_for_every_drop_is_named_in_the_first_line()
+      throws WrongFileException {
+    NetworkSheet sheet = shed(
+        supply("85 psig,,"),
+        main("1.05 in", "60 ft"),
+        drop("d1", "0.5 in,25 ft", "15 scfm", "90 psig", ","),
+        drop("d2", "0.5 in,25 ft", "18 scfm", "88 psig", ","));
+    assertThat(headline(sheet))
+        .startsWith("the supply at A: one that holds 92 psig")
+        .endsWith(": then every drop has enough.");
+    // without a cut-out of its own the pressure it holds is the highest, and is not told twice
+    assertThat(String.join(" ", NetworkWords.changes(sheet))).doesNotContain("cut-out");
+  }
+
+  /**
+   * A wider hose lets each of two tools have enough while the other starves; both together take more than the main
+   * carries.
+   */
+  @Test
+  void changes_of_single_drops_that_are_not_enough_together_are_told_as_such()
+      throws WrongFileException {
+    NetworkSheet sheet = shed(
+        supply("100 psig,,"),
+        main("0.824 in", "200 ft"),
+        drop("d1", "0.25 in,50 ft", "35 scfm", "88 psig", ","),
+        drop("d2", "0.25 in,50 ft", "30 scfm", "85 psig", ","));
+    assertThat(sheet.changes().drops()).allMatch(drop -> drop.first().isPresent());
+    NetworkChanges.Change all = sheet.changes().together().orElseThrow();
+    assertThat(all.what()).hasSize(2);
+    assertThat(all.isEnoughForEvery()).isFalse();
+    assertThat(headline(sheet))
+        .isEqualTo("each of d1, d2 has a change of its own below; together they are not enough:"
+            + " too little is left at d1, d2.");
+    assertThat(NetworkWords.changes(sheet))
+        .anyMatch(line -> line.startsWith("the first change of each drop at once, d1: ")
+            && line.endsWith("together they are not enough: too little is left at d1, d2."));
+  }
+
+  /** Three drops at a main that each wants wider, one by more than another: the widest counts for all. */
+  @Test
+  void where_drops_want_one_main_wider_the_widest_is_tried_for_all() throws WrongFileException {
+    NetworkSheet sheet = blowGun();
+    NetworkChanges.Change all = sheet.changes().together().orElseThrow();
+    assertThat(all.what().stream().filter(what -> what.startsWith("main: "))).hasSize(1);
+    assertThat(all.isEnoughForEvery()).isTrue();
+    assertThat(headline(sheet)).contains(": together they are enough for every drop.");
+  }
+
+  private static NetworkSheet blowGun() throws WrongFileException {
+    return shed(
+        supply(",95 psig,120 psig"),
+        main("0.622 in", "150 ft"),
+        drop("d1", "0.25 in,40 ft", "20 scfm", "80 psig", "yes,"),
+        drop("d2", "0.5 in,25 ft", "60 scfm", "80 psig", ","),
+        drop("d3", "0.375 in,50 ft", "8 scfm", "85 psig", ","));
+  }
+
+  /** Air for cleaning above 30 psig is forbidden: what raises it further says so, wherever it is told. */
+  @Test
+  void more_pressure_where_it_is_forbidden_already_is_told_with_the_change()
+      throws WrongFileException {
+    NetworkSheet sheet = blowGun();
+    String remark = "still more pressure to d1, where the pressure is not allowed already.";
+    assertThat(headline(sheet)).contains(remark);
+    assertThat(NetworkWords.changes(sheet).stream().filter(line -> line.contains(" give")))
+        .hasSizeGreaterThan(3)
+        .allMatch(line -> line.contains(remark));
+    assertThat(NetworkWords.changes(sheet))
+        .anyMatch(line -> line.contains("one that holds 138 psig")
+            && line.contains("The highest pressure (cut-out) rises by as much, to 163 psig")
+            && line.contains("instead of 120 psig"));
+    // what is forbidden for another reason than its pressure is no matter of pressure
+    NetworkSheet painter = NetworkSheet.of(network(DROPS_OF_A_MAIN.formatted("yes")
+        + supply("85 psig,,")
+        + main("1.05 in", "60 ft")
+        + drop("d1", "0.5 in,25 ft", "15 scfm", "90 psig", ",yes")));
+    assertThat(painter.forbidden()).isNotEmpty();
+    assertThat(NetworkWords.changes(painter)).noneMatch(line -> line.contains("not allowed"));
+    assertThat(NetworkWords.inShort(painter))
+        .anyMatch(line -> line.answer().contains("must not feed painting. The air sprays paint"));
+  }
+
+  /** The hose that is enough for one drop takes from the other what it needs: with a wider main it does not. */
+  @Test
+  void two_changes_after_which_no_drop_is_short_come_before_one_that_harms_another()
+      throws WrongFileException {
+    NetworkSheet sheet = shed(
+        supply("100 psig,,"),
+        main("0.824 in", "120 ft"),
+        drop("d1", "0.25 in,50 ft", "35 scfm", "88 psig", ","),
+        drop("d2", "0.5 in,25 ft", "30 scfm", "91 psig", ","));
+    NetworkChanges.OfDrop drop = sheet.changes().drops().get(0);
+    assertThat(drop.single())
+        .isNotEmpty()
+        .allMatch(change -> !change.newlyShort().isEmpty());
+    NetworkChanges.Change two = drop.two().orElseThrow();
+    assertThat(two.isEnoughForEvery()).isTrue();
+    assertThat(drop.first()).hasValue(two);
+    assertThat(headline(sheet))
+        .startsWith("d1: a 3/4 in hose instead of 1/4 in; and main: a 1 in pipe")
+        .endsWith("which is enough for every drop.");
+    List<String> lines = NetworkWords.changes(sheet);
+    assertThat(lines.get(0))
+        .startsWith("every single change that is enough for d1 leaves too little at another drop,"
+            + " these two are enough without that: ");
+    assertThat(lines.get(lines.size() - 1))
+        .startsWith("d1: a 3/4 in hose instead of 1/4 in gives d1 ")
+        .endsWith("But then too little is left at d2, which has enough now.");
+  }
+
+  /** A blow gun that wants 29.5 of 29 psig: only 30 are enough, and 30 are forbidden. */
+  @Test
+  void a_change_that_is_forbidden_is_told_last_and_not_named_first() throws WrongFileException {
+    NetworkSheet sheet = shed(
+        supply("29 psig,,"),
+        main("1.05 in", "10 ft"),
+        drop("d1", "0.5 in,10 ft", "2 scfm", "29.5 psig", "yes,"));
+    assertThat(sheet.forbidden()).isEmpty();
+    assertThat(sheet.changes().forEvery()).isEmpty();
+    NetworkChanges.OfDrop drop = sheet.changes().drops().get(0);
+    assertThat(drop.single())
+        .hasSize(1)
+        .allMatch(change -> !change.newlyForbidden().isEmpty());
+    assertThat(drop.first()).isEmpty();
+    assertThat(headline(sheet)).isEqualTo("what is enough for d1 is not allowed, see below.");
+    assertThat(NetworkWords.changes(sheet).get(0))
+        .startsWith("the supply at A: one that holds 30 psig")
+        .contains("But then it is not allowed any more: Cleaning pressure");
+  }
+
+  /** Two mains from one supply to a drop that is short with both: with one closed it has still less. */
+  @Test
+  void a_main_is_not_said_to_be_dispensable_where_a_drop_is_short_and_loses_more()
+      throws WrongFileException {
+    String twin = main("0.622 in", "60 ft");
+    NetworkSheet sheet = shed(
+        supply("110 psig,,"),
+        twin,
+        twin.replace("pipe,main", "pipe,twin"),
+        "pipe,spare,B,E,1.05 in,40 ft,commercial steel,1,,,,,,,,,,,,,,,,\n",
+        drop("d1", "0.25 in,50 ft", "15 scfm", "90 psig", ","));
+    assertThat(sheet.closures()).noneMatch(NetworkSheet.Closure::serves);
+    NetworkResult.Solved closed =
+        (NetworkResult.Solved) sheet.job().network().without("main").solve();
+    String less =
+        new NetworkAmounts(sheet.job().units()).pressure(closed.tools().get(0).atTool());
+    assertThat(repair(sheet))
+        .startsWith("no main may be closed with all tools running; with main or twin closed"
+            + " no further drop falls short, but d1 has still less: " + less)
+        .endsWith("; with spare closed no further drop falls short, d1 is as short as now.");
+    assertThat(NetworkPage.of(sheet)).contains("Mains that may not be closed");
+    NetworkSheet enough = shed(
+        supply("110 psig,,"),
+        twin,
+        twin.replace("pipe,main", "pipe,twin"),
+        drop("d1", "0.5 in,50 ft", "15 scfm", "90 psig", ","));
+    assertThat(repair(enough)).isEqualTo("any one main may be closed with all tools running.");
   }
 
   private static NetworkJob onHose(String bore, String tool) throws WrongFileException {
