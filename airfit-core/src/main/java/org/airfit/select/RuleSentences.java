@@ -133,7 +133,8 @@ final class RuleSentences {
     long regulators = regulators(job);
     String stands = job.pressuresAtTool()
         .whileRegulated()
-        .map(held -> "The dead-end pressure at the tool is " + units.say(held, limit)
+        .map(held -> "The dead-end pressure at the tool is " + settings(job, held, units)
+            + units.say(held, limit)
             + (regulators > 1
                 ? WHILE_THEY_HOLD + " and " + highest + " if they fail"
                 : " while the regulator holds and " + highest + " if it fails"))
@@ -153,12 +154,29 @@ final class RuleSentences {
       return RuleAnswer.unmet(compared + ": a regulator in front of it must be set to at most "
           + allowed + "; couplings, hoses and adapters do not change that.");
     }
+    String relief = " A relief valve behind the "
+        + (regulators > 1 ? "last regulator" : "regulator")
+        + ", set to at most what the maker allows, guards the tool if "
+        + (regulators > 1 ? "they fail." : "the regulator fails.");
+    if (PartChecks.mayBeSetTooHighForTool(job)) {
+      return RuleAnswer.open(compared + ". It depends: met while "
+          + (regulators > 1 ? "one of the regulators" : "the regulator") + " is set to " + allowed
+          + " at most. Ask what it is set to, and see that nobody sets it higher." + relief);
+    }
     return PartChecks.isToolSparedByRegulator(job)
-        ? RuleAnswer.metWhileRegulated(compared + ". A relief valve behind the "
-            + (regulators > 1 ? "last regulator" : "regulator")
-            + ", set to at most what the maker allows, guards the tool if "
-            + (regulators > 1 ? "they fail." : "the regulator fails."))
+        ? RuleAnswer.metWhileRegulated(compared + "." + relief)
         : RuleAnswer.met(compared + ".");
+  }
+
+  /** The lowest that the regulators can hold, in front of the most that they hold; blank where that is the same. */
+  private static String settings(Requirement job, GaugePressure held, UnitSystem units) {
+    return job.heldAtToolWhenSetLowest()
+        .filter(least -> least.compareTo(held) < 0)
+        .map(least -> units.say(
+                least, Stream.concat(Stream.of(held), job.toolRating().stream())
+                    .toArray(GaugePressure[]::new))
+            + " to ")
+        .orElse("");
   }
 
   /** How many regulators stand in front of the tool, one before the piping with them. */
