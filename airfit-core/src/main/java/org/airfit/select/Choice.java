@@ -390,8 +390,7 @@ final class Choice {
    * now, and a doubt about the air is a question.
    */
   Key key(long moreMissed, int doubtAhead, long moreCost) {
-    int stillAsked =
-        asked & ~settledBy(moreMissed > 0L ? Rule.HOSE_REACHES.bit() : 0, moreMissed);
+    int stillAsked = asked & ~settledBy(moreMissed > 0L ? Rule.HOSE_REACHES.bit() : 0, moreMissed);
     int inDoubt = Math.max(doubt, doubtAhead);
     if (inDoubt > 0 && missedAir + moreMissed == 0L) {
       stillAsked |= Rule.AIR_AT_TOOL.bit();
@@ -409,8 +408,7 @@ final class Choice {
 
   /** The questions that no longer matter, as bits: their rules are broken anyway, or the air is missed. */
   private static int settledBy(int broken, long missedAir) {
-    return PartQuestions.settledBy(broken)
-        | (missedAir > 0L ? Rule.AIR_AT_TOOL.bit() : 0);
+    return PartQuestions.settledBy(broken) | (missedAir > 0L ? Rule.AIR_AT_TOOL.bit() : 0);
   }
 
   /** Whether it is at least as good in all that counts, now and whatever follows. */

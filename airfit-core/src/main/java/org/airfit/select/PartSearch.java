@@ -304,8 +304,8 @@ final class PartSearch {
           for (int line = held.next();
               held.leg() != number && line < held.outlets().size();
               line++) {
-            missed +=
-                aheadOf(held.leg()).missedLengthOfLine(line) + held.missedAhead().get(line);
+            missed += aheadOf(held.leg()).missedLengthOfLine(line)
+                + held.missedAhead().get(line);
             doubt = Math.max(doubt, held.doubtAhead().get(line));
           }
         }

@@ -436,7 +436,8 @@ public final class Requirement {
    * is none. A setting is no swing: of a range of settings one is chosen and stays.
    */
   Optional<GaugePressure> heldAtToolWhenSetLowest() {
-    Optional<GaugePressure> held = pressures.whileRegulated().map(set -> settingRange().least());
+    Optional<GaugePressure> held =
+        pressures.whileRegulated().map(set -> settingRange().least());
     for (Slot slot : layout.slots()) {
       if (slot instanceof Slot.Regulated regulated) {
         GaugePressure set = regulated.setRange().least();

@@ -173,7 +173,8 @@ final class RuleSentences {
     return job.heldAtToolWhenSetLowest()
         .filter(least -> least.compareTo(held) < 0)
         .map(least -> units.say(
-                least, Stream.concat(Stream.of(held), job.toolRating().stream())
+                least,
+                Stream.concat(Stream.of(held), job.toolRating().stream())
                     .toArray(GaugePressure[]::new))
             + " to ")
         .orElse("");
@@ -221,6 +222,7 @@ final class RuleSentences {
   static RuleAnswer air(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
     GaugePressure[] arriving = arriving(a);
+    boolean isAdapterMissing = !a.joints().stream().allMatch(Joint::isSound);
     String wanted =
         (job.leastRange().isExact() ? "" : units.say(job.leastRange().least(), arriving) + " to ")
             + units.say(job.least(), arriving) + " at "
@@ -229,7 +231,13 @@ final class RuleSentences {
     if (a.isAirOpen()) {
       return RuleAnswer.open("It depends: the tool has from " + has(a.result(), job, units) + " to "
           + has(a.atBest(), job, units) + ", it needs " + wanted + ". "
-          + doubts(Doubts.of(a), units));
+          + doubts(Doubts.of(a), units)
+          + (isAdapterMissing ? " That is without the missing adapter." : ""));
+    }
+    if (Assembly.isAtLeast(a.result(), job.least()) && isAdapterMissing) {
+      return RuleAnswer.open("Without the missing adapter the tool has "
+          + (a.isExact() ? "" : "at least ") + has(a.result(), job, units) + ", it needs " + wanted
+          + ". What the adapter takes of that is not reckoned: judge it again when one is found.");
     }
     if (Assembly.isAtLeast(a.result(), job.least())) {
       return RuleAnswer.met("The tool has " + (a.isExact() ? "" : "at least ")

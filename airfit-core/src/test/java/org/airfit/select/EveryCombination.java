@@ -471,8 +471,7 @@ final class EveryCombination {
         + job.layout().lines().stream().mapToLong(line -> hoses(p, line, share)).sum();
   }
 
-  private static long hoses(
-      Proposal p, ToolLine line, ToLongBiFunction<Slot.Hose, Double> share) {
+  private static long hoses(Proposal p, ToolLine line, ToLongBiFunction<Slot.Hose, Double> share) {
     return line.count()
         * (hoses(p, line.slots(), share)
             + line.lines().stream().mapToLong(behind -> hoses(p, behind, share)).sum());

@@ -111,8 +111,7 @@ class JobFindingsTest {
         .toolRating(GaugePressure.ofBar(limit))
         .layout(Layout.of(List.of(
             Slot.regulator("regulator", SET)
-                .withSetRange(
-                    new Range<>(GaugePressure.ofBar(lowest), SET)),
+                .withSetRange(new Range<>(GaugePressure.ofBar(lowest), SET)),
             Slot.coupling("outlet"))));
     assertThat(outcome(behind, Rule.TOOL_RATED)).isEqualTo(outcome);
     assertThat(titles(behind).contains("If the regulator fails"))

@@ -121,13 +121,12 @@ class ShortWhipHoseTest {
   /** By hand: 3 ft of 20 ft lack 17/20; 25 ft are too long by 1/24, and 40 ft by 16/24. */
   @Test
   void of_hoses_none_of_which_does_the_one_that_misses_least_comes_first() {
-    Slot.Hose slot =
-        Slot.hose("hose", Length.of(20.0, LengthUnit.FOOT)).ofAtMost(Length.of(24.0, LengthUnit.FOOT));
+    Slot.Hose slot = Slot.hose("hose", Length.of(20.0, LengthUnit.FOOT))
+        .ofAtMost(Length.of(24.0, LengthUnit.FOOT));
     Part.Hose three = hose("three feet", 3 * 0.3048, "1 EUR");
     Part.Hose twentyFive = hose("twenty-five feet", 25 * 0.3048, "30 EUR");
     Part.Hose forty = hose("forty feet", 40 * 0.3048, "20 EUR");
-    Selection.NothingFits none =
-        (Selection.NothingFits) select(slot, three, twentyFive, forty);
+    Selection.NothingFits none = (Selection.NothingFits) select(slot, three, twentyFive, forty);
     assertThat(none.closest())
         .extracting(proposal -> proposal.hose("hose"))
         .containsExactly(twentyFive, forty, three);
