@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param rank its place among the parts of its position by name
  * @param broken the rules it breaks there, as bits
  * @param asked the rules it leaves open there, as bits
- * @param missedLength how far it misses the rules that can be measured, in billionths of what is wanted, in all lines alike
+ * @param missedLength how far it misses the rules that can be measured, in billionths of what is wanted, in all
+ *     lines alike
  * @param cost what it costs by the objective, in all lines alike
  * @param near its end towards the supply, by number
  * @param far its end towards the tool, by number
