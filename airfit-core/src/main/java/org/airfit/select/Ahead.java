@@ -29,7 +29,7 @@ final class Ahead {
   private final SearchAir airAtWorst;
   private final boolean isWhole;
   private final List<Ahead> lines;
-  private final long[] shortBy;
+  private final long[] missedLength;
   private final List<List<FlowElement>> widest = new ArrayList<>();
   private final List<List<FlowElement>> widestAtWorst = new ArrayList<>();
   private final List<Map<Integer, Long>> fromEnd = new ArrayList<>();
@@ -60,16 +60,16 @@ final class Ahead {
     this.airAtWorst = airAtWorst;
     this.isWhole = isWhole;
     this.lines = lines;
-    this.shortBy = new long[inRow.size() + 1];
+    this.missedLength = new long[inRow.size() + 1];
     for (Ahead line : lines) {
-      shortBy[inRow.size()] += line.shortBy(0);
+      missedLength[inRow.size()] += line.missedLength(0);
     }
     for (int i = inRow.size() - 1; i >= 0; i--) {
       long least = inRow.get(i).suited(isWhole).stream()
-          .mapToLong(Candidate::shortBy)
+          .mapToLong(Candidate::missedLength)
           .min()
           .orElse(0L);
-      shortBy[i] = shortBy[i + 1] + least;
+      missedLength[i] = missedLength[i + 1] + least;
     }
     for (Row position : inRow) {
       List<Candidate> wide = widest(position.suited(isWhole));
@@ -106,13 +106,13 @@ final class Ahead {
   }
 
   /** How much the positions from one on miss of what can be measured, at least. */
-  long shortBy(int position) {
-    return shortBy[position];
+  long missedLength(int position) {
+    return missedLength[position];
   }
 
   /** How much one of the lines behind the splitter at the end misses of what can be measured, at least. */
-  long shortByOfLine(int line) {
-    return lines.get(line).shortBy(0);
+  long missedLengthOfLine(int line) {
+    return lines.get(line).missedLength(0);
   }
 
   /** The candidates of which no other leaves at least as much behind. */

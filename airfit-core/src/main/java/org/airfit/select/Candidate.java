@@ -11,9 +11,10 @@ import org.jspecify.annotations.Nullable;
  * @param part the part
  * @param position the position it would take
  * @param rank its place among the parts of its position by name
- * @param broken the rules it breaks there that cannot be measured, as bits
+ * @param broken the rules it breaks there, as bits
  * @param asked the rules it leaves open there, as bits
- * @param shortBy how far it misses the rules that can be measured, in billionths of what is wanted, in all lines alike
+ * @param missedLength how far it misses the rules that can be measured, in billionths of what is wanted, in all
+ *     lines alike
  * @param cost what it costs by the objective, in all lines alike
  * @param near its end towards the supply, by number
  * @param far its end towards the tool, by number
@@ -29,7 +30,7 @@ record Candidate(
     int rank,
     int broken,
     int asked,
-    long shortBy,
+    long missedLength,
     long cost,
     int near,
     int far,
@@ -41,7 +42,7 @@ record Candidate(
 
   /** Whether it breaks nothing. */
   boolean isSuited() {
-    return broken == 0 && shortBy == 0;
+    return broken == 0 && missedLength == 0;
   }
 
   /** The same the other way round, as adapters may stand. */
@@ -52,7 +53,7 @@ record Candidate(
         rank,
         broken,
         asked,
-        shortBy,
+        missedLength,
         cost,
         /* near= */ far,
         /* far= */ near,
@@ -78,7 +79,7 @@ record Candidate(
         && isOfProfileOf(other)
         && (broken & ~other.broken) == 0
         && (asked & ~other.asked) == 0
-        && shortBy <= other.shortBy
+        && missedLength <= other.missedLength
         && cost <= other.cost
         && Width.isAsWide(part, other.part);
   }

@@ -20,6 +20,9 @@ final class Choice {
   /** What a rule that is broken counts as, where a miss is measured in billionths. */
   static final long WHOLE_MISS = 1_000_000_000L;
 
+  /** The rules whose misses are measured, as bits: a hose that is a little too short or too long is a near miss. */
+  static final int MEASURED = Rule.HOSE_REACHES.bit() | Rule.HOSE_SHORT_ENOUGH.bit();
+
   /** The parts without their adapters: two choices that differ in adapters only are of the same parts. */
   static final class Parts {
 
@@ -130,7 +133,7 @@ final class Choice {
   /** How many standard adapters are missing at the joints that nothing joins. */
   final int missing;
 
-  final long shortBy;
+  final long missedLength;
 
   /** By how much the air misses what is asked at the tools that were reached, in billionths. */
   final long missedAir;
@@ -169,7 +172,7 @@ final class Choice {
       int broken,
       int asked,
       int missing,
-      long shortBy,
+      long missedLength,
       long missedAir,
       int doubt,
       long cost,
@@ -186,9 +189,9 @@ final class Choice {
     this.parts = parts;
     this.broken = open;
     this.missing = missing;
-    this.shortBy = shortBy;
+    this.missedLength = missedLength;
     this.missedAir = missedAir;
-    this.asked = asked & ~settledBy(open, shortBy, missedAir);
+    this.asked = asked & ~settledBy(open, missedAir);
     this.doubt = doubt;
     this.cost = cost;
     this.objective = objective;
@@ -215,7 +218,7 @@ final class Choice {
         broken,
         asked,
         /* missing= */ 0,
-        /* shortBy= */ 0L,
+        /* missedLength= */ 0L,
         /* missedAir= */ 0L,
         /* doubt= */ 0,
         /* cost= */ 0L,
@@ -237,7 +240,7 @@ final class Choice {
         broken | next.broken(),
         asked | next.asked(),
         missing,
-        shortBy + next.shortBy(),
+        missedLength + next.missedLength(),
         missedAir,
         doubt,
         cost + next.cost(),
@@ -283,7 +286,7 @@ final class Choice {
         broken | moreBroken,
         asked | question,
         missing + moreMissing,
-        shortBy,
+        missedLength,
         missedAir,
         doubt,
         cost,
@@ -359,7 +362,7 @@ final class Choice {
         broken,
         asked,
         missing,
-        shortBy,
+        missedLength,
         missedThere,
         doubtThere,
         cost,
@@ -374,7 +377,7 @@ final class Choice {
 
   /** How far it misses what is asked, in billionths: each rule that is broken, and what can be measured by its size. */
   long missed() {
-    return Integer.bitCount(broken) * WHOLE_MISS + shortBy + missedAir;
+    return Integer.bitCount(broken & ~MEASURED) * WHOLE_MISS + missedLength + missedAir;
   }
 
   /** What puts it in order. */
@@ -387,7 +390,7 @@ final class Choice {
    * now, and a doubt about the air is a question.
    */
   Key key(long moreMissed, int doubtAhead, long moreCost) {
-    int stillAsked = asked & ~settledBy(/* broken= */ 0, moreMissed, moreMissed);
+    int stillAsked = asked & ~settledBy(moreMissed > 0L ? Rule.HOSE_REACHES.bit() : 0, moreMissed);
     int inDoubt = Math.max(doubt, doubtAhead);
     if (inDoubt > 0 && missedAir + moreMissed == 0L) {
       stillAsked |= Rule.AIR_AT_TOOL.bit();
@@ -403,19 +406,17 @@ final class Choice {
         whole);
   }
 
-  /** The questions that no longer matter, as bits: their rules are broken anyway, or miss what can be measured. */
-  private static int settledBy(int broken, long shortBy, long missedAir) {
-    return PartQuestions.settledBy(broken)
-        | (shortBy > 0L ? Rule.HOSE_REACHES.bit() : 0)
-        | (missedAir > 0L ? Rule.AIR_AT_TOOL.bit() : 0);
+  /** The questions that no longer matter, as bits: their rules are broken anyway, or the air is missed. */
+  private static int settledBy(int broken, long missedAir) {
+    return PartQuestions.settledBy(broken) | (missedAir > 0L ? Rule.AIR_AT_TOOL.bit() : 0);
   }
 
   /** Whether it is at least as good in all that counts, now and whatever follows. */
   boolean isAsGoodAs(Choice other) {
     return (broken & ~other.broken) == 0
-        && (asked & ~(other.asked | settledBy(other.broken, other.shortBy, other.missedAir))) == 0
+        && (asked & ~(other.asked | settledBy(other.broken, other.missedAir))) == 0
         && missing <= other.missing
-        && shortBy <= other.shortBy
+        && missedLength <= other.missedLength
         && missedAir <= other.missedAir
         && doubt <= other.doubt
         && profiles.areAsFewAs(other.profiles)

@@ -79,7 +79,7 @@ final class Front {
   private static boolean staysBefore(Choice one, Choice other, boolean staysDifferent) {
     return one.cost < other.cost
         || one.missing < other.missing
-        || one.shortBy < other.shortBy
+        || one.missedLength < other.missedLength
         || one.missedAir < other.missedAir
         || (staysDifferent && one.pascals >= other.pascals + SURE_PASCALS)
         || one.parts.isNamedBefore(other.parts);

@@ -86,16 +86,21 @@ public final class JobFindings {
     }
     List<Caution> cautions = new ArrayList<>(ofWays);
     Caution deference = cautions.remove(cautions.size() - 1);
-    ifRegulatorFails(findings(units)).ifPresent(cautions::add);
+    ifRegulatorFails(job, findings(units)).ifPresent(cautions::add);
     Freezing.of(job, units).ifPresent(cautions::add);
     cautions.add(deference);
     return List.copyOf(cautions);
   }
 
-  /** The warning where only a regulator keeps the tool within its maker's limit. */
-  static Optional<Caution> ifRegulatorFails(List<Finding> findings) {
+  /** The warning where only a regulator keeps the tool within its maker's limit, or may do so by what it is set to. */
+  static Optional<Caution> ifRegulatorFails(Requirement job, List<Finding> findings) {
+    boolean dependsOnSetting =
+        job.toEachTool().stream().anyMatch(PartChecks::mayBeSetTooHighForTool);
     return findings.stream()
-        .filter(finding -> finding.outcome() == RuleOutcome.MET_WHILE_REGULATED)
+        .filter(finding -> finding.outcome() == RuleOutcome.MET_WHILE_REGULATED
+            || (finding.rule() == Rule.TOOL_RATED
+                && finding.outcome() == RuleOutcome.OPEN
+                && dependsOnSetting))
         .findFirst()
         .map(finding -> new Caution(
             "If the regulator fails",

@@ -3,6 +3,7 @@ package org.airfit.select;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.airfit.plant.SupplyRange;
 import org.airfit.quantity.Temperature;
 import org.airfit.safety.Judgement;
 import org.airfit.safety.Ruling;
@@ -90,15 +91,28 @@ final class PartChecks {
         && (part.facts().coldest().isEmpty() || part.facts().hottest().isEmpty());
   }
 
-  /** A tool that takes no air has the highest pressure at it that can occur, or what a regulator holds. */
+  /**
+   * A tool that takes no air has the highest pressure at it that can occur, or what a regulator holds, however low that
+   * is set.
+   */
   static boolean isToolOverPressured(Requirement job) {
-    return job.toolRating().filter(job.pressuresAtTool()::exceeds).isPresent();
+    SupplyRange least =
+        job.heldAtToolWhenSetLowest().map(SupplyRange::of).orElseGet(job::pressuresAtTool);
+    return job.toolRating().filter(least::exceeds).isPresent();
   }
 
-  /** Only a regulator keeps the tool within its maker's limit. */
-  static boolean isToolSparedByRegulator(Requirement job) {
+  /** It depends on what a regulator is set to whether the tool is kept within its maker's limit. */
+  static boolean mayBeSetTooHighForTool(Requirement job) {
     return !isToolOverPressured(job)
-        && job.toolRating().filter(job.pressuresAtTool()::canExceed).isPresent();
+        && job.toolRating().filter(job.pressuresAtTool()::exceeds).isPresent();
+  }
+
+  /** Only a regulator keeps the tool within its maker's limit, whatever it is set to. */
+  static boolean isToolSparedByRegulator(Requirement job) {
+    return job.toolRating()
+        .filter(limit -> !job.pressuresAtTool().exceeds(limit))
+        .filter(job.pressuresAtTool()::canExceed)
+        .isPresent();
   }
 
   /**

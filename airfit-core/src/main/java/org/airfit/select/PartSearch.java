@@ -298,14 +298,14 @@ final class PartSearch {
 
       /** The best that can become of a choice here. What is ahead of the leg counts the lines at its own end. */
       Key best(Choice choice, long costAhead) {
-        long missed = ahead.shortBy(position) + ahead.missedAir(position, choice.atBest);
+        long missed = ahead.missedLength(position) + ahead.missedAir(position, choice.atBest);
         int doubt = stock.isExact() ? 0 : ahead.doubt(position, choice.pascals, choice.atBest);
         for (Choice.Held held = choice.held; held != null; held = held.before()) {
           for (int line = held.next();
               held.leg() != number && line < held.outlets().size();
               line++) {
-            missed +=
-                aheadOf(held.leg()).shortByOfLine(line) + held.missedAhead().get(line);
+            missed += aheadOf(held.leg()).missedLengthOfLine(line)
+                + held.missedAhead().get(line);
             doubt = Math.max(doubt, held.doubtAhead().get(line));
           }
         }

@@ -310,7 +310,7 @@ public final class Proposal implements Worked {
     }
     List<Caution> cautions = new ArrayList<>(ofWays);
     Caution deference = ofRules.get(ofRules.size() - 1);
-    JobFindings.ifRegulatorFails(findings(units)).ifPresent(cautions::add);
+    JobFindings.ifRegulatorFails(requirement(), findings(units)).ifPresent(cautions::add);
     Freezing.of(requirement(), units).ifPresent(cautions::add);
     Set<Caution> ofRuns = new LinkedHashSet<>();
     assembly.toEachTool().forEach(way -> ofRuns.addAll(way.result().cautions(units)));

@@ -431,6 +431,23 @@ public final class Requirement {
     return range;
   }
 
+  /**
+   * What stands at the tool at most while the regulators hold, each of them set as low as it may be; empty where there
+   * is none. A setting is no swing: of a range of settings one is chosen and stays.
+   */
+  Optional<GaugePressure> heldAtToolWhenSetLowest() {
+    Optional<GaugePressure> held =
+        pressures.whileRegulated().map(set -> settingRange().least());
+    for (Slot slot : layout.slots()) {
+      if (slot instanceof Slot.Regulated regulated) {
+        GaugePressure set = regulated.setRange().least();
+        GaugePressure inFront = held.orElseGet(pressures::highest);
+        held = Optional.of(set.compareTo(inFront) < 0 ? set : inFront);
+      }
+    }
+    return held;
+  }
+
   /** {@return how the piping ends at the outlet} */
   public End outlet() {
     return required(OUTLET);

@@ -133,7 +133,8 @@ final class RuleSentences {
     long regulators = regulators(job);
     String stands = job.pressuresAtTool()
         .whileRegulated()
-        .map(held -> "The dead-end pressure at the tool is " + units.say(held, limit)
+        .map(held -> "The dead-end pressure at the tool is " + settings(job, held, units)
+            + units.say(held, limit)
             + (regulators > 1
                 ? WHILE_THEY_HOLD + " and " + highest + " if they fail"
                 : " while the regulator holds and " + highest + " if it fails"))
@@ -153,12 +154,30 @@ final class RuleSentences {
       return RuleAnswer.unmet(compared + ": a regulator in front of it must be set to at most "
           + allowed + "; couplings, hoses and adapters do not change that.");
     }
+    String relief = " A relief valve behind the "
+        + (regulators > 1 ? "last regulator" : "regulator")
+        + ", set to at most what the maker allows, guards the tool if "
+        + (regulators > 1 ? "they fail." : "the regulator fails.");
+    if (PartChecks.mayBeSetTooHighForTool(job)) {
+      return RuleAnswer.open(compared + ". It depends: met while "
+          + (regulators > 1 ? "one of the regulators" : "the regulator") + " is set to " + allowed
+          + " at most. Ask what it is set to, and see that nobody sets it higher." + relief);
+    }
     return PartChecks.isToolSparedByRegulator(job)
-        ? RuleAnswer.metWhileRegulated(compared + ". A relief valve behind the "
-            + (regulators > 1 ? "last regulator" : "regulator")
-            + ", set to at most what the maker allows, guards the tool if "
-            + (regulators > 1 ? "they fail." : "the regulator fails."))
+        ? RuleAnswer.metWhileRegulated(compared + "." + relief)
         : RuleAnswer.met(compared + ".");
+  }
+
+  /** The lowest that the regulators can hold, in front of the most that they hold; blank where that is the same. */
+  private static String settings(Requirement job, GaugePressure held, UnitSystem units) {
+    return job.heldAtToolWhenSetLowest()
+        .filter(least -> least.compareTo(held) < 0)
+        .map(least -> units.say(
+                least,
+                Stream.concat(Stream.of(held), job.toolRating().stream())
+                    .toArray(GaugePressure[]::new))
+            + " to ")
+        .orElse("");
   }
 
   /** How many regulators stand in front of the tool, one before the piping with them. */
@@ -203,6 +222,7 @@ final class RuleSentences {
   static RuleAnswer air(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
     GaugePressure[] arriving = arriving(a);
+    boolean isAdapterMissing = !a.joints().stream().allMatch(Joint::isSound);
     String wanted =
         (job.leastRange().isExact() ? "" : units.say(job.leastRange().least(), arriving) + " to ")
             + units.say(job.least(), arriving) + " at "
@@ -211,7 +231,13 @@ final class RuleSentences {
     if (a.isAirOpen()) {
       return RuleAnswer.open("It depends: the tool has from " + has(a.result(), job, units) + " to "
           + has(a.atBest(), job, units) + ", it needs " + wanted + ". "
-          + doubts(Doubts.of(a), units));
+          + doubts(Doubts.of(a), units)
+          + (isAdapterMissing ? " That is without the missing adapter." : ""));
+    }
+    if (Assembly.isAtLeast(a.result(), job.least()) && isAdapterMissing) {
+      return RuleAnswer.open("Without the missing adapter the tool has "
+          + (a.isExact() ? "" : "at least ") + has(a.result(), job, units) + ", it needs " + wanted
+          + ". What the adapter takes of that is not reckoned: judge it again when one is found.");
     }
     if (Assembly.isAtLeast(a.result(), job.least())) {
       return RuleAnswer.met("The tool has " + (a.isExact() ? "" : "at least ")

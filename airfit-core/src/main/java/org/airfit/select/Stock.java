@@ -10,6 +10,7 @@ import org.airfit.flow.FlowElement;
 import org.airfit.joint.End;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.Range;
 
 /** The positions of a job from the outlet to the tool, each with the parts of a catalogue that could stand there. */
@@ -17,9 +18,6 @@ final class Stock {
 
   /** The one profile of all sockets and plugs where none mates, so that a miss can be shown. */
   private static final String ANY = "";
-
-  /** The rules whose misses are measured, as bits: a hose that is a little too short is a near miss. */
-  private static final int MEASURED = Rule.HOSE_REACHES.bit();
 
   private final Requirement job;
   private final List<Stretch> stretches;
@@ -213,9 +211,9 @@ final class Stock {
           part,
           position,
           candidates.size(),
-          broken & ~MEASURED,
+          broken,
           asked,
-          (broken & MEASURED) == 0 ? 0L : position.count() * shortBy(position, part),
+          (broken & Choice.MEASURED) == 0 ? 0L : position.count() * missedLength(position, part),
           position.count() * job.objective().cost(part.facts()),
           ends.number(Ends.upstream(part)),
           ends.number(Ends.downstream(position, part)),
@@ -265,11 +263,17 @@ final class Stock {
     return takes;
   }
 
-  /** How much of the reach a hose lacks, in billionths, at least one. */
-  private static long shortBy(Position position, Part part) {
-    double reach = position.reach().map(range -> range.least().metres()).orElse(0.0);
-    double lacking = reach - ((Part.Hose) part).shortest().metres();
-    return Math.max(1L, Math.round(Choice.WHOLE_MISS * lacking / reach));
+  /** How much of the reach a hose lacks, or by which part of the longest it may be it is too long, in billionths. */
+  private static long missedLength(Position position, Part part) {
+    double length = ((Part.Hose) part).shortest().metres();
+    double reach = position.reach().map(range -> range.least().metres()).orElse(length);
+    double longest = position.longest().map(Length::metres).orElse(length);
+    return share(reach - length, reach) + share(length - longest, longest);
+  }
+
+  /** What a length misses of what is wanted, in billionths, at least one; none where it misses nothing. */
+  private static long share(double missed, double wanted) {
+    return missed > 0.0 ? Math.max(1L, Math.round(Choice.WHOLE_MISS * missed / wanted)) : 0L;
   }
 
   /**

@@ -49,6 +49,7 @@ final class Turns {
     TreeSet<Double> turns = new TreeSet<>();
     switch (topic) {
       case TOOL_RATING -> {
+        job.heldAtToolWhenSetLowest().map(GaugePressure::pascals).ifPresent(turns::add);
         turns.add(job.pressuresAtTool().usual().pascals());
         turns.add(job.pressuresAtTool().highest().pascals());
       }

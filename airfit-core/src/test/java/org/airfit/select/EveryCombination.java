@@ -11,9 +11,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.ToLongBiFunction;
 import org.airfit.joint.Chain;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
 
 /** What {@link Selection} promises, done the long way: every combination is built, judged and sorted. */
@@ -415,7 +417,8 @@ final class EveryCombination {
 
   /**
    * How far a proposal misses what is asked, in billionths: a rule that is broken is one, a hose that is too short by
-   * the part of the reach that lacks, and the air by the part of the pressure that lacks.
+   * the part of the reach that lacks, one that is too long by what is too much in parts of the longest it may be, and
+   * the air by the part of the pressure that lacks.
    */
   private long missed(Proposal p) {
     return missed.computeIfAbsent(p, this::missedOnce);
@@ -429,7 +432,8 @@ final class EveryCombination {
     long missed = 0L;
     for (Finding finding : p.unmet()) {
       missed += switch (finding.rule()) {
-        case HOSE_REACHES -> shortHoses(p);
+        case HOSE_REACHES -> hoses(p, EveryCombination::lacking);
+        case HOSE_SHORT_ENOUGH -> hoses(p, EveryCombination::excess);
         case AIR_AT_TOOL -> missedAir(p);
         default -> 1_000_000_000L;
       };
@@ -462,28 +466,43 @@ final class EveryCombination {
     line.lines().forEach(behind -> addCounts(behind, times * line.count(), counts));
   }
 
-  private long shortHoses(Proposal p) {
-    return shortHoses(p, job.layout().slots())
-        + job.layout().lines().stream().mapToLong(line -> shortHoses(p, line)).sum();
+  private long hoses(Proposal p, ToLongBiFunction<Slot.Hose, Double> share) {
+    return hoses(p, job.layout().slots(), share)
+        + job.layout().lines().stream().mapToLong(line -> hoses(p, line, share)).sum();
   }
 
-  private static long shortHoses(Proposal p, ToolLine line) {
+  private static long hoses(Proposal p, ToolLine line, ToLongBiFunction<Slot.Hose, Double> share) {
     return line.count()
-        * (shortHoses(p, line.slots())
-            + line.lines().stream().mapToLong(behind -> shortHoses(p, behind)).sum());
+        * (hoses(p, line.slots(), share)
+            + line.lines().stream().mapToLong(behind -> hoses(p, behind, share)).sum());
   }
 
-  private static long shortHoses(Proposal p, List<Slot> slots) {
+  private static long hoses(
+      Proposal p, List<Slot> slots, ToLongBiFunction<Slot.Hose, Double> share) {
     long missed = 0L;
     for (Slot slot : slots) {
       if (slot instanceof Slot.Hose hose) {
-        double wanted = hose.reachRange().least().metres();
-        double lacking =
-            wanted - p.hose(slot.name()).conduitRange().most().length().metres();
-        missed += lacking > 0.0 ? part(lacking, wanted) : 0L;
+        missed += share.applyAsLong(
+            hose, p.hose(slot.name()).conduitRange().most().length().metres());
       }
     }
     return missed;
+  }
+
+  private static long lacking(Slot.Hose hose, double metres) {
+    double wanted = hose.reachRange().least().metres();
+    return metres < wanted ? part(wanted - metres, wanted) : 0L;
+  }
+
+  /** Of one that is there the length is what it is; a whip hose of which no length is told is 10 ft long at most. */
+  private static long excess(Slot.Hose hose, double metres) {
+    double most = hose.atMost()
+        .map(Length::metres)
+        .orElse(
+            hose.isWhip() && hose.hose().isEmpty()
+                ? Math.max(10 * 0.3048, hose.reachRange().most().metres())
+                : metres);
+    return metres > most ? part(metres - most, most) : 0L;
   }
 
   private static long part(double lacking, double wanted) {

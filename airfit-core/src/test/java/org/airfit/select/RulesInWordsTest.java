@@ -655,4 +655,23 @@ class RulesInWordsTest {
         .endsWith("at the tool, into socket")
         .contains("10 m of hose with 2 mm of bore");
   }
+
+  /** Nothing in the catalogue joins the plug to an M5 inlet: what such an adapter loses is in no run. */
+  @Test
+  void without_the_missing_adapter_the_air_is_open_in_a_near_miss() {
+    Requirement job = Shelf.job().toolInlet(End.parse("M5 female")).build();
+    Proposal nearest = ((Selection.NothingFits) Selection.of(job, Catalogue.of(Shelf.parts())))
+        .closest()
+        .get(0);
+    assertThat(nearest.unmet()).extracting(Finding::rule).containsExactly(Rule.ENDS_MATE);
+    Finding air = nearest.findings().stream()
+        .filter(finding -> finding.rule() == Rule.AIR_AT_TOOL)
+        .findFirst()
+        .orElseThrow();
+    assertThat(air.outcome()).isEqualTo(RuleOutcome.OPEN);
+    assertThat(air.reason())
+        .startsWith("Without the missing adapter the tool has 6.")
+        .endsWith(
+            "What the adapter takes of that is not reckoned: judge it again when one is found.");
+  }
 }

@@ -117,4 +117,24 @@ class ShortWhipHoseTest {
         .isThrownBy(() -> WHIP.with(SHORT).ofAtMost(Length.ofMetres(2.0)))
         .withMessageContainingAll("beside the hose that is there", "leave out one of the two");
   }
+
+  /** By hand: 3 ft of 20 ft lack 17/20; 25 ft are too long by 1/24, and 40 ft by 16/24. */
+  @Test
+  void of_hoses_none_of_which_does_the_one_that_misses_least_comes_first() {
+    Slot.Hose slot = Slot.hose("hose", Length.of(20.0, LengthUnit.FOOT))
+        .ofAtMost(Length.of(24.0, LengthUnit.FOOT));
+    Part.Hose three = hose("three feet", 3 * 0.3048, "1 EUR");
+    Part.Hose twentyFive = hose("twenty-five feet", 25 * 0.3048, "30 EUR");
+    Part.Hose forty = hose("forty feet", 40 * 0.3048, "20 EUR");
+    Selection.NothingFits none = (Selection.NothingFits) select(slot, three, twentyFive, forty);
+    assertThat(none.closest())
+        .extracting(proposal -> proposal.hose("hose"))
+        .containsExactly(twentyFive, forty, three);
+    Part.Hose nineteen = hose("nineteen and a half feet", 19.5 * 0.3048, "40 EUR");
+    assertThat(((Selection.NothingFits) select(slot, three, twentyFive, nineteen))
+            .closest()
+            .get(0)
+            .hose("hose"))
+        .isEqualTo(nineteen);
+  }
 }

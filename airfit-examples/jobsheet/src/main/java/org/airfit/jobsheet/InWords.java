@@ -26,6 +26,7 @@ import org.airfit.safety.SafetyRules;
 import org.airfit.select.BillOfMaterials;
 import org.airfit.select.Finding;
 import org.airfit.select.JobFindings;
+import org.airfit.select.Joint;
 import org.airfit.select.Offer;
 import org.airfit.select.Part;
 import org.airfit.select.Proposal;
@@ -36,6 +37,10 @@ import org.airfit.working.UnitSystem;
 
 /** The sentences of a job sheet that text and page share. */
 final class InWords {
+
+  /** Behind a number that is told at its worst. */
+  private static final String AT_WORST =
+      ", with all that is not known exactly at its worst: at its best it is more.";
 
   private static final String DEPRESSURISE = "Depressurise before uncoupling";
 
@@ -213,14 +218,24 @@ final class InWords {
   }
 
   private static String arrivesAtOne(Proposal proposal, JobSheet sheet) {
+    UnitSystem units = sheet.units();
     Requirement job = proposal.requirement();
     boolean depends = proposal.findings().stream()
         .anyMatch(
             finding -> finding.rule() == Rule.AIR_AT_TOOL && finding.outcome() == RuleOutcome.OPEN);
-    if (!depends) {
-      return arrives(proposal.result(), job, sheet.units());
+    boolean isAdapterMissing = !proposal.joints().stream().allMatch(Joint::isSound);
+    if (depends && isAdapterMissing) {
+      return "Without the missing adapter "
+          + proposal
+              .result()
+              .<String>fold(
+                  delivered -> units.sayBoth(delivered.atToolGauge(), job.least()), starved -> "nothing")
+          + " at the tool, needed " + units.sayBoth(job.least())
+          + ": what the adapter takes is not reckoned; judge it again when one is found.";
     }
-    UnitSystem units = sheet.units();
+    if (!depends) {
+      return arrives(proposal.result(), job, units);
+    }
     return "It depends on what is not known: at the tool from "
         + proposal
             .result()
@@ -281,7 +296,7 @@ final class InWords {
   /** The same of each tool of a proposal, while all others work. */
   static String carries(JobSheet sheet, Proposal proposal) {
     if (!proposal.requirement().isOfSeveralTools()) {
-      return carries(sheet, proposal.run());
+      return carries(sheet, proposal.run(), isKnown(proposal));
     }
     UnitSystem units = sheet.units();
     List<String> each = new ArrayList<>();
@@ -293,24 +308,46 @@ final class InWords {
           + " of free air. "
           + way.run()
               .largestFlow(job.least())
-              .map(most -> "At " + least + " it can have up to "
-                  + units.sayBoth(freeAir(most.massFlow(), job)) + " while the others work.")
-              .orElse("Less than " + least + " is left for it while the others work."));
+              .map(most -> "At " + least + " it can have "
+                  + (isKnown(way) ? "up to " : "at least ")
+                  + units.sayBoth(freeAir(most.massFlow(), job)) + " while the others work"
+                  + (isKnown(way) ? "." : AT_WORST))
+              .orElse((isKnown(way)
+                      ? "Less than "
+                      : "With all that is not known exactly at its worst less than ")
+                  + least + " is left for it while the others work."));
     }
     return String.join(" ", each);
   }
 
   /** What the run carries at the pressure the tool needs, against what the tool takes. */
   static String carries(JobSheet sheet, Run run) {
+    return carries(sheet, run, sheet.requirement().isExact());
+  }
+
+  /** Whether the run of a proposal is the same at best: no more arrives than with the air that the tool takes least. */
+  private static boolean isKnown(Proposal way) {
+    return arriving(way.run().at(way.requirement().demandRange().least()))
+        == arriving(way.resultAtBest());
+  }
+
+  private static double arriving(RunResult result) {
+    return result.<Double>fold(delivered -> delivered.atToolGauge().pascals(), starved -> -1.0);
+  }
+
+  private static String carries(JobSheet sheet, Run run, boolean isKnown) {
     UnitSystem units = sheet.units();
     String takes = sheet.job().toolName()
         + (sheet.requirement().demandRange().isExact() ? " takes " : " takes up to ")
         + units.sayBoth(sheet.requirement().demand()) + " of free air. ";
     String least = units.sayBoth(sheet.requirement().least());
     return run.largestFlow(sheet.requirement().least())
-        .map(most -> takes + "At " + least + " this run carries up to "
-            + units.sayBoth(freeAir(most.massFlow(), sheet.requirement())) + ".")
-        .orElse(takes + "The supply itself stands below the " + least + " the tool needs.");
+        .map(most -> takes + "At " + least + " this run carries "
+            + (isKnown ? "up to " : "at least ")
+            + units.sayBoth(freeAir(most.massFlow(), sheet.requirement()))
+            + (isKnown ? "." : AT_WORST))
+        .orElse(takes + "The supply itself " + (isKnown ? "stands" : "can stand") + " below the "
+            + least + " the tool needs.");
   }
 
   /**

@@ -304,4 +304,35 @@ class HoseQuestionsTest {
         .contains("100 ft of hose, 90 ft to 120 ft needed. It turns at 100 ft (hose to the"
             + " ratchet): up to there it reaches. Measure how far it is.");
   }
+
+  /** By hand: at worst, of 400 ft of pipe, it carries less than at best, of 20 ft. */
+  @Test
+  void what_a_run_carries_is_told_at_its_worst_where_something_of_it_is_a_range() throws Exception {
+    String exact = carried("400 ft");
+    String ranged = carried("20 to 400 ft");
+    assertThat(exact).contains("this run carries up to ").doesNotContain("carries at least");
+    assertThat(ranged)
+        .contains(exact.replace("carries up to", "carries at least").replaceFirst("\\.$", ""))
+        .contains(", with all that is not known exactly at its worst: at its best it is more.")
+        .doesNotContain("carries up to");
+  }
+
+  private static String carried(String length) throws Exception {
+    String job = "{\"airfitJob\": 2, \"job\": \"x\", \"customer\": \"c\", \"catalogue\": \"c\","
+        + " \"supply\": {\"pressure\": \"110 to 125 psig\", \"temperature\": \"68 °F\","
+        + " \"altitude\": \"0 ft\", \"dryer\": true}, \"line\": [{\"kind\": \"pipe\","
+        + " \"bore\": \"0.4 in\", \"length\": \"" + length + "\", \"wall\": \"galvanized\"},"
+        + " {\"kind\": \"outlet\", \"end\": \"1/2 NPT female\"}, {\"kind\": \"coupling\"},"
+        + " {\"kind\": \"hose\", \"reach\": \"40 ft\"}, {\"kind\": \"coupling\", \"name\": \"k2\"}],"
+        + " \"tool\": {\"name\": \"Grinder\", \"air\": \"8 scfm\", \"pressure\": \"80 psig\","
+        + " \"inlet\": \"1/4 NPT female\", \"notAbove\": \"150 psig\"}, \"conditions\": {\"place\":"
+        + " \"indoors\", \"dropped\": false, \"dragged\": false, \"air\": \"dry\"}}";
+    String catalogue = Files.readString(JOBS.resolve("quay-street/catalogue.json"));
+    Job read = JobFile.read(new Document(
+        "job.json",
+        Json.read("job.json", job),
+        name -> Document.of(name, Json.read(name, catalogue))));
+    JobSheet sheet = JobSheet.of(read);
+    return InWords.carries(sheet, best(sheet.selection().orElseThrow()).orElseThrow());
+  }
 }
