@@ -229,7 +229,8 @@ final class InWords {
           + proposal
               .result()
               .<String>fold(
-                  delivered -> units.sayBoth(delivered.atToolGauge(), job.least()), starved -> "nothing")
+                  delivered -> units.sayBoth(delivered.atToolGauge(), job.least()),
+                  starved -> "nothing")
           + " at the tool, needed " + units.sayBoth(job.least())
           + ": what the adapter takes is not reckoned; judge it again when one is found.";
     }
