@@ -164,9 +164,9 @@ class AheadTest {
         List.of(
             Shelf.hose(priced("8 m", "30"), 9.5, 8.0), Shelf.hose(priced("4 m", "10"), 9.5, 4.0)));
     Ahead ahead = ahead(job, stock, false);
-    assertThat(ahead.shortBy(0)).isEqualTo(700_000_000L);
-    assertThat(ahead.shortBy(1)).isEqualTo(500_000_000L);
-    assertThat(ahead.shortBy(2)).isZero();
+    assertThat(ahead.missedLength(0)).isEqualTo(700_000_000L);
+    assertThat(ahead.missedLength(1)).isEqualTo(500_000_000L);
+    assertThat(ahead.missedLength(2)).isZero();
   }
 
   private static Part.Device filter(String id, double c, double b) {
@@ -315,10 +315,10 @@ class AheadTest {
     assertThat(shared.cost(1, manifold.far()))
         .as("at the splitter the leg ends")
         .isZero();
-    assertThat(saw.shortBy(0)).isEqualTo(250_000_000L);
-    assertThat(drills.shortBy(0)).isZero();
-    assertThat(shared.shortBy(0)).isEqualTo(250_000_000L);
-    assertThat(shared.shortBy(1)).isEqualTo(250_000_000L);
+    assertThat(saw.missedLength(0)).isEqualTo(250_000_000L);
+    assertThat(drills.missedLength(0)).isZero();
+    assertThat(shared.missedLength(0)).isEqualTo(250_000_000L);
+    assertThat(shared.missedLength(1)).isEqualTo(250_000_000L);
   }
 
   /** By hand: at 4 bar(g) two drills lack a fifth each of 5 bar, and the saw a third of 6 bar. */

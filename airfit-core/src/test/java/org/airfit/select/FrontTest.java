@@ -259,7 +259,7 @@ class FrontTest {
         .layout(Layout.of(List.of(Slot.hose("hose", Length.ofMetres(16.0)))))
         .build();
     List<Candidate> each = hoses(job, hose("a", 10), hose("b", 20));
-    assertThat(each).allMatch(hose -> hose.shortBy() > 0L);
+    assertThat(each).allMatch(hose -> hose.missedLength() > 0L);
     Choice asking = none(0, Rule.HOSE_REACHES.bit()).with(each.get(0), BAR_ABS, BAR_ABS);
     Choice other = with(each.get(1), BAR_ABS);
     assertThat(asking.asked).isZero();
