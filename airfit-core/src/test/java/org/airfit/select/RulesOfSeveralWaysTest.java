@@ -187,13 +187,14 @@ class RulesOfSeveralWaysTest {
     return Temperature.ofCelsius(degrees);
   }
 
-  /** The tool needs 6.2 bar(g). What stands at that already need not be raised. */
+  /** The tool needs 6.2 bar(g). What stands above that need not be raised. */
   @ParameterizedTest
   @CsvSource({
     "4.0, 3.5, 'set higher: the one in front of the piping 4 bar(g), in the bay 3.5 bar(g);'",
-    "6.2, 3.5, 'The regulator holds only 3.5 bar(g):'",
+    "6.3, 3.5, 'The regulator holds only 3.5 bar(g):'",
     "7.0, 3.5, 'The regulator holds only 3.5 bar(g):'",
-    "4.0, 6.2, 'The regulator holds only 4 bar(g):'"
+    "4.0, 6.3, 'The regulator holds only 4 bar(g):'",
+    "4.0, 6.2, 'Each of these regulators is set too low, so that all must be set higher: '"
   })
   void the_regulator_in_front_of_the_piping_is_one_of_them(
       double infront, double inTheBay, String told) {
