@@ -143,15 +143,27 @@ public final class Dialect {
     } else if (c == 'u') {
       out.append("\\u").append(java, at, at + 4);
       at += 4;
-    } else if (c == 'p' || c == 'P') {
+    } else if (c == 'p') {
       int end = java.indexOf('}', at);
-      out.append('\\').append(c).append(java, at, end + 1);
+      String signs = category(java.substring(at + 1, end));
+      out.append(inSet ? signs : "[" + signs + "]");
       at = end + 1;
     } else if (isLetter(c) || (c >= '0' && c <= '9')) {
       throw refused("\\" + c);
     } else {
       literal(c);
     }
+  }
+
+  /** Signs of a category, whose names of one or two letters are the same in both. */
+  private String category(String name) {
+    if (name.equals("javaLetterOrDigit")) {
+      return "\\p{L}\\p{Nd}";
+    }
+    if (name.length() > 2) {
+      throw refused("\\p{" + name + "}");
+    }
+    return "\\p{" + name + "}";
   }
 
   /** A sign that stands for itself, in a class or not. */
@@ -177,7 +189,12 @@ public final class Dialect {
         throw refused("a class in a class");
       }
       if (c == '\\') {
+        boolean isOneSign = java.charAt(at + 1) == 'u';
         escape(true);
+        if (isOneSign && java.startsWith("-", at) && java.charAt(at + 1) != ']') {
+          out.append('-'); // the end of the range comes next
+          at++;
+        }
       } else if (java.startsWith("-", at + 1) && java.charAt(at + 2) != ']') {
         range(c, java.charAt(at + 2));
         at += 3;

@@ -36,6 +36,18 @@ class DialectTest {
   }
 
   @Test
+  void letters_and_digits_of_java_are_two_categories() {
+    assertThat(translated("x(?![\\p{javaLetterOrDigit}_])")).isEqualTo("x(?![\\p{L}\\p{Nd}_])");
+    assertThat(translated("\\p{L}")).isEqualTo("[\\p{L}]");
+  }
+
+  @Test
+  void a_range_between_numbers_of_signs_stays_a_range() {
+    assertThat(translated("[\\u00bc-\\u00be\\u2070-\\u2089-]"))
+        .isEqualTo("[\\u00bc-\\u00be\\u2070-\\u2089\\u002d]");
+  }
+
+  @Test
   void signs_stand_for_themselves_as_in_java() {
     assertThat(translated("\\(g\\)\\-\\_]")).isEqualTo("\\(g\\)\\u002d_\\]");
     assertThat(translated("[\\\\`*_{}|~&-]")).isEqualTo("[\\\\`\\*_\\{\\}\\|~&\\u002d]");
