@@ -141,7 +141,7 @@ public final class NetworkPage {
       }
     }
     for (NetworkSheet.Closure closure : sheet.closures()) {
-      lines += closure.serves() ? 0.0 : Math.ceil(closure.answer().length() / LETTERS);
+      lines += isLeftOut(closure) ? 0.0 : Math.ceil(closure.answer().length() / LETTERS);
     }
     for (Caution caution : sheet.cautions()) {
       lines += (caution.title().length() + caution.text().length()) / LETTERS;
@@ -293,7 +293,7 @@ public final class NetworkPage {
       out.append("</ul>\n");
     }
     List<NetworkSheet.Closure> needed =
-        sheet.closures().stream().filter(closure -> !closure.serves()).toList();
+        sheet.closures().stream().filter(closure -> !isLeftOut(closure)).toList();
     if (!needed.isEmpty()) {
       element("h2", "Mains that may not be closed with all tools running");
       out.append("<ul>\n");
@@ -301,5 +301,10 @@ public final class NetworkPage {
           closure -> element("li", InWords.capital(closure.pipe() + ": " + closure.answer())));
       out.append("</ul>\n");
     }
+  }
+
+  /** Whether the first lines tell enough of a main that is closed: no drop falls short by it that is not short already. */
+  private static boolean isLeftOut(NetworkSheet.Closure closure) {
+    return closure.serves() || closure.noFurther();
   }
 }

@@ -108,7 +108,7 @@ final class NetworkWords {
     }
     return may + "; no further drop falls short with one of these closed: "
         + noFurther.values().stream().flatMap(List::stream).collect(Collectors.joining(", "))
-        + "; what those that are short have then stands below.";
+        + "; those that are short have still less then, or as little.";
   }
 
   /** The pipes that are not known exactly: what was taken, and what they may be. */
