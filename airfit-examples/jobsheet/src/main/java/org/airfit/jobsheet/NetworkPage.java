@@ -2,6 +2,7 @@ package org.airfit.jobsheet;
 
 import static org.airfit.jobsheet.Html.escaped;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.airfit.files.Printable;
 import org.airfit.line.PipeDuty;
@@ -43,11 +44,11 @@ public final class NetworkPage {
         .care .cautions { columns: 2; column-gap: 5mm; }
         .care p { margin-bottom: .5mm; }
         .bottom { font-size: 7.5pt; margin-top: 1.5mm; }
-        .full { font-size: 8.1pt; line-height: 1.18; }
+        .full { font-size: 7.7pt; line-height: 1.15; }
         .full h2 { margin: 1.5mm 0 .3mm; }
         .full th, .full td { padding-top: .1mm; padding-bottom: .1mm; }
         .full tbody tr:first-child > * { padding-top: .5mm; }
-        .full .care { font-size: 7.6pt; line-height: 1.14; padding: .8mm 3mm .2mm; margin-top: 1.5mm; }
+        .full .care { font-size: 7.3pt; line-height: 1.12; padding: .8mm 3mm .2mm; margin-top: 1.5mm; }
         .long .care { break-inside: auto; }
       }
       """;
@@ -56,7 +57,10 @@ public final class NetworkPage {
   private static final int MANY_LINES = 40;
 
   /** Above so many they take several sides, and the letters are as large as ever; tried. */
-  private static final int MOST_LINES = 55;
+  private static final int MOST_LINES = 58;
+
+  /** So many changes are listed; our choice, so that a ring of six drops fits on one side. */
+  private static final int MOST_CHANGES = 4;
 
   /** About so many letters stand on a line. */
   private static final double LETTERS = 120.0;
@@ -136,7 +140,7 @@ public final class NetworkPage {
     }
     lines += sheet.branches().stream().filter(NetworkPage::isShown).count();
     if (!sheet.changes().isNothing()) {
-      for (String change : NetworkWords.changes(sheet)) {
+      for (String change : changes(sheet)) {
         lines += Math.ceil(change.length() / LETTERS);
       }
     }
@@ -289,7 +293,7 @@ public final class NetworkPage {
     if (!sheet.changes().isNothing()) {
       element("h2", "What to change");
       out.append("<ul>\n");
-      NetworkWords.changes(sheet).forEach(change -> element("li", InWords.capital(change)));
+      changes(sheet).forEach(change -> element("li", InWords.capital(change)));
       out.append("</ul>\n");
     }
     List<NetworkSheet.Closure> needed =
@@ -306,5 +310,17 @@ public final class NetworkPage {
   /** Whether the first lines tell enough of a main that is closed: no drop falls short by it that is not short already. */
   private static boolean isLeftOut(NetworkSheet.Closure closure) {
     return closure.serves() || closure.noFurther();
+  }
+
+  /** Of many changes the first, which cost least; the program prints them all. */
+  private static List<String> changes(NetworkSheet sheet) {
+    List<String> all = NetworkWords.changes(sheet);
+    if (all.size() <= MOST_CHANGES) {
+      return all;
+    }
+    List<String> first = new ArrayList<>(all.subList(0, MOST_CHANGES - 1));
+    first.add(
+        "there are more, such as at the supply: the program prints them with what they ask for.");
+    return first;
   }
 }
