@@ -288,7 +288,7 @@ public final class NetworkPage {
     return isMain(branch) || isMarked(branch) || branch.flow().drop().pascals() >= MUCH_PASCALS;
   }
 
-  /** What the first lines leave out: every change that is enough, and what is left with a main closed that is needed. */
+  /** What the first lines leave out: changes that are enough, and what is left with a main closed that is needed. */
   private void lists(NetworkSheet sheet) {
     if (!sheet.changes().isNothing()) {
       element("h2", "What to change");
@@ -307,12 +307,12 @@ public final class NetworkPage {
     }
   }
 
-  /** Whether the first lines tell enough of a main that is closed: no drop falls short by it that is not short already. */
+  /** Whether the first lines tell enough of a closed main: by it no drop falls short that is not short already. */
   private static boolean isLeftOut(NetworkSheet.Closure closure) {
     return closure.serves() || closure.noFurther();
   }
 
-  /** Of many changes the first, which cost least; the program prints them all. */
+  /** Of many changes the first, which cost least, and what goes with those that raise the pressure. */
   private static List<String> changes(NetworkSheet sheet) {
     List<String> all = NetworkWords.changes(sheet);
     if (all.size() <= MOST_CHANGES) {
@@ -321,6 +321,7 @@ public final class NetworkPage {
     List<String> first = new ArrayList<>(all.subList(0, MOST_CHANGES - 1));
     first.add(
         "there are more, such as at the supply: the program prints them with what they ask for.");
+    NetworkWords.raising(sheet).ifPresent(first::add);
     return first;
   }
 }

@@ -232,10 +232,11 @@ public record NetworkSheet(
   }
 
   /**
-   * Every caution once, to isolate the energy first as the sheet tells of mains closed for repair; those of the work
-   * with the tools they speak of; of several alike on velocity that of the fastest pipe.
+   * {@return every caution once, to isolate the energy first as the sheet tells of mains closed for repair; those of
+   * the work with the tools they speak of; of several alike on velocity that of the fastest pipe; last the one that
+   * defers to local codes}
    */
-  List<Caution> cautions() {
+  public List<Caution> cautions() {
     Situation repair = Situation.describe().quickCouplers().maintenance().build();
     Set<Caution> once =
         new LinkedHashSet<>(job.network().rules().toldIn(job.units()).cautions(repair));

@@ -22,6 +22,17 @@ public final class NetworkText {
     return text.out.toString();
   }
 
+  /**
+   * Tells the answer in a sentence or two.
+   *
+   * @param sheet what is answered
+   * @return whether every drop has enough with all tools running, which is weakest, and what a safety rule forbids; of
+   *     a network without a solution, why
+   */
+  public static String headline(NetworkSheet sheet) {
+    return NetworkWords.headline(sheet);
+  }
+
   /** What is longer than a line goes on under its first word. */
   private void line(String text) {
     String words = text.replaceFirst("^ *(- )?", "");

@@ -81,6 +81,13 @@ final class NetworkWords {
     return lines;
   }
 
+  /** What must be told first: whether every drop has enough, and what a rule forbids. */
+  static String headline(NetworkSheet sheet) {
+    return inShort(sheet).subList(0, 1 + sheet.forbidden().size()).stream()
+        .map(line -> line.what() + ": " + line.answer())
+        .collect(Collectors.joining(" "));
+  }
+
   /** Which main may be closed: one with which no drop is short then. */
   private static String repair(NetworkSheet sheet) {
     List<String> must = sheet.closures().stream()
@@ -392,12 +399,17 @@ final class NetworkWords {
       lines.add("drops that are short beside these, and lack less: " + changes.more()
           + "; change what lacks most first, and calculate again.");
     }
-    if (changes.raises()) {
-      lines.add(
-          "a higher setting or supply raises the pressure at every tool behind it: ask their makers first"
-              + " what they allow, and look at the ratings of all that is in the line.");
-    }
+    raising(sheet).ifPresent(lines::add);
     return List.copyOf(lines);
+  }
+
+  /** What goes with a change that raises the pressure, as the last of the changes. */
+  static Optional<String> raising(NetworkSheet sheet) {
+    return sheet.changes().raises()
+        ? Optional.of(
+            "a higher setting or supply raises the pressure at every tool behind it: ask their makers first"
+                + " what they allow, and look at the ratings of all that is in the line.")
+        : Optional.empty();
   }
 
   /** Why two changes are told. */

@@ -116,7 +116,8 @@ class NetworkChangesTest {
   void a_supply_that_holds_more_is_tried_and_the_caution_that_comes_with_it_is_told()
       throws WrongFileException {
     String table = """
-        record,name,from,to,bore,length,roughness,tool,air,needs,pressure,cutIn,cutOut,units,temperature,atmosphere,customer,follows,feedsFasteners,onHose
+        record,name,from,to,bore,length,roughness,tool,air,needs,pressure,cutIn,cutOut,units,temperature,\
+        atmosphere,customer,follows,feedsFasteners,onHose
         network,Shed,,,,,,,,,,,,US,68 °F,14.7 psia,K.,,,
         supply,,,room,,,,,,,,95 psig,100 psig,,,,,,,
         pipe,main,room,a,1.049 in,60 ft,0.045 mm,,,,,,,,,,,,,
@@ -200,7 +201,8 @@ class NetworkChangesTest {
   }
 
   private static final String TWO_DROPS = """
-      record,name,from,to,bore,length,roughness,tool,air,needs,pressure,units,temperature,atmosphere,customer,onHose,follows
+      record,name,from,to,bore,length,roughness,tool,air,needs,pressure,units,temperature,atmosphere,customer,\
+      onHose,follows
       network,Shed,,,,,,,,,,US,68 °F,14.7 psia,K.,,
       supply,,,room,,,,,,,110 psig,,,,,,
       pipe,main,room,a,2.067 in,60 ft,0.045 mm,,,,,,,,,,
@@ -209,7 +211,8 @@ class NetworkChangesTest {
       """;
 
   private static final String NEEDY = """
-      record,name,from,to,bore,length,roughness,tool,air,needs,pressure,units,temperature,atmosphere,customer,onHose,follows
+      record,name,from,to,bore,length,roughness,tool,air,needs,pressure,units,temperature,atmosphere,customer,\
+      onHose,follows
       network,Shed,,,,,,,,,,US,68 °F,14.7 psia,K.,,
       supply,,,room,,,,,,,110 psig,,,,,,
       pipe,main,room,a,0.622 in,120 ft,0.045 mm,,,,,,,,,,
@@ -294,7 +297,8 @@ class NetworkChangesTest {
   }
 
   private static final String DROPS_OF_A_MAIN = """
-      record,name,from,to,bore,length,wall,fittings,conductance,criticalPressureRatio,tool,air,needs,pressure,cutIn,cutOut,temperature,atmosphere,units,customer,onHose,cleans,paints,lubricated
+      record,name,from,to,bore,length,wall,fittings,conductance,criticalPressureRatio,tool,air,needs,pressure,\
+      cutIn,cutOut,temperature,atmosphere,units,customer,onHose,cleans,paints,lubricated
       network,Shed,,,,,,,,,,,,,,,68 °F,14.7 psia,US,K.,,,,%s
       """;
 
@@ -380,6 +384,23 @@ class NetworkChangesTest {
     assertThat(NetworkWords.changes(sheet))
         .anyMatch(line -> line.startsWith("the first change of each drop at once, d1: ")
             && line.endsWith("together they are not enough: too little is left at d1, d2."));
+  }
+
+  /** The page has room for the first changes only, but not for a supply raised without a word on the tools behind it. */
+  @Test
+  void a_page_that_leaves_changes_out_keeps_what_goes_with_more_pressure()
+      throws WrongFileException {
+    NetworkSheet sheet = shed(
+        supply("85 psig,,"),
+        main("0.824 in", "100 ft"),
+        drop("d1", "0.25 in,25 ft", "12 scfm", "78 psig", ","),
+        drop("d2", "0.25 in,30 ft", "12 scfm", "78 psig", ","),
+        drop("d3", "0.25 in,40 ft", "12 scfm", "78 psig", ","));
+    List<String> all = NetworkWords.changes(sheet);
+    assertThat(all.size()).isGreaterThan(5);
+    String raising = "raises the pressure at every tool behind it: ask their makers first";
+    assertThat(all.get(all.size() - 1)).contains(raising);
+    assertThat(NetworkPage.of(sheet)).contains("There are more", raising);
   }
 
   /** Three drops at a main that each wants wider, one by more than another: the widest counts for all. */
@@ -531,7 +552,10 @@ class NetworkChangesTest {
     assertThat(NetworkText.of(hose)).doesNotContain("0.500 in");
   }
 
-  /** The wall of an old steel pipe has a range: the roughest is taken, and the sheet says so; an exact one says nothing. */
+  /**
+   * The wall of an old steel pipe has a range: the roughest is taken, and the sheet says so; an exact one says
+   * nothing.
+   */
   @Test
   void what_is_not_known_exactly_of_a_pipe_is_told_with_what_was_taken() throws WrongFileException {
     NetworkSheet sheet =
@@ -561,7 +585,8 @@ class NetworkChangesTest {
   }
 
   private static final String WALLS = """
-      record,name,from,to,bore,length,roughness,wall,tool,air,needs,pressure,units,temperature,atmosphere,customer,onHose,follows
+      record,name,from,to,bore,length,roughness,wall,tool,air,needs,pressure,units,temperature,atmosphere,customer,\
+      onHose,follows
       network,Shed,,,,,,,,,,,US,68 °F,14.7 psia,K.,,
       supply,,,room,,,,,,,,110 psig,,,,,,
       pipe,main,room,a,0.622 in,120 ft,,%s,,,,,,,,,,
