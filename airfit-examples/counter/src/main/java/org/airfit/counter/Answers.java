@@ -25,7 +25,6 @@ import org.airfit.files.WrongFileException;
 import org.airfit.jobsheet.NetworkSheet;
 import org.airfit.jobsheet.NetworkText;
 import org.airfit.safety.Caution;
-import org.airfit.safety.SafetyRules;
 
 /** What is answered, whoever asks in whatever way. */
 final class Answers implements Answering {
@@ -116,7 +115,7 @@ final class Answers implements Answering {
       throws RefusedException, SQLException, WrongFileException {
     Map<String, Object> asked = new LinkedHashMap<>(body);
     if (!asked.containsKey("set")) {
-      asked.put("set", house.now().set());
+      asked.put("set", house.set());
     }
     return Calls.answer("identify", asked);
   }
@@ -134,7 +133,7 @@ final class Answers implements Answering {
       }
     }
     if (!named.isEmpty() && !asked.containsKey(CATALOGUE)) {
-      asked.put(CATALOGUE, house.now().only(named));
+      asked.put(CATALOGUE, house.only(named));
     }
     return Calls.answer("run", asked);
   }
@@ -177,28 +176,12 @@ final class Answers implements Answering {
     NetworkJob job = NetworkFile.read(document);
     NetworkSheet sheet = NetworkSheet.of(job);
     answer.put("kind", sheet.all().<String>fold(solved -> "solved", none -> "noSolution"));
-    answer.put(
-        "headline",
-        sheet
-            .all()
-            .<String>fold(
-                solved -> solved.starved().isEmpty()
-                    ? "All tools get their air."
-                    : "Tools that do not get their air: " + solved.starved().size() + ".",
-                none -> none.reason()));
+    answer.put("headline", NetworkText.headline(sheet));
     answer.put("title", job.title());
     answer.put("customer", job.customer());
     answer.put("text", NetworkText.of(sheet));
-    List<Caution> cautions = new ArrayList<>(sheet
-        .all()
-        .<List<Caution>>fold(
-            solved -> solved.cautions(job.units()), none -> none.cautions(job.units())));
-    Caution deference = SafetyRules.bundled().deference();
-    if (cautions.stream().noneMatch(caution -> caution.title().equals(deference.title()))) {
-      cautions.add(deference);
-    }
     List<Object> told = new ArrayList<>();
-    for (Caution caution : cautions) {
+    for (Caution caution : sheet.cautions()) {
       told.add(Map.of(
           "title",
           caution.title(),

@@ -18,54 +18,48 @@ import org.jspecify.annotations.Nullable;
 /** The catalogue of the shop as it stands, read again only when it was changed. */
 final class House {
 
-  /** A catalogue as a file and as what the file says. */
-  record Read(long version, Map<String, Object> file, ShopCatalogue catalogue) {
-
-    /** The plug profiles as a set file. */
-    Map<String, Object> set() {
-      return ReferenceSetFile.toObject(catalogue.profiles());
-    }
-
-    /** The file with some of its parts alone. */
-    Map<String, Object> only(Set<String> ids) {
-      Map<String, Object> some = new LinkedHashMap<>(file);
-      List<Object> parts = new ArrayList<>();
-      if (file.get("parts") instanceof List<?> all) {
-        for (Object part : all) {
-          if (part instanceof Map<?, ?> fields && ids.contains(String.valueOf(fields.get("id")))) {
-            parts.add(part);
-          }
-        }
-      }
-      some.put("parts", parts);
-      some.remove("accessories");
-      return some;
-    }
-  }
-
   private final Stock stock;
-  private volatile @Nullable Read last;
+  private volatile Stock.@Nullable Moment last;
 
   House(Stock stock) {
     this.stock = stock;
   }
 
   /** The catalogue of now. */
-  Read now() throws SQLException, WrongFileException {
-    long version = stock.version();
-    Read before = last;
-    return before != null && before.version() == version ? before : read();
+  Stock.Moment now() throws SQLException, WrongFileException {
+    Stock.Moment before = last;
+    return before != null && before.version() == stock.version() ? before : read();
   }
 
-  private synchronized Read read() throws SQLException, WrongFileException {
-    long version = stock.version(); // what is read below may be newer, and is read once more then
-    Read before = last;
-    if (before != null && before.version() == version) {
+  private synchronized Stock.Moment read() throws SQLException, WrongFileException {
+    Stock.Moment before = last;
+    if (before != null && before.version() == stock.version()) {
       return before;
     }
-    Read read = new Read(version, stock.catalogueFile(), stock.catalogue());
+    Stock.Moment read = stock.moment();
     last = read;
     return read;
+  }
+
+  /** The plug profiles of now as a set file. */
+  Map<String, Object> set() throws SQLException, WrongFileException {
+    return ReferenceSetFile.toObject(now().catalogue().profiles());
+  }
+
+  /** The file of now with some of its parts alone. */
+  Map<String, Object> only(Set<String> ids) throws SQLException, WrongFileException {
+    Map<String, Object> some = new LinkedHashMap<>(now().file());
+    List<Object> parts = new ArrayList<>();
+    if (some.get("parts") instanceof List<?> all) {
+      for (Object part : all) {
+        if (part instanceof Map<?, ?> fields && ids.contains(String.valueOf(fields.get("id")))) {
+          parts.add(part);
+        }
+      }
+    }
+    some.put("parts", parts);
+    some.remove("accessories");
+    return some;
   }
 
   /** The files of the house, for a job that names them. */

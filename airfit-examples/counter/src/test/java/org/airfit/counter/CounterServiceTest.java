@@ -123,6 +123,25 @@ class CounterServiceTest {
     return Files.readString(Path.of("..", "networks", "header-leak.csv"));
   }
 
+  /** A tool of fixed flow at the slipway gets its air there, but at less than it needs. */
+  @Test
+  void air_at_too_little_pressure_is_not_called_enough() throws Exception {
+    String ring = Files.readString(Path.of("..", "networks", "ferry-lane-ring.csv"))
+        .replace("impact wrench,25 scfm,90 psig,yes", "impact wrench,25 scfm,90 psig,no");
+    JsonNode answer =
+        MAPPER.readTree(till.post("/network", Map.of("network", ring)).body());
+    assertThat(answer.path("kind").asText()).isEqualTo("solved");
+    assertThat(answer.path("headline").asText())
+        .startsWith("All at once: too little at 1 of 6 drops: slipway.")
+        .contains("Weakest is slipway with ");
+    assertThat(answer.path("text").asText()).contains("too little at 1 of 6 drops: slipway.");
+    List<String> titles = answer.path("cautions").findValuesAsText("title");
+    assertThat(titles)
+        .contains("Energy isolation")
+        .anyMatch(title -> title.contains("Air too fast"));
+    assertThat(titles.get(titles.size() - 1)).isEqualTo("Before anyone connects this");
+  }
+
   @Test
   void the_answers_are_those_of_the_page() throws Exception {
     Map<String, Object> hand = new LinkedHashMap<>(HAND);

@@ -143,7 +143,7 @@ public final class Stock {
       ShopRow shop =
           new ShopRow(name, currency, set, before.map(ShopRow::version).orElse(0L) + 1);
       try {
-        read(connection, shop);
+        CatalogueFile.read(Rows.of(connection, shop).document());
       } catch (WrongFileException e) {
         return Optional.of(e);
       }
@@ -386,6 +386,27 @@ public final class Stock {
   }
 
   /**
+   * A catalogue as it stood at one moment.
+   *
+   * @param version which state it is, see {@link #version}
+   * @param file the plain values of a catalogue file that stands alone, with its profiles in it: docs/job-file.md
+   * @param catalogue what they say, with the whole set of profiles
+   */
+  public record Moment(long version, Map<String, Object> file, ShopCatalogue catalogue) {}
+
+  /**
+   * Reads the whole catalogue as it stands at one moment, as a file and as what it says.
+   *
+   * @return the catalogue
+   * @throws SQLException if the database does not answer, or holds no shop yet
+   * @throws WrongFileException if another program has put something into the database that is no article
+   */
+  public Moment moment() throws SQLException, WrongFileException {
+    Rows rows = rows();
+    return new Moment(rows.shop.version(), rows.file(), CatalogueFile.read(rows.document()));
+  }
+
+  /**
    * Reads the whole catalogue as it stands at one moment.
    *
    * @return the catalogue
@@ -393,7 +414,7 @@ public final class Stock {
    * @throws WrongFileException if another program has put something into the database that is no article
    */
   public ShopCatalogue catalogue() throws SQLException, WrongFileException {
-    return CatalogueFile.read(whole());
+    return CatalogueFile.read(rows().document());
   }
 
   /**
@@ -403,18 +424,7 @@ public final class Stock {
    * @throws SQLException if the database does not answer, or holds no shop yet
    */
   public Map<String, Object> catalogueFile() throws SQLException {
-    return database.read(connection -> {
-      ShopRow shop = shop(connection, SHOP).orElseThrow(Stock::noShop);
-      Map<String, Object> file = shop.head();
-      Object profiles = ReferenceSetFile.toObject(shop.set()).get("profiles");
-      file.put("profiles", profiles == null ? List.of() : profiles);
-      List<Object> parts = new ArrayList<>();
-      List<Object> accessories = new ArrayList<>();
-      articles(connection, parts, accessories);
-      file.put("parts", parts);
-      file.put("accessories", accessories);
-      return file;
-    });
+    return rows().file();
   }
 
   /**
@@ -430,23 +440,34 @@ public final class Stock {
         .set();
   }
 
-  private Document whole() throws SQLException {
-    return database.read(connection -> {
-      ShopRow shop = shop(connection, SHOP).orElseThrow(Stock::noShop);
-      return whole(connection, shop);
-    });
+  /** All that a catalogue holds, as plain values. */
+  private record Rows(ShopRow shop, List<Object> parts, List<Object> accessories) {
+
+    static Rows of(Connection connection, ShopRow shop) throws SQLException {
+      Rows rows = new Rows(shop, new ArrayList<>(), new ArrayList<>());
+      articles(connection, rows.parts, rows.accessories);
+      return rows;
+    }
+
+    /** A catalogue file that names the profiles. */
+    Document document() {
+      return shop.document(FILE, parts, accessories);
+    }
+
+    /** A catalogue file with the profiles in it. */
+    Map<String, Object> file() throws SQLException {
+      Map<String, Object> file = shop.head();
+      Object profiles = ReferenceSetFile.toObject(shop.set()).get("profiles");
+      file.put("profiles", profiles == null ? List.of() : profiles);
+      file.put("parts", parts);
+      file.put("accessories", accessories);
+      return file;
+    }
   }
 
-  private static ShopCatalogue read(Connection connection, ShopRow shop)
-      throws SQLException, WrongFileException {
-    return CatalogueFile.read(whole(connection, shop));
-  }
-
-  private static Document whole(Connection connection, ShopRow shop) throws SQLException {
-    List<Object> parts = new ArrayList<>();
-    List<Object> accessories = new ArrayList<>();
-    articles(connection, parts, accessories);
-    return shop.document(FILE, parts, accessories);
+  private Rows rows() throws SQLException {
+    return database.read(
+        connection -> Rows.of(connection, shop(connection, SHOP).orElseThrow(Stock::noShop)));
   }
 
   private static void articles(Connection connection, List<Object> parts, List<Object> accessories)
