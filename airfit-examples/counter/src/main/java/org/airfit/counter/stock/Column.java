@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.airfit.files.CellWords;
 import org.jspecify.annotations.Nullable;
 
@@ -80,6 +81,8 @@ enum Column {
   private static final Pattern NUMBER = Pattern.compile("[0-9]{1,9}(\\.[0-9]{1,9})?");
   private static final Pattern MONEY = Pattern.compile("[0-9]{1,15}(\\.[0-9]{1,4})?");
   private static final int USUAL_DECIMALS = 2;
+  private static final Map<String, Column> BY_FIELD =
+      Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Column::field, each -> each));
 
   private final String field;
   private final String sql;
@@ -113,7 +116,7 @@ enum Column {
 
   /** The column that a heading names. */
   static Optional<Column> named(String field) {
-    return Arrays.stream(values()).filter(column -> column.field.equals(field)).findFirst();
+    return Optional.ofNullable(BY_FIELD.get(field));
   }
 
   /**

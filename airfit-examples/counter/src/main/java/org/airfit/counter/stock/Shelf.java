@@ -216,10 +216,7 @@ public final class Shelf {
    * @throws SQLException if the database does not answer
    */
   public Optional<Reservation> sell(String reference) throws SQLException {
-    return end(
-        reference,
-        Reservation.State.SOLD,
-        "UPDATE article SET reserved = reserved - ?, quantity = GREATEST(quantity - ?, 0) WHERE number = ?");
+    return end(reference, Reservation.State.SOLD);
   }
 
   /**
@@ -230,14 +227,10 @@ public final class Shelf {
    * @throws SQLException if the database does not answer
    */
   public Optional<Reservation> release(String reference) throws SQLException {
-    return end(
-        reference,
-        Reservation.State.RELEASED,
-        "UPDATE article SET reserved = reserved - ?, quantity = quantity + 0 * ? WHERE number = ?");
+    return end(reference, Reservation.State.RELEASED);
   }
 
-  private Optional<Reservation> end(String reference, Reservation.State state, String change)
-      throws SQLException {
+  private Optional<Reservation> end(String reference, Reservation.State state) throws SQLException {
     Objects.requireNonNull(reference, "reference");
     return database.change(connection -> {
       int ended;
@@ -251,11 +244,12 @@ public final class Shelf {
       }
       Optional<Reservation> reservation = find(connection, reference);
       if (ended == 1) {
-        try (PreparedStatement article = connection.prepareStatement(change)) {
+        try (PreparedStatement article = connection.prepareStatement(
+            "UPDATE article SET reserved = reserved - ?, quantity = GREATEST(quantity - ?, 0) WHERE number = ?")) {
           for (Map.Entry<String, Integer> each :
               reservation.orElseThrow().pieces().entrySet()) {
             article.setInt(1, each.getValue());
-            article.setInt(2, each.getValue());
+            article.setInt(2, state == Reservation.State.SOLD ? each.getValue() : 0);
             article.setString(3, each.getKey());
             article.executeUpdate();
           }
