@@ -247,32 +247,23 @@ final class Field {
   <Q extends Quantity<Q, ?>> Q least(Function<String, Q> parser) throws WrongFileException {
     return one(
         parser,
-        "give the worst that it can be, which is the least"
-            + quoted(end(parser, /* isMost= */ false)));
+        sides -> "give the worst that it can be, which is the least"
+            + quoted(sides, parser, /* isMost= */ false));
   }
 
   /** The same of which the most is the worst. */
   <Q extends Quantity<Q, ?>> Q most(Function<String, Q> parser) throws WrongFileException {
     return one(
         parser,
-        "give the worst that it can be, which is the most"
-            + quoted(end(parser, /* isMost= */ true)));
+        sides -> "give the worst that it can be, which is the most"
+            + quoted(sides, parser, /* isMost= */ true));
   }
 
-  private static String quoted(String value) {
-    return value.isEmpty() ? "" : ", \"" + value + "\"";
-  }
-
-  /** One end of a range as it is typed, with its unit; empty of what is no range. */
-  private <Q extends Quantity<Q, ?>> String end(Function<String, Q> parser, boolean isMost) {
-    String typed = value instanceof String told ? told.strip() : "";
-    String text = DASHED.matcher(typed).find() ? withTo(typed) : typed;
-    int to = text.indexOf(" to ");
-    if (to < 0) {
-      return "";
-    }
-    String last = text.substring(to + 4).strip();
-    String first = text.substring(0, to).strip();
+  /** One end of a range as it is typed, with its unit; blank where it cannot be told. */
+  private static <Q extends Quantity<Q, ?>> String quoted(
+      Sides sides, Function<String, Q> parser, boolean isMost) {
+    String last = sides.last();
+    String first = sides.first();
     int unit = 0;
     while (unit < last.length() && "+-−./0123456789 ".indexOf(last.charAt(unit)) >= 0) {
       unit++;
@@ -286,7 +277,7 @@ final class Field {
         first = first + " " + last.substring(unit);
         begin = parser.apply(first);
       }
-      return (begin.compareTo(second) > 0) == isMost ? first : last;
+      return ", \"" + ((begin.compareTo(second) > 0) == isMost ? first : last) + "\"";
     } catch (IllegalArgumentException e) {
       return "";
     }
@@ -294,13 +285,19 @@ final class Field {
 
   /** The same, and what to give in place of a range. */
   <T> T one(Function<String, T> parser, String insteadOfRange) throws WrongFileException {
+    return one(parser, sides -> insteadOfRange);
+  }
+
+  private <T> T one(Function<String, T> parser, Function<Sides, String> insteadOfRange)
+      throws WrongFileException {
     refuseNumber();
     try {
       return parsed(text(), parser);
     } catch (WrongFileException e) {
-      if (isRange(text(), parser)) {
+      Optional<Sides> range = Sides.of(text()).filter(sides -> sides.areValues(parser));
+      if (range.isPresent()) {
         throw wrong("was \"" + text().strip() + "\"; one value is wanted here, no range: "
-            + insteadOfRange);
+            + insteadOfRange.apply(range.get()));
       }
       throw e;
     }
@@ -320,24 +317,28 @@ final class Field {
     }
   }
 
-  /**
-   * Whether a range stands where one value is wanted: what is behind a "to" or a dash could be read alone, or begins with
-   * a number as what is in front does.
-   */
-  private static <T> boolean isRange(String typed, Function<String, T> parser) {
-    String text = (DASHED.matcher(typed).find() ? withTo(typed) : typed).strip();
-    int to = text.indexOf(" to ");
-    if (to <= 0) {
-      return false;
+  /** What stands on both sides of a "to" or a dash, as it was typed. */
+  private record Sides(String first, String last) {
+
+    static Optional<Sides> of(String typed) {
+      String text = (DASHED.matcher(typed).find() ? withTo(typed) : typed).strip();
+      int to = text.indexOf(" to ");
+      return to <= 0
+          ? Optional.empty()
+          : Optional.of(
+              new Sides(text.substring(0, to).strip(), text.substring(to + 4).strip()));
     }
-    String behind = text.substring(to + 4).strip();
-    if (startsWithNumber(text) && startsWithNumber(behind)) {
-      return true;
-    }
-    try {
-      return parser.apply(behind) != null;
-    } catch (IllegalArgumentException e) {
-      return false;
+
+    /** Whether the last could be read alone, or begins with a number as the first does. */
+    <T> boolean areValues(Function<String, T> parser) {
+      if (startsWithNumber(first) && startsWithNumber(last)) {
+        return true;
+      }
+      try {
+        return parser.apply(last) != null;
+      } catch (IllegalArgumentException e) {
+        return false;
+      }
     }
   }
 

@@ -149,7 +149,8 @@ class RangesInFilesTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "\"highest\": \"130 psig\" | \"highest\": \"125 to 130 psig\" | supply.highest | which is the most, \"130 psig\"",
+        "\"highest\": \"130 psig\" | \"highest\": \"125 to 130 psig\" | supply.highest |"
+            + " which is the most, \"130 psig\"",
         "\"altitude\": \"100 ft\" | \"altitude\": \"0 to 100 ft\" | supply.altitude | give the greatest height",
         "\"20 °C\" | \"-10 to 30 °C\" | supply.temperature | conditions.coldest",
         "\"notAbove\": \"110 psig\" | \"notAbove\": \"100 to 110 psig\" | tool.notAbove | give the lowest",

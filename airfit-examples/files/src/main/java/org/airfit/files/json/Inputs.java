@@ -449,15 +449,15 @@ final class Inputs {
     if (!behind.isEmpty()) {
       return ToolLine.toSplitter(of.<List<Slot>>the("slots"), behind).alike(count);
     }
-    for (String needed : List.of("tool", "demandRange", "leastRange", "inlet")) {
-      if (!of.given.containsKey(needed)) {
-        throw new IllegalArgumentException(
-            "one of tool, air, pressure and inlet of a line to a tool is missing; accepted: all four, or the lines"
-                + " behind a splitter");
-      }
+    Optional<String> tool = of.maybe("tool");
+    if (tool.isEmpty()
+        || !of.given.keySet().containsAll(List.of("demandRange", "leastRange", "inlet"))) {
+      throw new IllegalArgumentException(
+          "one of tool, air, pressure and inlet of a line to a tool is missing; accepted: all four, or the lines"
+              + " behind a splitter");
     }
     ToolLine line = ToolLine.to(
-        of.<String>maybe("tool").orElseThrow(),
+        tool.get(),
         of.<Range<FreeAirFlow>>the("demandRange"),
         of.<Range<GaugePressure>>the("leastRange"),
         of.the("inlet"),

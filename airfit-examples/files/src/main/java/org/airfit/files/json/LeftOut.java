@@ -58,7 +58,7 @@ final class LeftOut {
       PartsInSeries.class, Set.of("approximation"),
       SupplyRange.class, Set.of("highest"),
       Requirement.class, Set.of("toolInlet"),
-      ToolLine.class, Set.of("tool", "demandRange", "leastRange", "inlet"));
+      ToolLine.class, Set.of("demandRange", "leastRange", "inlet"));
 
   private LeftOut() {}
 

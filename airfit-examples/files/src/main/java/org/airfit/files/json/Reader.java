@@ -254,7 +254,8 @@ final class Reader {
     return counted;
   }
 
-  private static List<String> names(Class<?> type) {
+  /** The names of all fields of an object, those of inline ones among them. */
+  static List<String> names(Class<?> type) {
     List<String> names = new ArrayList<>();
     if (Kinds.wordOf(type).isPresent()) {
       names.add("kind");

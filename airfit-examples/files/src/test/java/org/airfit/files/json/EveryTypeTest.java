@@ -119,23 +119,10 @@ class EveryTypeTest {
   void no_two_fields_of_a_type_have_one_name() {
     for (Class<?> type : TYPES) {
       if (!Words.isWord(type) && !Kinds.isOneOfSeveral(type)) {
-        List<String> names = names(type);
+        List<String> names = Reader.names(type);
         assertThat(new HashSet<>(names)).as(name(type) + " " + names).hasSameSizeAs(names);
       }
     }
-  }
-
-  private static List<String> names(Class<?> type) {
-    List<String> names = new ArrayList<>();
-    Kinds.wordOf(type).ifPresent(word -> names.add("kind"));
-    for (Fields.Field field : Fields.of(type)) {
-      if (field.isInline()) {
-        names.addAll(names(field.type().getRawClass()));
-      } else {
-        names.add(field.name());
-      }
-    }
-    return names;
   }
 
   /** Whatever a field holds is a text, a number, a truth value, or again a type of airfit. */
