@@ -6,7 +6,8 @@ import org.airfit.working.UnitSystem;
 
 /**
  * Why the best of a list of proposals stands first, in sentences that are true of it: it breaks no rule, but it meets
- * every rule only where nothing is open; its parts in the line cost least only where all their prices are known; what comes beside the line is in the bill.
+ * every rule only where nothing is open; its parts in the line cost least only where all their prices are known. What
+ * comes beside the line is in the bill.
  */
 final class BestInWords {
 

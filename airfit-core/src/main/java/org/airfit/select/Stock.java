@@ -12,6 +12,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Range;
+import org.jspecify.annotations.Nullable;
 
 /** The positions of a job from the outlet to the tool, each with the parts of a catalogue that could stand there. */
 final class Stock {
@@ -26,6 +27,7 @@ final class Stock {
   private final List<Row> inRow = new ArrayList<>();
   private final List<Leg> legs = new ArrayList<>();
   private final List<List<Candidate>> adapters = new ArrayList<>();
+  private @Nullable Row lastPlug;
   private boolean isMating = true;
   private boolean isExact;
 
@@ -42,7 +44,9 @@ final class Stock {
         mating = matingOf.getOrDefault(position.name(), Set.of());
         isMating &= !mating.isEmpty();
       }
-      inRow.add(Row.of(position, candidates(position, parts(position, catalogue), mating), most));
+      Row row = Row.of(position, candidates(position, parts(position, catalogue), mating), most);
+      inRow.add(row);
+      lastPlug = position.isPlug() ? row : lastPlug;
     }
     addLegs();
     for (Stretch stretch : stretches) {
@@ -338,9 +342,7 @@ final class Stock {
 
   /** Whether no coupling is chosen behind the plugs of a row. */
   boolean isLastPlug(Row plugs) {
-    return inRow.stream()
-        .skip(inRow.indexOf(plugs) + 1L)
-        .noneMatch(row -> row.place().isPlug());
+    return plugs.equals(lastPlug);
   }
 
   /**
