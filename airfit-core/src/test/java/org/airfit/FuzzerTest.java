@@ -72,7 +72,9 @@ class FuzzerTest {
     }
   }
 
-  /** No call returned these types in a million of each kind; without one to begin with their methods are never called. */
+  /**
+   * No call returned these types in a million of each kind; without one to begin with their methods are never called.
+   */
   @Test
   void the_values_to_begin_with_are_of_every_type_that_chance_does_not_make() {
     assertThat(FuzzSeeds.values().stream().map(Object::getClass))

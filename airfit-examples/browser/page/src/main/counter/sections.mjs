@@ -38,7 +38,8 @@ export function showKept(job) {
   const kept = Object.keys(job).filter((name) => !SHOWN.has(name) && !name.startsWith('//'));
   $('kept').textContent =
     kept.length > 0
-      ? `The file tells also: ${kept.map((name) => IN_WORDS[name] ?? name).join(', ')}. That counts and is kept; it cannot be changed here.`
+      ? `The file tells also: ${kept.map((name) => IN_WORDS[name] ?? name).join(', ')}. `
+        + 'That counts and is kept; it cannot be changed here.'
       : '';
 }
 

@@ -58,7 +58,8 @@ export function show(told, wanted, isKnown, job, otherSet) {
         ].flat();
   const shown = nodes.filter(Boolean);
   if (shown.length === 0) {
-    shown.push(el('p', { class: 'empty' }, 'Nothing yet. Begin anywhere: with the plug, the thread, the tool or the run. Or try the example.'));
+    shown.push(el('p', { class: 'empty' }, 'Nothing yet. Begin anywhere: with the plug, the thread, the tool or the run. '
+      + 'Or try the example.'));
   }
   replaceBy($('shown'), shown);
   $('shown')

@@ -363,7 +363,7 @@ test('a set and a stock with profiles of its own count both, where no id stands 
   assert.match(comparedInWords(compared(SHOP, { ...ownSet('c'), sockets: 1 }, '')), /universal sockets do not count/);
 });
 
-test('where an id stands in both the set counts alone until one says otherwise, without the parts it cannot know', () => {
+test('where an id stands in both the set counts alone until one says otherwise, without parts it cannot know', () => {
   const alone = compared(SHOP, ownSet('a'), '');
   assert.equal(alone.how, 'set');
   assert.equal(alone.set.name, 'own.json');

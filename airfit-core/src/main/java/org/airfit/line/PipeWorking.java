@@ -41,7 +41,9 @@ final class PipeWorking {
    */
   private static final double LEAST_SHARE = 1.0e-4;
 
-  /** Ten thousand bar, at which air is no gas any more [Pa]: no working is shown beyond it, a choice of this project. */
+  /**
+   * Ten thousand bar, at which air is no gas any more [Pa]: no working is shown beyond it, a choice of this project.
+   */
   private static final double MOST_SHOWN = 1.0e9;
 
   private static final double LEAST_SHARE_US = 1.0e-2;

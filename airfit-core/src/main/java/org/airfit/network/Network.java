@@ -172,7 +172,8 @@ public final class Network {
    * @param highest the highest pressure that can occur with it anywhere in the network, such as its cut-out, by which
    *     the work is judged
    * @return this with {@code supply}
-   * @throws IllegalArgumentException if no supply is at that node, if it is not above the atmosphere, if its temperature
+   * @throws IllegalArgumentException if no supply is at that node, if it is not above the atmosphere, if its
+   * temperature
    *     differs, if it has no non-return valve and {@code supply} does not hold its pressure, or if {@code highest} is
    *     below the pressure of a supply
    */

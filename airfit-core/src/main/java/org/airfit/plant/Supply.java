@@ -61,8 +61,8 @@ public sealed interface Supply permits Supply.Fixed, Regulator, Compressor {
    *
    * @param flow the flow [kg/s], one that it gives
    * @return d pressure / d flow [Pa s/kg], at most 0; of the smaller flows where the curve has a corner; minus infinity
-   *     where it falls more steeply than a number tells. Of a flow that it does not give the slope tells nothing: that of
-   *     a compressor is NaN
+   *     where it falls more steeply than a number tells. Of a flow that it does not give the slope tells nothing:
+   *     that of a compressor is NaN
    */
   double slope(double flow);
 

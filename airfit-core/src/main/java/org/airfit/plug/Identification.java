@@ -209,8 +209,8 @@ public final class Identification implements Worked {
   }
 
   /**
-   * Obtains the dimensions on which the mating depends and whose size the set does not know for the likeliest profile. A
-   * near copy may differ in them and no reading tells, so the answer is a candidate at most.
+   * Obtains the dimensions on which the mating depends and whose size the set does not know for the likeliest
+   * profile. A near copy may differ in them and no reading tells, so the answer is a candidate at most.
    *
    * @return the {@link PlugProfile#missingDimensions} in the order of {@link Dimension}; empty where no near copies are
    *     about

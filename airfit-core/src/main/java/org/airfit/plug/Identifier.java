@@ -51,8 +51,8 @@ import org.jspecify.annotations.Nullable;
  * copies are about. A plug from anywhere in the size class must agree by chance once in a hundred times
  * at most. And where near copies are about, every dimension that decides the mating must be read, see
  * {@link PlugProfile#decidingDimensions}, and must fit with nothing worn: what was not read may differ. So may what the
- * set does not know of the profile, see {@link PlugProfile#missingDimensions}: without it the plug is a candidate at most,
- * however many profiles there are to tell it from.
+ * set does not know of the profile, see {@link PlugProfile#missingDimensions}: without it the plug is a candidate at
+ * most, however many profiles there are to tell it from.
  *
  * <p><b>Slips</b>, such as inches typed as millimetres, another dimension measured or digits exchanged, are weighed
  * against unknown plugs where no profile explains the readings as they stand, see {@link ReadingSlip}. They change no

@@ -12,8 +12,9 @@ import org.airfit.quantity.Length;
  * that one of m good readings exceeds in one piece of a hundred: Q(k) = 0.005/m (Bonferroni). A leaf fits a pitch
  * within 2 %.
  *
- * <p>For a firm answer a pitch must lie nearer: within two standard uncertainties, which 95 of 100 good readings do (the
- * expanded uncertainty of the GUM). It alone tells a thread of a standard from one of none that has its diameter.
+ * <p>For a firm answer a pitch must lie nearer: within two standard uncertainties, which 95 of 100 good readings do
+ * (the expanded uncertainty of the GUM). It alone tells a thread of a standard from one of none that has its
+ * diameter.
  */
 final class ThreadFit {
 

@@ -140,9 +140,10 @@ public final class ThreadIdentification implements Worked {
    *
    * <p>Firm (identified or foreign): the likeliest thread has a chance of 95 % or more; five pitches or more were
    * counted, or two evidences of the pitch agree; and every reading fits that thread within the limits that {@link
-   * #working} states, a measured pitch within two of its standard uncertainties. The evidences are a count of three or four, a leaf, a pitch read otherwise to 2 %, and two
-   * diameters that alone leave 95 % to threads of one pitch; two diameters alone are never firm. No match: none of these
-   * has 95 % or more, or each thread with a chance would take a slip to fit, see {@link #explanations}.
+   * #working} states, a measured pitch within two of its standard uncertainties. The evidences are a count of three
+   * or four, a leaf, a pitch read otherwise to 2 %, and two diameters that alone leave 95 % to threads of one pitch;
+   * two diameters alone are never firm. No match: none of these has 95 % or more, or each thread with a chance would
+   * take a slip to fit, see {@link #explanations}.
    *
    * @return the verdict
    */

@@ -88,7 +88,10 @@ class LineSolutionTest {
     assertThat(one.conduit()).isEqualTo(HOSE);
   }
 
-  /** The pressures that are lost have seven digits in bar there, and the Mach numbers four: one does not give the other. */
+  /**
+   * The pressures that are lost have seven digits in bar there, and the Mach numbers four: one does not give the
+   * other.
+   */
   @Test
   void above_ten_thousand_bar_no_working_is_shown() {
     for (LossModel model : List.of(

@@ -206,8 +206,9 @@ class NearCopyTest {
   }
 
   /**
-   * One profile and two lengths: a plug from anywhere in the size class reads both as this one does in 2 of 100 cases and
-   * more, and there is nothing else to read. The user's word that no near copies are about does not help against that.
+   * One profile and two lengths: a plug from anywhere in the size class reads both as this one does in 2 of 100 cases
+   * and more, and there is nothing else to read. The user's word that no near copies are about does not help against
+   * that.
    */
   @Test
   void a_set_with_one_profile_does_not_identify_whatever_fits_it_by_chance() {

@@ -6,8 +6,8 @@ import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 
 /**
- * Profiles of one or two sizes that scatter normally, for answers worked out by hand. Of two sizes both decide the mating
- * and nothing else does.
+ * Profiles of one or two sizes that scatter normally, for answers worked out by hand. Of two sizes both decide the
+ * mating and nothing else does.
  */
 final class TipAndLength {
 

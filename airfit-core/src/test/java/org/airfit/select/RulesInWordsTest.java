@@ -551,7 +551,8 @@ class RulesInWordsTest {
     assertThat(fitting(Shelf.job(), partly).whyBest())
         .isEqualTo(
             "Of all combinations that meet every rule it needs the fewest pieces to buy, of those its"
-                + " couplings have the fewest profiles, and of those it has the fewest of unknown price, and their known prices sum to the least: 5 pieces to"
+                + " couplings have the fewest profiles, and of those it has the fewest of unknown price, and their"
+                + " known prices sum to the least: 5 pieces to"
                 + " buy, 45.00 EUR without hose plug, tool plug, of unknown price, "
                 + atTool(alone.best()) + " at the tool.");
     assertThat(fitting(Shelf.job().objective(Objective.LOWEST_PRICE), partly).whyBest())

@@ -333,8 +333,8 @@ class ThreadVerdictTest {
   }
 
   /**
-   * 1/4 NPT has a pitch of 25.4 mm / 18 = 1.4111 mm. Off by 1.95 standard uncertainties it is firm, by 2.05 it is not: it
-   * fits still, and 5 of 100 good readings lie there, but so do more threads of no standard.
+   * 1/4 NPT has a pitch of 25.4 mm / 18 = 1.4111 mm. Off by 1.95 standard uncertainties it is firm, by 2.05 it is
+   * not: it fits still, and 5 of 100 good readings lie there, but so do more threads of no standard.
    */
   @ParameterizedTest
   @CsvSource({"1.95, true", "-1.95, true", "2.05, false", "-2.05, false", "2.4, false"})

@@ -22,8 +22,9 @@ import org.airfit.safety.Caution;
 import org.airfit.safety.Judgement;
 
 /**
- * What to change in a network whose drops are short, found by solving it again with each change: for every short drop the
- * single changes that are enough, each the least of its kind; where none is, two; and otherwise how far the best goes.
+ * What to change in a network whose drops are short, found by solving it again with each change: for every short drop
+ * the single changes that are enough, each the least of its kind; where none is, two; and otherwise how far the best
+ * goes.
  *
  * @param forEvery single changes after which no drop is short and nothing more is forbidden; the least of its kind each
  * @param drops the drops that are short, and what is enough for each; of many those that lack most

@@ -24,8 +24,8 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 
 /**
- * One thing of a network that can be changed, in steps of which the first is the least: a regulator set higher, a hose or
- * pipe in the sizes that exist, a part that lets more through, a supply that holds more.
+ * One thing of a network that can be changed, in steps of which the first is the least: a regulator set higher, a
+ * hose or pipe in the sizes that exist, a part that lets more through, a supply that holds more.
  */
 final class NetworkLever {
 
@@ -68,8 +68,8 @@ final class NetworkLever {
   }
 
   /**
-   * All of a network, what costs least first: settings, hoses, parts, pipes, supplies; that order is our choice. Of very
-   * many pipes and parts those that lose most, as none can bring much more than it loses.
+   * All of a network, what costs least first: settings, hoses, parts, pipes, supplies; that order is our choice. Of
+   * very many pipes and parts those that lose most, as none can bring much more than it loses.
    */
   static List<NetworkLever> all(NetworkJob job, NetworkResult.Solved now) {
     Set<NetworkJob.Branch> most = job.branches().stream()

@@ -57,7 +57,8 @@ public final class SingleFile {
    * Makes the file.
    *
    * @param args the page, the file to write, and further files that marks name, such as the library; they go before
-   *     those of the same name beside the page; {@code connect-src 'self'} lets the page ask the server that it came from
+   *     those of the same name beside the page; {@code connect-src 'self'} lets the page ask the server that it came
+   *     from
    * @throws IOException if one of them cannot be read or written, or cannot stand in a page
    */
   public static void main(String[] args) throws IOException {

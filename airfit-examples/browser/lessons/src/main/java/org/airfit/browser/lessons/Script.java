@@ -77,7 +77,8 @@ public final class Script {
    * @param figure its id
    * @param texts what its fields hold, in the order of its inputs
    * @param places the outputs that are wanted; none for all
-   * @return rows (at, id of an input, what a bare number was taken for, number of its slider), (wrong, id of an input or "", "", one line), and if
+   * @return rows (at, id of an input, what a bare number was taken for, number of its slider), (wrong, id of an input
+   * or "", "", one line), and if
    *     nothing is wrong (place, id of an output, its form, its text) and (sum, "", "", the sentence)
    */
   @JSExport
