@@ -11,7 +11,7 @@ import { browser } from './faults.mjs';
 const folder = join(dirname(fileURLToPath(import.meta.url)), '../../airfit-examples/browser');
 const page = join(folder, 'page/target/js/airfit.mjs');
 const probe = join(folder, 'probe/target/js/probe.mjs');
-const { answers } = JSON.parse(readFileSync(join(folder, 'page/target/answers.json'), 'utf8'));
+const { answers } = JSON.parse(readFileSync(join(folder, '../calls/target/answers.json'), 'utf8'));
 const values = readFileSync(join(folder, 'probe/target/values.txt'), 'utf8');
 
 /** So far may a number be from the JVM's, relative to the larger; the functions of analysis are the browser's own. */

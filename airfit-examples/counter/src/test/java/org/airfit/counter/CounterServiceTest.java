@@ -36,7 +36,7 @@ import java.util.logging.Handler;
 import java.util.logging.Level;
 import java.util.logging.LogRecord;
 import java.util.logging.Logger;
-import org.airfit.browser.Calls;
+import org.airfit.calls.Calls;
 import org.airfit.counter.stock.Database;
 import org.airfit.counter.stock.Shelf;
 import org.airfit.counter.stock.Stock;

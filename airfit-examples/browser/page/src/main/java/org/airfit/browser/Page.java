@@ -2,6 +2,8 @@ package org.airfit.browser;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.airfit.calls.Calls;
+import org.airfit.calls.RefusedException;
 import org.airfit.jobsheet.OnScreen;
 import org.jspecify.annotations.Nullable;
 import org.teavm.jso.JSExport;

@@ -1,8 +1,7 @@
 /**
- * The library inside a web page: what JavaScript calls, and what makes its numbers those of the JVM.
+ * The library inside a web page: what JavaScript calls.
  *
- * <p>May use: the library, the files and the sheets, and TeaVM's bridge to JavaScript; {@code Calls} and {@code Given}
- * use no bridge, so that the JVM's tests ask them the same.
+ * <p>May use: the calls, and TeaVM's bridge to JavaScript.
  */
 @NullMarked
 package org.airfit.browser;

@@ -33,8 +33,9 @@ class FunctionsTest {
   @Test
   void every_function_that_is_called_is_compared() throws IOException {
     Set<String> called = new TreeSet<>();
-    for (String module :
-        new String[] {"airfit-core", "airfit-examples/files", "airfit-examples/jobsheet"}) {
+    for (String module : new String[] {
+      "airfit-core", "airfit-examples/files", "airfit-examples/jobsheet", "airfit-examples/calls"
+    }) {
       called.addAll(called(Path.of("..", "..", "..", module, "src", "main", "java")));
     }
     assertThat(called).hasSizeGreaterThan(20);

@@ -1,0 +1,64 @@
+package org.airfit.calls;
+
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.airfit.files.CatalogueShelf;
+import org.jspecify.annotations.Nullable;
+
+/** What can be asked, by name, with plain values in and out; the same on the JVM and in a browser. */
+public final class Calls {
+
+  private Calls() {}
+
+  /**
+   * Answers a call.
+   *
+   * @param call its name, such as "identify"
+   * @param given what is asked: maps, lists, texts, numbers and truth values; airfit.d.ts has the fields
+   * @return the answer, of the same
+   * @throws RefusedException if what is asked cannot be used
+   */
+  public static Map<String, Object> answer(String call, @Nullable Object given)
+      throws RefusedException {
+    return answer(call, given, Optional.empty());
+  }
+
+  /**
+   * Answers a call over the catalogue of a house: where a job names a file that was not given, that catalogue is asked
+   * for.
+   *
+   * @param call its name, such as "select"
+   * @param given what is asked: maps, lists, texts, numbers and truth values; airfit.d.ts has the fields
+   * @param house where the catalogue of the house stands
+   * @return the answer, of the same
+   * @throws RefusedException if what is asked cannot be used
+   */
+  public static Map<String, Object> answer(
+      String call, @Nullable Object given, CatalogueShelf house) throws RefusedException {
+    return answer(call, given, Optional.of(Objects.requireNonNull(house, "house")));
+  }
+
+  private static Map<String, Object> answer(
+      String call, @Nullable Object given, Optional<CatalogueShelf> house) throws RefusedException {
+    Asked asked = Asked.of(given);
+    try {
+      return switch (call) {
+        case "identify" -> IdentifyCall.answer(asked);
+        case "willItGo" -> WillItGoCall.answer(asked);
+        case "run" -> RunCall.answer(asked);
+        case "select" -> SelectCall.answer(asked, house);
+        case "sheet" -> SheetCall.answer(asked);
+        case "referenceSet" -> SetCall.answer(asked);
+        case "measuring" -> MeasuringCall.answer(asked);
+        case "outline" -> OutlineCall.answer(asked);
+        case "choices" -> WordsCall.choices();
+        case "stock" -> WordsCall.stock(asked);
+        case "jobFile" -> WordsCall.jobFile(asked);
+        default -> throw RefusedException.field("", "\"" + call + "\" is no call", "");
+      };
+    } catch (IllegalArgumentException e) {
+      throw RefusedException.field("", String.valueOf(e.getMessage()), "");
+    }
+  }
+}
