@@ -1,5 +1,7 @@
 package org.airfit.flow;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * Whatever air goes through, on plain doubles in SI: pipe, hose, coupling, filter, valve, or several of them in a row.
  *
@@ -23,6 +25,18 @@ public interface FlowElement {
    *     front, less a cracking pressure
    */
   double outlet(double flow, double pascals, double kelvins, double viscosity);
+
+  /**
+   * Fixes the flow, for whoever asks for many pressures in front: what hangs on the flow alone is computed once.
+   *
+   * @param flow the flow [kg/s], at least 0
+   * @param kelvins the temperature in front [K]
+   * @param viscosity the viscosity in front [Pa·s]
+   * @return the pressure behind [Pa] by that in front [Pa], to the last digit that of {@link #outlet}
+   */
+  default DoubleUnaryOperator outletByInlet(double flow, double kelvins, double viscosity) {
+    return pascals -> outlet(flow, pascals, kelvins, viscosity);
+  }
 
   /**
    * Finds the temperature behind of a flow that passes. Most elements keep it; an adiabatic line cools the air.

@@ -1,5 +1,6 @@
 package org.airfit.line;
 
+import java.util.function.DoubleUnaryOperator;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowElement;
 import org.airfit.internal.Digits;
@@ -112,7 +113,20 @@ final class PipeElement implements FlowElement {
     if (passesNowhere(flow)) {
       return Double.NaN;
     }
+    return outletBehind(resistance(darcy(flow, viscosity)), flow, pascals, kelvins);
+  }
+
+  /** Friction hangs on the flow alone. */
+  @Override
+  public DoubleUnaryOperator outletByInlet(double flow, double kelvins, double viscosity) {
+    if (countsAsNone(flow) || passesNowhere(flow)) {
+      return FlowElement.super.outletByInlet(flow, kelvins, viscosity);
+    }
     double k = resistance(darcy(flow, viscosity));
+    return pascals -> outletBehind(k, flow, pascals, kelvins);
+  }
+
+  private double outletBehind(double k, double flow, double pascals, double kelvins) {
     double a = parameter(flow, pascals, kelvins);
     if (equation.chokes(a, k)) {
       return Double.NaN;

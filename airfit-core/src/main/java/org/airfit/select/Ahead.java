@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
-import java.util.function.IntToDoubleFunction;
 import java.util.function.ToIntFunction;
 import org.airfit.flow.FlowElement;
 import org.airfit.joint.Chain;
@@ -30,8 +30,8 @@ final class Ahead {
   private final boolean isWhole;
   private final List<Ahead> lines;
   private final long[] missedLength;
-  private final List<List<FlowElement>> widest = new ArrayList<>();
-  private final List<List<FlowElement>> widestAtWorst = new ArrayList<>();
+  private final List<List<DoubleUnaryOperator>> widest = new ArrayList<>();
+  private final List<List<DoubleUnaryOperator>> widestAtWorst = new ArrayList<>();
   private final List<Map<Integer, Long>> fromEnd = new ArrayList<>();
   private final List<Map<String, Long>> fromProfile = new ArrayList<>();
   private final Map<Integer, Map<Integer, Long>> joints = new HashMap<>();
@@ -71,10 +71,10 @@ final class Ahead {
           .orElse(0L);
       missedLength[i] = missedLength[i + 1] + least;
     }
-    for (Row position : inRow) {
-      List<Candidate> wide = widest(position.suited(isWhole));
-      widest.add(elements(wide, Candidate::atBest));
-      widestAtWorst.add(elements(wide, Candidate::element));
+    for (int i = 0; i < inRow.size(); i++) {
+      List<Candidate> wide = widest(inRow.get(i).suited(isWhole));
+      widest.add(behind(wide, Candidate::atBest, air, leg.leastFlow(i)));
+      widestAtWorst.add(behind(wide, Candidate::element, airAtWorst, leg.mostFlow(i)));
       fromEnd.add(new HashMap<>());
       fromProfile.add(new HashMap<>());
     }
@@ -127,17 +127,20 @@ final class Ahead {
     return kept;
   }
 
-  /** What candidates do to the air; a plug does nothing. */
-  private static List<FlowElement> elements(
-      List<Candidate> candidates, Function<Candidate, @Nullable FlowElement> known) {
-    List<FlowElement> elements = new ArrayList<>();
+  /** What candidates leave of the pressure of a flow; a plug does nothing. */
+  private static List<DoubleUnaryOperator> behind(
+      List<Candidate> candidates,
+      Function<Candidate, @Nullable FlowElement> known,
+      SearchAir air,
+      double flow) {
+    List<DoubleUnaryOperator> behind = new ArrayList<>();
     for (Candidate candidate : candidates) {
       FlowElement element = known.apply(candidate);
       if (element != null) {
-        elements.add(element);
+        behind.add(air.behind(element, flow));
       }
     }
-    return elements;
+    return behind;
   }
 
   /**
@@ -145,8 +148,8 @@ final class Ahead {
    * at worst and at best [Pa].
    */
   int doubt(int position, double worst, double best) {
-    double leftAtWorst = pascals(position, worst, airAtWorst, widestAtWorst, leg::mostFlow);
-    double left = pascals(position, best, air, widest, leg::leastFlow);
+    double leftAtWorst = pascals(position, worst, widestAtWorst);
+    double left = pascals(position, best, widest);
     Leg.Tool tool = leg.tool();
     if (tool != null) {
       return tool.doubt(
@@ -167,7 +170,7 @@ final class Ahead {
 
   /** The least that the air will miss of what is needed at the tools ahead, from a pressure at a position [Pa]. */
   long missedAir(int position, double inFront) {
-    double left = pascals(position, inFront, air, widest, leg::leastFlow);
+    double left = pascals(position, inFront, widest);
     Leg.Tool tool = leg.tool();
     if (tool != null) {
       return leg.count() * tool.missedAir(air.gaugePascals(left) + SearchAir.NOISE_PASCALS);
@@ -185,18 +188,13 @@ final class Ahead {
   }
 
   /** The most that can be left of a pressure in front of a position at the end of the leg [Pa]. */
-  private double pascals(
-      int position,
-      double inFront,
-      SearchAir known,
-      List<List<FlowElement>> widestOfAll,
-      IntToDoubleFunction flows) {
+  private static double pascals(
+      int position, double inFront, List<List<DoubleUnaryOperator>> widestOfAll) {
     double left = inFront;
-    for (int i = position; i < inRow.size(); i++) {
-      List<FlowElement> elements = widestOfAll.get(i);
-      double best = elements.isEmpty() ? left : SearchAir.STARVED;
-      for (FlowElement element : elements) {
-        best = Math.max(best, known.behind(element, flows.applyAsDouble(i), left));
+    for (List<DoubleUnaryOperator> parts : widestOfAll.subList(position, widestOfAll.size())) {
+      double best = parts.isEmpty() ? left : SearchAir.STARVED;
+      for (DoubleUnaryOperator behind : parts) {
+        best = Math.max(best, behind.applyAsDouble(left));
       }
       left = best;
     }

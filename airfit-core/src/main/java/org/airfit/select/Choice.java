@@ -105,10 +105,20 @@ final class Choice {
 
     /** Of two that are at the same place of the layout. */
     private boolean isAsGoodAs(Held other) {
-      return outlets.equals(other.outlets)
-          && pascals >= other.pascals
+      return pascals >= other.pascals
           && atBest >= other.atBest
+          && isToBeginLike(other)
           && (before == null || other.before == null || before.isAsGoodAs(other.before));
+    }
+
+    /** Whether the lines that are still to be begun begin at the same ends. */
+    private boolean isToBeginLike(Held other) {
+      for (int i = next; i < outlets.size(); i++) {
+        if (!outlets.get(i).equals(other.outlets.get(i))) {
+          return false;
+        }
+      }
+      return true;
     }
 
     /** The end at which the next line begins, by number. */
@@ -419,13 +429,13 @@ final class Choice {
         && missedLength <= other.missedLength
         && missedAir <= other.missedAir
         && doubt <= other.doubt
-        && profiles.areAsFewAs(other.profiles)
-        && spare >= other.spare
-        && (held == null || other.held == null || held.isAsGoodAs(other.held))
         && cost <= other.cost
-        && ties.equals(other.ties)
         && pascals >= other.pascals
-        && atBest >= other.atBest;
+        && atBest >= other.atBest
+        && spare >= other.spare
+        && profiles.areAsFewAs(other.profiles)
+        && ties.equals(other.ties)
+        && (held == null || other.held == null || held.isAsGoodAs(other.held));
   }
 
   /** The parts from the outlet on, adapters where they stand. */

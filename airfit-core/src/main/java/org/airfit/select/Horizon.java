@@ -40,6 +40,11 @@ final class Horizon {
     return true;
   }
 
+  /** Whether a choice lies beyond that becomes no better than this, and none that was left out before was better. */
+  boolean isSurelyBehind(Key atLeast) {
+    return beyond != null && atLeast.compareTo(last) > 0 && atLeast.compareTo(beyond) >= 0;
+  }
+
   /** Whether all there is was looked at. */
   boolean isAll() {
     return beyond == null;

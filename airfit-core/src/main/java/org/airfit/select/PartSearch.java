@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 import org.airfit.joint.Chain;
 
 /**
@@ -104,12 +106,16 @@ final class PartSearch {
     ANYTHING
   }
 
+  /** The pressure behind a part that stands at a place, by that in front, at worst and at best. */
+  private record Passage(DoubleUnaryOperator atWorst, DoubleUnaryOperator atBest) {}
+
   /** One search. */
   private final class Level {
 
     private final boolean isWhole;
     private final boolean airArrives;
     private final Map<Integer, Ahead> aheads = new HashMap<>();
+    private final List<List<Place>> places = new ArrayList<>();
     private final Front front;
     private final Horizon horizon;
     private int followed = SOME;
@@ -119,9 +125,16 @@ final class PartSearch {
       this.isWhole = wanted == Wanted.ALL;
       this.airArrives = wanted != Wanted.ANYTHING;
       ahead(0);
+      for (int number = 0; number < stock.legs().size(); number++) {
+        List<Place> inLeg = new ArrayList<>();
+        for (int position = 0; position <= stock.legs().get(number).size(); position++) {
+          inLeg.add(new Place(number, position));
+        }
+        places.add(inLeg);
+      }
       this.front = new Front(most);
       Choice start = start();
-      Place outlet = new Place(0, 0);
+      Place outlet = place(0, 0);
       this.horizon = new Horizon(
           stock.objective(),
           outlet.best(start, outlet.costAhead(start, stock.outlet())),
@@ -146,6 +159,10 @@ final class PartSearch {
 
     private Ahead aheadOf(int number) {
       return Objects.requireNonNull(aheads.get(number));
+    }
+
+    private Place place(int number, int position) {
+      return places.get(number).get(position);
     }
 
     private Choice start() {
@@ -196,7 +213,7 @@ final class PartSearch {
       for (Choice choice : choices) {
         open.add(Objects.requireNonNull(choice.held).outlet(), choice.atLine());
       }
-      open.choices.replaceAll((end, alike) -> new Place(number, 0).followed(alike));
+      open.choices.replaceAll((end, alike) -> place(number, 0).followed(alike));
       return open;
     }
 
@@ -206,10 +223,10 @@ final class PartSearch {
       AtEnds next = open;
       for (int i = 0; i < leg.size(); i++) {
         if (leg.rows().get(i).place().isSocket()) {
-          next = new Place(number, i).coupled(next);
+          next = place(number, i).coupled(next);
           i++;
         } else {
-          next = new Place(number, i).attached(next);
+          next = place(number, i).attached(next);
         }
       }
       return next;
@@ -219,7 +236,7 @@ final class PartSearch {
     private List<Choice> atTool(AtEnds open, Leg.Tool tool, int number) {
       Leg leg = stock.legs().get(number);
       List<Choice> reached = new ArrayList<>();
-      new Place(number, leg.size())
+      place(number, leg.size())
           .joined(open, Set.of(tool.inlet()))
           .values()
           .forEach(choices -> choices.forEach(choice -> reached.add(atTool(choice, leg, tool))));
@@ -262,6 +279,7 @@ final class PartSearch {
       private final Leg leg;
       private final int position;
       private final Ahead ahead;
+      private final IdentityHashMap<Candidate, Passage> passages = new IdentityHashMap<>();
 
       Place(int number, int position) {
         this.number = number;
@@ -271,7 +289,7 @@ final class PartSearch {
       }
 
       private Place next() {
-        return new Place(number, position + 1);
+        return place(number, position + 1);
       }
 
       private Row row() {
@@ -316,6 +334,9 @@ final class PartSearch {
       private boolean isHopeless(Choice choice, long costAhead) {
         if (costAhead >= Ahead.NEVER || (airArrives && choice.atBest == SearchAir.STARVED)) {
           return true;
+        }
+        if (horizon.isSurelyBehind(choice.key(ahead.missedLength(position), 0, costAhead))) {
+          return true; // without a look at the air ahead
         }
         Key best = best(choice, costAhead);
         return (isWhole && best.missed() > 0) || horizon.isBehind(best);
@@ -431,13 +452,16 @@ final class PartSearch {
 
       private Choice with(Choice choice, Candidate part) {
         looked++;
-        double behind = air.behind(part.element(), leg.mostFlow(position), choice.pascals);
+        Passage passage = passages.computeIfAbsent(part, this::passage);
+        double behind = passage.atWorst().applyAsDouble(choice.pascals);
         return choice.with(
-            part,
-            behind,
-            stock.isExact()
-                ? behind
-                : airAtBest.behind(part.atBest(), leg.leastFlow(position), choice.atBest));
+            part, behind, stock.isExact() ? behind : passage.atBest().applyAsDouble(choice.atBest));
+      }
+
+      private Passage passage(Candidate part) {
+        return new Passage(
+            air.behind(part.element(), leg.mostFlow(position)),
+            airAtBest.behind(part.atBest(), leg.leastFlow(position)));
       }
 
       /** What can be joined to each of these ends: directly where they mate, else through adapters. */

@@ -52,6 +52,8 @@ record Profiles(Set<String> had, int atLeast) {
 
   /** Whether there are no more of them in the end, whatever follows. */
   boolean areAsFewAs(Profiles other) {
-    return count() <= other.count() && other.had.containsAll(had);
+    return had == other.had
+        ? atLeast <= other.atLeast || count() <= other.count()
+        : count() <= other.count() && other.had.containsAll(had);
   }
 }

@@ -1,5 +1,6 @@
 package org.airfit.select;
 
+import java.util.function.DoubleUnaryOperator;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowElement;
 import org.airfit.line.Conduit;
@@ -55,13 +56,17 @@ final class SearchAir {
     return pascals == STARVED ? STARVED : pascals - atmosphere;
   }
 
-  /** The pressure behind an element of a flow [kg/s]; behind none, that in front. */
-  double behind(@Nullable FlowElement element, double flow, double inlet) {
-    if (element == null || inlet == STARVED) {
-      return inlet;
+  /** The pressure behind an element of a flow [kg/s], by that in front; behind none, that in front. */
+  DoubleUnaryOperator behind(@Nullable FlowElement element, double flow) {
+    if (element == null) {
+      return inlet -> inlet;
     }
-    double found = element.outlet(flow, inlet, kelvins, viscosity);
-    return found >= atmosphere ? found : STARVED;
+    DoubleUnaryOperator outlet = element.outletByInlet(flow, kelvins, viscosity);
+    return inlet -> inlet == STARVED ? STARVED : orStarved(outlet.applyAsDouble(inlet));
+  }
+
+  private double orStarved(double behind) {
+    return behind >= atmosphere ? behind : STARVED;
   }
 
   /** What a part does to the air; null of a plug. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
@@ -189,6 +190,21 @@ class ElementsTest {
           .isPositive()
           .isLessThanOrEqualTo(pascals);
       assertThat(outlet(of, largest * (1.0 + 1.0e-12), pascals)).isNaN();
+    }
+  }
+
+  /** To the last bit, also without flow and where none passes. */
+  @ParameterizedTest
+  @MethodSource("elements")
+  void a_flow_that_is_fixed_leaves_what_it_leaves_when_it_is_told_each_time(Case of) {
+    double most = largest(of, PRESSURES[2]);
+    for (double flow :
+        new double[] {0.0, 1.0e-3 * most, 0.3 * most, 0.9 * most, 1.5 * most, 1.0e95}) {
+      DoubleUnaryOperator fixed = of.element.outletByInlet(flow, KELVINS, VISCOSITY);
+      for (double pascals : PRESSURES) {
+        assertThat(fixed.applyAsDouble(pascals))
+            .isEqualTo(Double.valueOf(outlet(of, flow, pascals)));
+      }
     }
   }
 
