@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.airfit.files.Disk;
 import org.airfit.files.Document;
@@ -52,12 +55,33 @@ class HoseQuestionsTest {
       assertThat(job).contains(changes[i]);
       job = job.replace(changes[i], changes[i + 1]);
     }
-    String catalogue = Files.readString(JOBS.resolve("quay-street/catalogue.json"));
+    Object catalogue = ofOneProfile(
+        Json.read("catalogue.json", Files.readString(JOBS.resolve("quay-street/catalogue.json"))));
     String text = job;
     return JobFile.read(new Document(
-        "job.json",
-        Json.read("job.json", text),
-        name -> Document.of(name, Json.read(name, catalogue))));
+        "job.json", Json.read("job.json", text), name -> Document.of(name, catalogue)));
+  }
+
+  /** With the couplings of one profile, so that many hoses can be tried in a moment. */
+  private static Object ofOneProfile(Object catalogue) {
+    Map<String, Object> some = new LinkedHashMap<>();
+    ((Map<?, ?>) catalogue).forEach((name, value) -> some.put(String.valueOf(name), value));
+    some.put(
+        "parts",
+        ((List<?>) Objects.requireNonNull(some.get("parts")))
+            .stream()
+                .map(part -> (Map<?, ?>) part)
+                .filter(HoseQuestionsTest::mayBe)
+                .toList());
+    return some;
+  }
+
+  private static boolean mayBe(Map<?, ?> part) {
+    return switch (String.valueOf(part.get("kind"))) {
+      case "plug" -> "curlew".equals(part.get("profile"));
+      case "socket" -> List.of("curlew").equals(part.get("takes"));
+      default -> true;
+    };
   }
 
   private static Optional<Proposal> best(Selection selection) {
