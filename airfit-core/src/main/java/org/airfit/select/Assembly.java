@@ -176,11 +176,11 @@ record Assembly(
         position -> position.others().map(known::of));
   }
 
-  /** The run at worst of one tool, but that the regulator of the supply is set to so much. */
-  Run runWithSupplySetTo(GaugePressure set) {
+  /** The run at worst of one tool, but from another run to the outlet. */
+  Run runFrom(Run toOutlet) {
     return run(
         requirement,
-        requirement.toOutletSetTo(set),
+        toOutlet,
         placed,
         joints,
         Known.AT_WORST,

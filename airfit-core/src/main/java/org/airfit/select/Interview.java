@@ -319,6 +319,7 @@ public final class Interview {
       case HIGHEST -> !job.isHighestTold() && !isRegulated;
       case REGULATOR -> !isRegulated && job.pressures().regulated().isWhole();
       case REGULATOR_FAILED -> isRegulated && !job.isFailureTold();
+      case REGULATOR_DROOP -> !job.droopRange().isExact();
       case PLACE -> job.environment().isEmpty();
       case CLEANER -> job.environment().filter(Environment.WASH_DOWN::equals).isPresent();
       case AIR -> job.lubrication().isEmpty();

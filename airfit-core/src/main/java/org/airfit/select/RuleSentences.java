@@ -242,6 +242,7 @@ final class RuleSentences {
     if (Assembly.isAtLeast(a.result(), job.least())) {
       return RuleAnswer.met("The tool has " + (a.isExact() ? "" : "at least ")
           + has(a.result(), job, units) + ", it needs " + wanted + "."
+          + UntoldDroop.inWords(a, units)
           + a.result()
               .fold(
                   delivered -> delivered
@@ -299,11 +300,11 @@ final class RuleSentences {
           + (most.equals(doubts.get(0))
               ? "most depends on the "
               : "of what can be read, most depends on the ")
-          + most.what() + " (" + most.known(units) + " told): ask for that first.";
+          + most.what() + " (" + most.knownBy(units) + "): ask for that first.";
     }
     String enough = settling.stream()
         .map(doubt -> doubt.what() + " is " + doubt.enoughIf(units).orElseThrow() + " ("
-            + doubt.known(units) + " told)")
+            + doubt.knownBy(units) + ")")
         .collect(Collectors.joining(", or if the "));
     return "It is enough if the " + enough + ": "
         + (settling.get(0).isReadable()

@@ -298,7 +298,8 @@ class InterviewTest {
     assertThat(answers(talk, Topic.REGULATOR))
         .containsExactly(
             "yes: there are parts that fit; met only while the regulator holds: Tool is not"
-                + " over-pressured; to heed: If the regulator fails",
+                + " over-pressured; still to be asked: Air at the tool; to heed: If the regulator"
+                + " fails",
             "no: nothing changes");
     assertThat(topics(talk)).doesNotContain(Topic.REGULATOR_FAILED);
     assertThat(answers(talk.with(Topic.REGULATOR, "yes"), Topic.REGULATOR_FAILED))

@@ -73,7 +73,12 @@ final class NowFields {
     if (part instanceof Part.Regulator regulator) {
       RegulatorElement element =
           RegulatorElement.of(regulator.capacity(), set(item, run.atmosphere()));
-      return run.through(name, element.withDroop(regulator.droop(), regulator.atFlow()));
+      return run.through(
+          name,
+          regulator
+              .atFlow()
+              .map(flow -> element.withDroop(regulator.droop(), flow))
+              .orElseGet(() -> element.withDroopAtAnyFlow(regulator.droop())));
     }
     return run; // a plug's loss is told with its socket
   }

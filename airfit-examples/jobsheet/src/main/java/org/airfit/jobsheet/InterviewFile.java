@@ -413,6 +413,7 @@ final class InterviewFile {
         }
       }
       case REGULATOR_FAILED -> items().get(0).put("ifFails", higher(answer));
+      case REGULATOR_DROOP -> items().get(0).put("droop", higher(answer));
       case PLACE -> object("conditions").put("place", answer.toLowerCase(Locale.ROOT));
       case CLEANER ->
         object("conditions").put("place", "wash down with " + answer.toLowerCase(Locale.ROOT));
