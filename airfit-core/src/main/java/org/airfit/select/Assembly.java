@@ -523,6 +523,13 @@ record Assembly(
         && !toEachTool().stream().allMatch(way -> isAtLeast(way.result, way.requirement.least()));
   }
 
+  /** Whether what regulators are set to is all that decides whether the tool has its air. */
+  boolean dependsOnSettingsAlone() {
+    return isAirOpen()
+        && requirement.isExactButForSettings()
+        && parts().stream().allMatch(Known::isExact);
+  }
+
   /** Whether so much pressure arrives. */
   static boolean isAtLeast(RunResult result, GaugePressure needed) {
     return result.fold(

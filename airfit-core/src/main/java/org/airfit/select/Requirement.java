@@ -417,8 +417,12 @@ public final class Requirement {
    * and the pipes; the slots of its layout tell of themselves}
    */
   public boolean isExact() {
-    return settingRange().isExact()
-        && droopRange().isExact()
+    return settingRange().isExact() && isExactButForSettings();
+  }
+
+  /** The same, whatever the regulators are set to. */
+  boolean isExactButForSettings() {
+    return droopRange().isExact()
         && toEachTool().stream()
             .allMatch(way -> way.airAtOutlet().isExact()
                 && way.demandRange().isExact()

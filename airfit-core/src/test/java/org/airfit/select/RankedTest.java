@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.airfit.joint.End;
+import org.airfit.plant.Regulator;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
@@ -27,14 +28,14 @@ class RankedTest {
         .outlet(FEMALE)
         .highest(GaugePressure.ofBar(10.0))
         .regulated()
-        .leastSetting(GaugePressure.ofBar(6.0))
+        .droop(Regulator.UNTOLD_DROOP)
         .objective(objective)
         .layout(Layout.of(List.of(Slot.hose("hose", Length.ofMetres(10.0)))))
         .build();
     return ((Selection.Proposals) Selection.of(job, Catalogue.of(List.of(hoses)))).best();
   }
 
-  /** Set from 6 to 7 bar(g) for 6.5: behind the wide hose about half is enough, behind the narrow one much less. */
+  /** It holds from 6 to 7 bar(g), for 6.5: behind the wide hose about half is enough, behind the narrow one much less. */
   @Test
   void of_what_depends_the_one_comes_first_that_is_enough_in_more_of_what_can_be() {
     Part narrow = Shelf.hose(priced("narrow", "10 EUR"), 9.5, 10.0);
