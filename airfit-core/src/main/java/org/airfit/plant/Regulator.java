@@ -6,6 +6,8 @@ import org.airfit.air.AirState;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.Range;
 import org.airfit.source.Source;
 import org.airfit.working.Formula;
 import org.airfit.working.Symbol;
@@ -36,6 +38,13 @@ import org.airfit.working.Working;
 public record Regulator(
     AirState still, FreeAirFlow flow, AbsolutePressure pressure, Optional<AbsolutePressure> inFront)
     implements Supply {
+
+  /**
+   * What a regulator droops by at the flow of a job, where nobody told it: from nothing to 1 bar, the loss behind a
+   * regulator at which catalogues often print its flow. Common practice, no source.
+   */
+  public static final Range<PressureDrop> UNTOLD_DROOP =
+      new Range<>(PressureDrop.ofPascals(0.0), PressureDrop.ofPascals(1.0e5));
 
   private static final Source SOURCE =
       Source.derived("straight line through the two stated points of the regulator");

@@ -22,9 +22,9 @@ import org.airfit.working.Working;
  *   p2 = min(p0 − Δp ṁ/ṁ1, what the capacity leaves of p1)
  * </pre>
  *
- * <p>p0 is what it is set to, Δp what it droops by at the flow ṁ1, in a straight line as {@link Regulator} does; the
- * capacity is that of its valve when it stands wide open. A regulator can fail open: ratings behind it are judged by
- * what can stand in front of it.
+ * <p>p0 is what it is set to, Δp what it droops by at the flow ṁ1, in a straight line as {@link Regulator} does; where
+ * that flow is not known, Δp counts whatever flows. The capacity is that of its valve when it stands wide open. A
+ * regulator can fail open: ratings behind it are judged by what can stand in front of it.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -85,11 +85,27 @@ public final class RegulatorElement implements FlowElement {
       throw new IllegalArgumentException("flow at which a regulator droops must be so large that"
           + " its droop per flow can be held, was " + flow.shown());
     }
+    requireDroop(drop);
+    return new RegulatorElement(capacity, set, drop, Optional.of(flow));
+  }
+
+  /**
+   * Obtains this with a droop of which is not known at which flow: it counts whatever flows.
+   *
+   * @param drop by how much less than at rest it holds, from 0 to below what it is set to
+   * @return this with the droop
+   * @throws IllegalArgumentException if {@code drop} is out of range
+   */
+  public RegulatorElement withDroopAtAnyFlow(PressureDrop drop) {
+    requireDroop(Objects.requireNonNull(drop, "drop"));
+    return new RegulatorElement(capacity, set, drop, Optional.empty());
+  }
+
+  private void requireDroop(PressureDrop drop) {
     if (!(drop.pascals() >= 0.0 && drop.pascals() < set.pascals())) {
       throw new IllegalArgumentException("droop of a regulator must be in [0, "
           + set.inFull(PressureUnit.BAR) + "), was " + drop.inFull(PressureUnit.BAR));
     }
-    return new RegulatorElement(capacity, set, drop, Optional.of(flow));
   }
 
   /**
@@ -101,7 +117,9 @@ public final class RegulatorElement implements FlowElement {
    */
   public RegulatorElement withSet(AbsolutePressure pressure) {
     RegulatorElement other = of(capacity, pressure);
-    return atFlow.map(flow -> other.withDroop(droop, flow)).orElse(other);
+    return atFlow
+        .map(flow -> other.withDroop(droop, flow))
+        .orElseGet(() -> other.withDroopAtAnyFlow(droop));
   }
 
   /** {@return what its valve lets through when it stands wide open} */
@@ -114,18 +132,18 @@ public final class RegulatorElement implements FlowElement {
     return set;
   }
 
-  /** {@return by how much less it holds at {@link #atFlow()}; 0 where none was told} */
+  /** {@return by how much less it holds at {@link #atFlow()}, or whatever flows where that is empty} */
   public PressureDrop droop() {
     return droop;
   }
 
-  /** {@return the flow at which it droops so; empty where no droop was told} */
+  /** {@return the flow at which it droops so; empty where it droops so whatever flows, or not at all} */
   public Optional<FreeAirFlow> atFlow() {
     return atFlow;
   }
 
   private double held(double flow) {
-    return set.pascals() - perFlow * flow;
+    return set.pascals() - (atFlow.isEmpty() ? droop.pascals() : perFlow * flow);
   }
 
   @Override
@@ -176,6 +194,10 @@ public final class RegulatorElement implements FlowElement {
     atFlow.ifPresent(at -> working.include(new Regulator(
             inlet.at(set), at, AbsolutePressure.ofPascals(set.pascals() - droop.pascals()))
         .working(massFlow, units)));
+    if (atFlow.isEmpty() && droop.pascals() > 0.0) {
+      working.note("By how much it droops at this flow is not known: it counts with "
+          + droop.format(units.pressureUnit()) + " less than it is set to.");
+    }
     double behind = outlet(
         flow,
         inlet.pressure().pascals(),
@@ -216,6 +238,9 @@ public final class RegulatorElement implements FlowElement {
     return "regulator set to " + set.inFull(PressureUnit.BAR)
         + atFlow
             .map(flow -> ", drooping by " + droop.inFull(PressureUnit.BAR) + " at " + flow.shown())
-            .orElse("");
+            .orElse(
+                droop.pascals() > 0.0
+                    ? ", drooping by " + droop.inFull(PressureUnit.BAR) + " whatever flows"
+                    : "");
   }
 }

@@ -10,10 +10,12 @@ import java.util.TreeSet;
 import org.airfit.air.AirState;
 import org.airfit.internal.Labels;
 import org.airfit.joint.End;
+import org.airfit.plant.Regulator;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.ToolAir;
@@ -101,6 +103,7 @@ final class AnswerText {
       case TOOL_RATING -> job.toolRating(pressures(text).least());
       case HIGHEST -> job.highest(pressures(text).most());
       case REGULATOR_FAILED -> job.regulated(pressures(text).most());
+      case REGULATOR_DROOP -> job.droop(droop(text));
       case PLACE -> job.environment(Environment.parse(text));
       case CLEANER ->
         job.environment(
@@ -152,6 +155,11 @@ final class AnswerText {
     return ToolAir.parse(text).whileRunning(AbsolutePressure.STANDARD_ATMOSPHERE, INDOORS);
   }
 
+  /** Of a range the most counts. */
+  private static Range<PressureDrop> droop(String text) {
+    return Range.exactly(Range.parse(text, PressureDrop::parse).most());
+  }
+
   private static Range<GaugePressure> pressures(String text) {
     return Range.parse(text, GaugePressure::parse);
   }
@@ -179,7 +187,7 @@ final class AnswerText {
   private static void flag(Requirement.Builder job, Topic topic) {
     switch (topic) {
       case WHIP_HOSE -> job.whipHose();
-      case REGULATOR -> job.regulated();
+      case REGULATOR -> job.regulated().droop(Regulator.UNTOLD_DROOP);
       case DROPPED -> job.dropped();
       case DRAGGED -> job.dragged();
       default -> job.ventRequired();

@@ -176,11 +176,11 @@ record Assembly(
         position -> position.others().map(known::of));
   }
 
-  /** The run at worst of one tool, but that the regulator of the supply is set to so much. */
-  Run runWithSupplySetTo(GaugePressure set) {
+  /** The run at worst of one tool, but from another run to the outlet. */
+  Run runFrom(Run toOutlet) {
     return run(
         requirement,
-        requirement.toOutletSetTo(set),
+        toOutlet,
         placed,
         joints,
         Known.AT_WORST,
@@ -521,6 +521,13 @@ record Assembly(
     return toEachTool().stream()
             .allMatch(way -> isAtLeast(way.atBest, way.requirement.leastRange().least()))
         && !toEachTool().stream().allMatch(way -> isAtLeast(way.result, way.requirement.least()));
+  }
+
+  /** Whether what regulators are set to is all that decides whether the tool has its air. */
+  boolean dependsOnSettingsAlone() {
+    return isAirOpen()
+        && requirement.isExactButForSettings()
+        && parts().stream().allMatch(Known::isExact);
   }
 
   /** Whether so much pressure arrives. */

@@ -67,8 +67,10 @@ final class BestInWords {
     }
     return still
         + (isAirOpen()
-            ? " Of all combinations that break no rule, leave as few questions about their parts open and have"
-                + " enough air in as many tenths of what can arrive"
+            ? " Of all combinations that break no rule, leave as few questions about their parts open and "
+                + (best.assembly().dependsOnSettingsAlone()
+                    ? "depend on what regulators are set to alone"
+                    : "have enough air in as many tenths of what can arrive")
             : " Of all combinations that break no rule and leave as few questions about their parts open")
         + first()
         + itself();

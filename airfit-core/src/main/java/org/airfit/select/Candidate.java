@@ -81,6 +81,7 @@ record Candidate(
         && (asked & ~other.asked) == 0
         && missedLength <= other.missedLength
         && cost <= other.cost
+        && (Known.isExact(part) || !Known.isExact(other.part))
         && Width.isAsWide(part, other.part);
   }
 }

@@ -73,7 +73,7 @@ final class Choice {
   static final Comparator<Choice> ORDER = Comparator.comparingLong(Choice::missed)
       .thenComparingInt(choice -> choice.missing)
       .thenComparingInt(choice -> Integer.bitCount(choice.asked))
-      .thenComparingInt(choice -> choice.doubt)
+      .thenComparingInt(choice -> choice.counted(choice.doubt))
       .thenComparingLong(choice -> choice.objective.beforeProfiles(choice.cost))
       .thenComparingInt(choice -> choice.profiles.count())
       .thenComparingLong(choice -> choice.cost)
@@ -153,6 +153,9 @@ final class Choice {
 
   final long cost;
 
+  /** Whether the air depends on nothing but settings, as far as was chosen: whoever turns the knob settles it. */
+  private final boolean dependsOnSettingsAlone;
+
   private final Objective objective;
 
   /** The profiles of the couplings so far. */
@@ -186,6 +189,7 @@ final class Choice {
       long missedAir,
       int doubt,
       long cost,
+      boolean dependsOnSettingsAlone,
       Objective objective,
       Profiles profiles,
       double spare,
@@ -204,6 +208,7 @@ final class Choice {
     this.asked = asked & ~settledBy(open, missedAir);
     this.doubt = doubt;
     this.cost = cost;
+    this.dependsOnSettingsAlone = dependsOnSettingsAlone;
     this.objective = objective;
     this.profiles = profiles;
     this.spare = spare;
@@ -213,10 +218,14 @@ final class Choice {
     this.atBest = atBest;
   }
 
-  /** Nothing chosen yet, at an outlet, with what will be broken and asked whatever is chosen. */
+  /**
+   * Nothing chosen yet, at an outlet, with what will be broken and asked whatever is chosen, and whether the job leaves
+   * nothing of the air open but settings.
+   */
   static Choice none(
       int broken,
       int asked,
+      boolean dependsOnSettingsAlone,
       Objective objective,
       Profiles profiles,
       double pascals,
@@ -232,6 +241,7 @@ final class Choice {
         /* missedAir= */ 0L,
         /* doubt= */ 0,
         /* cost= */ 0L,
+        dependsOnSettingsAlone,
         objective,
         profiles,
         Double.POSITIVE_INFINITY,
@@ -254,6 +264,7 @@ final class Choice {
         missedAir,
         doubt,
         cost + next.cost(),
+        dependsOnSettingsAlone && Known.isExact(next.part()),
         objective,
         profiles,
         spare,
@@ -300,6 +311,7 @@ final class Choice {
         missedAir,
         doubt,
         cost,
+        dependsOnSettingsAlone,
         objective,
         profiles,
         spare,
@@ -376,6 +388,7 @@ final class Choice {
         missedThere,
         doubtThere,
         cost,
+        dependsOnSettingsAlone,
         objective,
         profilesThere,
         spareThere,
@@ -410,10 +423,18 @@ final class Choice {
         missed() + moreMissed,
         missing,
         Integer.bitCount(stillAsked),
-        inDoubt,
+        counted(inDoubt),
         objective.beforeProfiles(whole),
         profiles.count(),
         whole);
+  }
+
+  /**
+   * What a doubt counts as: where settings alone decide, one tenth, however much of them is too low. What turning a
+   * knob settles shall not cost money.
+   */
+  private int counted(int tenths) {
+    return dependsOnSettingsAlone ? Math.min(1, tenths) : tenths;
   }
 
   /** The questions that no longer matter, as bits: their rules are broken anyway, or the air is missed. */
@@ -429,6 +450,7 @@ final class Choice {
         && missedLength <= other.missedLength
         && missedAir <= other.missedAir
         && doubt <= other.doubt
+        && (dependsOnSettingsAlone || !other.dependsOnSettingsAlone)
         && cost <= other.cost
         && pascals >= other.pascals
         && atBest >= other.atBest

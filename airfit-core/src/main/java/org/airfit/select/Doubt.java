@@ -18,6 +18,7 @@ public final class Doubt {
   private final String what;
   private final Told si;
   private final Told us;
+  private final boolean isTold;
 
   /**
    * What is told in one system of units.
@@ -27,15 +28,16 @@ public final class Doubt {
    */
   record Told(String known, Optional<String> turning) {}
 
-  Doubt(String what, Told si, Told us) {
+  Doubt(String what, Told si, Told us, boolean isTold) {
     this.what = what;
     this.si = si;
     this.us = us;
+    this.isTold = isTold;
   }
 
   /** The same on one way of several. */
   Doubt on(String way) {
-    return new Doubt(what + way, si, us);
+    return new Doubt(what + way, si, us, isTold);
   }
 
   private Told in(UnitSystem units) {
@@ -55,6 +57,13 @@ public final class Doubt {
    */
   public String known(UnitSystem units) {
     return in(units).known();
+  }
+
+  /** Between which values it lies, and whether somebody told that or it is what is usual. */
+  String knownBy(UnitSystem units) {
+    return isTold
+        ? known(units) + " told"
+        : "nobody told it: " + known(units) + " reckoned, common practice, no source";
   }
 
   /** Whether somebody at the part can read or measure it: nobody does so with the roughness of a wall. */
@@ -94,12 +103,13 @@ public final class Doubt {
     return other instanceof Doubt that
         && what.equals(that.what)
         && si.equals(that.si)
-        && us.equals(that.us);
+        && us.equals(that.us)
+        && isTold == that.isTold;
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(what, si, us);
+    return Objects.hash(what, si, us, isTold);
   }
 
   /** {@return the doubt in words, such as "bore of Hose 10 m: 8.9 to 9.5 mm; enough if at least 9.12 mm"} */

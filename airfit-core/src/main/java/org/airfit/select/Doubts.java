@@ -22,6 +22,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Quantity;
 import org.airfit.quantity.Range;
@@ -43,6 +44,9 @@ final class Doubts {
 
   /** The digits that a value is told with. */
   private static final int TOLD = 3;
+
+  private static final String DROOP = "droop of ";
+  static final String AT_SUPPLY = "the regulator at the supply";
 
   private final Assembly assembly;
   private final Requirement job;
@@ -81,6 +85,20 @@ final class Doubts {
     return List.copyOf(all);
   }
 
+  /** Up to which droop of the supply's regulator there is enough; empty where that does not decide it alone. */
+  static Optional<PressureDrop> enoughDroop(Assembly way) {
+    if (!way.isAirOpen()) {
+      return Optional.empty();
+    }
+    Doubts doubts = new Doubts(way);
+    doubts.collect();
+    return doubts.found.stream()
+        .filter(each -> each.what.equals(DROOP + AT_SUPPLY))
+        .findFirst()
+        .flatMap(Unknown::turning)
+        .map(PressureDrop::ofPascals);
+  }
+
   /** A doubt with how much the best value of it gains over its worst [Pa]. */
   private record Weighed(Doubt doubt, double gain) {}
 
@@ -93,6 +111,7 @@ final class Doubts {
     private final DoubleFunction<Optional<GaugePressure>> at;
     private final DoubleFunction<Shown> shown;
     private final DoubleUnaryOperator needed;
+    private final boolean isTold;
 
     Unknown(
         String what,
@@ -100,7 +119,9 @@ final class Doubts {
         double best,
         DoubleFunction<Optional<GaugePressure>> at,
         DoubleFunction<Shown> shown,
-        DoubleUnaryOperator needed) {
+        DoubleUnaryOperator needed,
+        boolean isTold) {
+      this.isTold = isTold;
       this.needed = needed;
       this.what = what;
       this.worst = worst;
@@ -146,7 +167,8 @@ final class Doubts {
     Weighed weighed() {
       Optional<Double> turning = turning();
       return new Weighed(
-          new Doubt(what, told(UnitSystem.SI, turning), told(UnitSystem.US, turning)), gain());
+          new Doubt(what, told(UnitSystem.SI, turning), told(UnitSystem.US, turning), isTold),
+          gain());
     }
 
     private Doubt.Told told(UnitSystem units, Optional<Double> turning) {
@@ -228,10 +250,14 @@ final class Doubts {
           least,
           value -> worst.arriving(job.demand()),
           value -> Shown.of(GaugePressure.ofPascals(value), PressureUnit.BAR, PressureUnit.PSI),
-          value -> value));
+          value -> value,
+          /* isTold= */ true));
     }
     Range<GaugePressure> supplySet = job.settingRange();
-    setting("the regulator at the supply", supplySet, assembly::runWithSupplySetTo);
+    setting(
+        AT_SUPPLY, supplySet, value -> assembly.runFrom(job.toOutletSetTo(value)));
+    droop(
+        AT_SUPPLY, job.droopRange(), value -> assembly.runFrom(job.toOutletDroopingBy(value)));
     for (Requirement.Piping pipe : job.pipes()) {
       conduit(pipe.name(), pipe.conduit());
     }
@@ -266,9 +292,19 @@ final class Doubts {
       double best,
       DoubleFunction<Optional<GaugePressure>> at,
       DoubleFunction<Shown> shown) {
+    add(what, worst, best, at, shown, /* isTold= */ true);
+  }
+
+  private void add(
+      String what,
+      double worst,
+      double best,
+      DoubleFunction<Optional<GaugePressure>> at,
+      DoubleFunction<Shown> shown,
+      boolean isTold) {
     if (worst != best) {
       double needed = job.least().pascals();
-      found.add(new Unknown(what, worst, best, at, shown, any -> needed));
+      found.add(new Unknown(what, worst, best, at, shown, any -> needed, isTold));
     }
   }
 
@@ -304,12 +340,21 @@ final class Doubts {
           name,
           set,
           value -> worst.replacing(
-              name, Position.regulated(regulator, least, value, worst.atmosphere())));
+              name,
+              Position.regulated(regulator, least, regulator.droop(), value, worst.atmosphere())));
+      droop(
+          name,
+          regulator.droopRange(),
+          value -> worst.replacing(
+              name,
+              Position.regulated(regulator, least, value, set.least(), worst.atmosphere())));
       capacity(
           name,
           regulator.capacityRange(),
           capacity -> worst.replacing(
-              name, Position.regulated(regulator, capacity, set.least(), worst.atmosphere())));
+              name,
+              Position.regulated(
+                  regulator, capacity, regulator.droop(), set.least(), worst.atmosphere())));
     }
   }
 
@@ -321,6 +366,17 @@ final class Doubts {
         set.most().pascals(),
         value -> with.apply(GaugePressure.ofPascals(value)).arriving(job.demand()),
         value -> Shown.of(GaugePressure.ofPascals(value), PressureUnit.BAR, PressureUnit.PSI));
+  }
+
+  /** By how much a regulator droops, where that is not known exactly. */
+  private void droop(String name, Range<PressureDrop> range, Function<PressureDrop, Run> with) {
+    add(
+        DROOP + name,
+        range.most().pascals(),
+        range.least().pascals(),
+        value -> with.apply(PressureDrop.ofPascals(value)).arriving(job.demand()),
+        value -> Shown.of(PressureDrop.ofPascals(value), PressureUnit.BAR, PressureUnit.PSI),
+        !UntoldDroop.isUntold(range));
   }
 
   private void capacity(String name, CapacityRange range, Function<FlowCapacity, Run> with) {

@@ -6,6 +6,7 @@ import org.airfit.line.Conduit;
 import org.airfit.line.ConduitRange;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 
 /**
@@ -14,9 +15,9 @@ import org.airfit.quantity.Range;
  * less flow, if it is wider or if it is set higher. That is why two ends are enough, and nothing between them need be tried.
  */
 enum Known {
-  /** Every part lets least through, every regulator is set lowest, the tool takes most. */
+  /** Every part lets least through, every regulator is set lowest and droops most, the tool takes most. */
   AT_WORST,
-  /** Every part lets most through, every regulator is set highest, the tool takes least. */
+  /** Every part lets most through, every regulator is set highest and droops least, the tool takes least. */
   AT_BEST;
 
   FlowCapacity of(CapacityRange range) {
@@ -34,6 +35,11 @@ enum Known {
   /** What a regulator is set to: set higher, it leaves no less behind it. */
   GaugePressure ofSetting(Range<GaugePressure> set) {
     return this == AT_WORST ? set.least() : set.most();
+  }
+
+  /** By how much a regulator droops: less, and no less is left behind it. */
+  PressureDrop ofDroop(Range<PressureDrop> droop) {
+    return this == AT_WORST ? droop.most() : droop.least();
   }
 
   /** Whether a part is known exactly, so that both ends are the same. */
@@ -54,6 +60,6 @@ enum Known {
       return pipe.conduitRange().isExact();
     }
     return !(part instanceof Part.Regulator regulator)
-        || regulator.capacityRange().isExact();
+        || (regulator.capacityRange().isExact() && regulator.droopRange().isExact());
   }
 }

@@ -15,6 +15,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.Range;
 
 /** A part that a catalogue can hold. */
 public sealed interface Part {
@@ -220,8 +221,9 @@ public sealed interface Part {
    * @param facts what it tells of itself
    * @param kind what it is in one piece with
    * @param capacityRange what it lets through when its valve stands wide open, as well as that is known
-   * @param droop by how much less than at rest it holds at {@code atFlow}
-   * @param atFlow the flow at which it droops so
+   * @param droopRange between which losses the one lies by which it holds less than at rest at {@code atFlow}; {@link
+   *     org.airfit.plant.Regulator#UNTOLD_DROOP} where nobody told it
+   * @param atFlow the flow at which it droops so; empty where it droops so at whatever flow the job has
    * @param upstream how it ends towards the supply
    * @param downstream how it ends towards the tool
    */
@@ -229,13 +231,39 @@ public sealed interface Part {
       PartFacts facts,
       RegulatorKind kind,
       CapacityRange capacityRange,
-      PressureDrop droop,
-      FreeAirFlow atFlow,
+      Range<PressureDrop> droopRange,
+      Optional<FreeAirFlow> atFlow,
       End upstream,
       End downstream)
       implements Part {
     /**
      * Checks the components.
+     *
+     * @param facts what it tells of itself
+     * @param kind what it is in one piece with
+     * @param capacityRange what it lets through when its valve stands wide open, as well as that is known
+     * @param droopRange between which losses its droop lies
+     * @param atFlow the flow at which it droops so, above 0; empty where it droops so at whatever flow the job has
+     * @param upstream how it ends towards the supply
+     * @param downstream how it ends towards the tool
+     * @throws IllegalArgumentException if {@code atFlow} is not above 0
+     */
+    public Regulator {
+      Objects.requireNonNull(facts, "facts");
+      Objects.requireNonNull(kind, "kind");
+      Objects.requireNonNull(capacityRange, "capacityRange");
+      Objects.requireNonNull(droopRange, "droopRange");
+      Objects.requireNonNull(atFlow, "atFlow");
+      Objects.requireNonNull(upstream, "upstream");
+      Objects.requireNonNull(downstream, "downstream");
+      if (atFlow.isPresent() && !(atFlow.get().cubicMetresPerSecond() > 0.0)) {
+        throw new IllegalArgumentException("flow at which regulator " + facts.id()
+            + " droops must be above 0, was " + atFlow.get().shown());
+      }
+    }
+
+    /**
+     * Obtains a regulator whose droop is known.
      *
      * @param facts what it tells of itself
      * @param kind what it is in one piece with
@@ -246,18 +274,22 @@ public sealed interface Part {
      * @param downstream how it ends towards the tool
      * @throws IllegalArgumentException if {@code atFlow} is not above 0
      */
-    public Regulator {
-      Objects.requireNonNull(facts, "facts");
-      Objects.requireNonNull(kind, "kind");
-      Objects.requireNonNull(capacityRange, "capacityRange");
-      Objects.requireNonNull(droop, "droop");
-      Objects.requireNonNull(atFlow, "atFlow");
-      Objects.requireNonNull(upstream, "upstream");
-      Objects.requireNonNull(downstream, "downstream");
-      if (!(atFlow.cubicMetresPerSecond() > 0.0)) {
-        throw new IllegalArgumentException("flow at which regulator " + facts.id()
-            + " droops must be above 0, was " + atFlow.shown());
-      }
+    public Regulator(
+        PartFacts facts,
+        RegulatorKind kind,
+        CapacityRange capacityRange,
+        PressureDrop droop,
+        FreeAirFlow atFlow,
+        End upstream,
+        End downstream) {
+      this(
+          facts,
+          kind,
+          capacityRange,
+          Range.exactly(Objects.requireNonNull(droop, "droop")),
+          Optional.of(Objects.requireNonNull(atFlow, "atFlow")),
+          upstream,
+          downstream);
     }
 
     /**
@@ -309,7 +341,12 @@ public sealed interface Part {
      * @return this of that kind
      */
     public Regulator as(RegulatorKind other) {
-      return new Regulator(facts, other, capacityRange, droop, atFlow, upstream, downstream);
+      return new Regulator(facts, other, capacityRange, droopRange, atFlow, upstream, downstream);
+    }
+
+    /** {@return by how much less than at rest it holds at most, by which it is judged} */
+    public PressureDrop droop() {
+      return droopRange.most();
     }
 
     /** {@return what it lets through at least when its valve stands wide open, by which it is judged} */

@@ -169,6 +169,7 @@ final class PartSearch {
       return Choice.none(
           Ahead.alwaysBroken(stock, isWhole) | stock.brokenByJob(),
           Ahead.alwaysAsked(stock, isWhole),
+          stock.dependsOnSettings(),
           stock.objective(),
           Profiles.ahead(stock.profiles(isWhole)),
           air.outlet(),

@@ -13,6 +13,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.jspecify.annotations.Nullable;
 
@@ -202,17 +203,31 @@ record Position(
   /** What a regulator of this capacity does to the air here; empty where the slot is not one of a regulator. */
   Optional<FlowElement> regulated(
       Part.Regulator regulator, FlowCapacity capacity, Known known, AbsolutePressure atmosphere) {
-    return setting().map(set -> regulated(regulator, capacity, known.ofSetting(set), atmosphere));
+    return setting()
+        .map(set -> regulated(
+            regulator,
+            capacity,
+            known.ofDroop(regulator.droopRange()),
+            known.ofSetting(set),
+            atmosphere));
   }
 
-  /** What a regulator of this capacity does to the air when it is set to so much. */
+  /**
+   * What a regulator of this capacity and droop does to the air when it is set to so much. One of which is not known at
+   * which flow it droops holds no less than the atmosphere.
+   */
   static FlowElement regulated(
       Part.Regulator regulator,
       FlowCapacity capacity,
+      PressureDrop droop,
       GaugePressure set,
       AbsolutePressure atmosphere) {
-    return RegulatorElement.of(capacity, set.absolute(atmosphere))
-        .withDroop(regulator.droop(), regulator.atFlow());
+    RegulatorElement element = RegulatorElement.of(capacity, set.absolute(atmosphere));
+    return regulator
+        .atFlow()
+        .map(flow -> element.withDroop(droop, flow))
+        .orElseGet(() -> element.withDroopAtAnyFlow(
+            PressureDrop.ofPascals(Math.min(droop.pascals(), set.pascals()))));
   }
 
   /** What a regulator here is set to; empty where the slot is not one of a regulator. */

@@ -23,6 +23,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
@@ -45,6 +46,7 @@ public final class Requirement {
   private static final Name<GaugePressure> LOWEST = Name.of("lowest");
   private static final Name<Boolean> REGULATED = Name.flag("regulated");
   private static final Name<GaugePressure> LEAST_SETTING = Name.of("least setting");
+  private static final Name<Range<PressureDrop>> DROOP = Name.of("droop");
   private static final Name<GaugePressure> WHEN_FAILED = Name.of("when the regulator fails");
   private static final Name<End> OUTLET = Name.of("outlet");
   private static final Name<Range<Length>> REACH = Name.of("reach");
@@ -70,6 +72,9 @@ public final class Requirement {
   private static final Name<String> WAY = Name.of("way");
   private static final Name<Objective> OBJECTIVE = new Name<>("objective", Objective.FEWEST_PIECES);
 
+  private static final Range<PressureDrop> NO_DROOP =
+      Range.exactly(PressureDrop.ofPascals(0.0));
+
   private final NamedValues told;
   private final Layout layout;
   private final List<Requirement> toEachTool;
@@ -91,8 +96,8 @@ public final class Requirement {
       required(ToolTold.INLET);
     }
     this.pressures = pressures(supply, atmosphere);
-    this.toOutlet = piping(Known.AT_WORST.ofSetting(settingRange()), Known.AT_WORST);
-    this.toOutletAtBest = piping(Known.AT_BEST.ofSetting(settingRange()), Known.AT_BEST);
+    this.toOutlet = piping(Known.AT_WORST);
+    this.toOutletAtBest = piping(Known.AT_BEST);
     this.forbidding = ForbiddingRules.of(rules());
   }
 
@@ -154,6 +159,12 @@ public final class Requirement {
           "least setting must be told of a regulator, was " + setting.inFull(PressureUnit.BAR)
               + " of a supply without one; say regulated() too, or lowest(…) of a supply that swings");
     }
+    if (told.find(DROOP).isPresent() && (!told.is(REGULATED) || supply instanceof Regulator)) {
+      throw new IllegalArgumentException("droop must be told of a regulator that does not tell its own, was "
+          + told.find(DROOP).get() + (told.is(REGULATED)
+              ? " beside that of the supply; leave it out"
+              : " of a supply without one; say regulated() too"));
+    }
     if (setting != null && (lowest == null || setting.compareTo(lowest) < 0)) {
       lowest = setting;
     }
@@ -177,9 +188,16 @@ public final class Requirement {
   /** A pipe between the supply and the outlet, as well as it is known. */
   record Piping(String name, ConduitRange conduit) {}
 
-  /** The run to the outlet, with the supply's regulator set to so much and one end of what is known of the pipes. */
-  private Run piping(GaugePressure set, Known known) {
-    Run run = Run.from(supplySetTo(set, known), required(ATMOSPHERE));
+  private Run piping(Known known) {
+    return piping(known.ofSetting(settingRange()), known.ofDroop(droopRange()), known);
+  }
+
+  /**
+   * The run to the outlet, with the supply's regulator set to so much and drooping by so much, and one end of what is
+   * known of the pipes.
+   */
+  private Run piping(GaugePressure set, PressureDrop droop, Known known) {
+    Run run = Run.from(supplySetTo(set, droop, known), required(ATMOSPHERE));
     for (Piping pipe : pipes()) {
       run = run.through(pipe.name(), known.of(pipe.conduit()));
     }
@@ -190,9 +208,10 @@ public final class Requirement {
    * The supply with its regulator set to so much. It holds no more than stands in front of it: where that falls below
    * what the regulator holds of the air of the job, it is what counts.
    */
-  private Supply supplySetTo(GaugePressure set, Known known) {
+  private Supply supplySetTo(GaugePressure set, PressureDrop droop, Known known) {
     Supply most = required(SUPPLY);
-    Supply held = set.equals(settingRange().most()) ? most : lowered(most, set);
+    Supply settled = set.equals(settingRange().most()) ? most : lowered(most, set);
+    Supply held = droop.pascals() > 0.0 ? lowered(settled, less(set, droop)) : settled;
     GaugePressure lowest = told.get(LOWEST);
     if (lowest == null) {
       return held;
@@ -206,6 +225,11 @@ public final class Requirement {
         : Supply.fixed(held.still().at(inFront));
   }
 
+  /** What a droop leaves of a setting, which is no less than the atmosphere. */
+  private static GaugePressure less(GaugePressure set, PressureDrop droop) {
+    return GaugePressure.ofPascals(Math.max(0.0, set.pascals() - droop.pascals()));
+  }
+
   /** A regulator that is set lower droops by as much. */
   private Supply lowered(Supply most, GaugePressure set) {
     AirState still = most.still().at(set.absolute(required(ATMOSPHERE)));
@@ -214,7 +238,17 @@ public final class Requirement {
 
   /** The run to the outlet at worst, but that the supply's regulator is set to so much. */
   Run toOutletSetTo(GaugePressure set) {
-    return piping(set, Known.AT_WORST);
+    return piping(set, Known.AT_WORST.ofDroop(droopRange()), Known.AT_WORST);
+  }
+
+  /** The run to the outlet at worst, but that the supply's regulator droops by so much. */
+  Run toOutletDroopingBy(PressureDrop droop) {
+    return piping(Known.AT_WORST.ofSetting(settingRange()), droop, Known.AT_WORST);
+  }
+
+  /** Between which losses the droop of the supply's regulator lies, where the supply does not tell it; none else. */
+  Range<PressureDrop> droopRange() {
+    return told.find(DROOP).orElse(NO_DROOP);
   }
 
   /** Between which pressures what the supply's regulator is set to lies; of no regulator, the supply's pressure. */
@@ -379,11 +413,16 @@ public final class Requirement {
   }
 
   /**
-   * {@return whether what it tells of the air is known exactly: the tool's, the setting of the supply's regulator, and
-   * the pipes; the slots of its layout tell of themselves}
+   * {@return whether what it tells of the air is known exactly: the tool's, setting and droop of the supply's regulator,
+   * and the pipes; the slots of its layout tell of themselves}
    */
   public boolean isExact() {
-    return settingRange().isExact()
+    return settingRange().isExact() && isExactButForSettings();
+  }
+
+  /** The same, whatever the regulators are set to. */
+  boolean isExactButForSettings() {
+    return droopRange().isExact()
         && toEachTool().stream()
             .allMatch(way -> way.airAtOutlet().isExact()
                 && way.demandRange().isExact()
@@ -791,6 +830,18 @@ public final class Requirement {
     }
 
     /**
+     * Tells between which losses the droop of the supply's regulator lies while the tool works, where the supply does
+     * not tell it: the least is judged at best, the most at worst.
+     *
+     * @param range the losses; {@link Regulator#UNTOLD_DROOP} where nobody told it
+     * @return this builder
+     */
+    public Builder droop(Range<PressureDrop> range) {
+      told = told.with(DROOP, Objects.requireNonNull(range, "range"));
+      return this;
+    }
+
+    /**
      * Adds a pipe between supply and outlet of which not all is known, the one nearest to the supply first.
      *
      * @param name what to call it
@@ -1142,8 +1193,8 @@ public final class Requirement {
      * @return the requirement
      * @throws IllegalArgumentException if supply, outlet, tool inlet or the layout (or its reach) was not told, if
      * something of the layout was told beside it, the highest pressure is below the supply, the lowest or the least
-     * setting above it, that in front of a regulator is missing, or a setting is told of a supply without a
-     * regulator
+     * setting above it, that in front of a regulator is missing, or a setting or a droop is told of a supply without a
+     * regulator, or a droop of one that tells its own
      */
     public Requirement build() {
       return new Requirement(told);

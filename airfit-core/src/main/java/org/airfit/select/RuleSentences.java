@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Ruling;
 import org.airfit.working.UnitSystem;
@@ -242,11 +243,15 @@ final class RuleSentences {
     if (Assembly.isAtLeast(a.result(), job.least())) {
       return RuleAnswer.met("The tool has " + (a.isExact() ? "" : "at least ")
           + has(a.result(), job, units) + ", it needs " + wanted + "."
+          + UntoldDroop.inWords(a, units)
           + a.result()
               .fold(
                   delivered -> delivered
                       .justEnough(job.least())
                       .map(spare -> " That is just enough, with " + units.say(spare) + " to spare.")
+                      .or(() -> delivered
+                          .lessThanAGaugeShows(job.least())
+                          .map(spare -> belowGauge(spare, units)))
                       .orElse(""),
                   starved -> ""));
     }
@@ -260,6 +265,12 @@ final class RuleSentences {
             starved -> RuleAnswer.unmet("The tool starves: " + starved.element()
                 + " does not let the air through, it needs " + wanted + "."
                 + GivenHoses.inWords(a, units)));
+  }
+
+  private static String belowGauge(PressureDrop spare, UnitSystem units) {
+    return " That is just enough: the " + units.say(spare)
+        + " to spare are less than a usual gauge may be off, "
+        + units.say(RunResult.Delivered.GAUGE_ERROR) + " (class 1.6 of EN 837-1, 0 to 10 bar).";
   }
 
   /** What holds the air back: what is too low in front of the parts, or what narrows most. */
@@ -299,11 +310,11 @@ final class RuleSentences {
           + (most.equals(doubts.get(0))
               ? "most depends on the "
               : "of what can be read, most depends on the ")
-          + most.what() + " (" + most.known(units) + " told): ask for that first.";
+          + most.what() + " (" + most.knownBy(units) + "): ask for that first.";
     }
     String enough = settling.stream()
         .map(doubt -> doubt.what() + " is " + doubt.enoughIf(units).orElseThrow() + " ("
-            + doubt.known(units) + " told)")
+            + doubt.knownBy(units) + ")")
         .collect(Collectors.joining(", or if the "));
     return "It is enough if the " + enough + ": "
         + (settling.get(0).isReadable()

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
@@ -42,7 +43,8 @@ public sealed interface Selection extends Worked {
     /**
      * {@return the best {@link #LISTED} of all proposals that break no rule, best first: those whose parts leave the
      * fewest rules open, so that all rules met come before any question; where it depends whether the air is enough,
-     * then in how many tenths of what can arrive it is; then by the {@link Objective} of the requirement, then most
+     * then in how many tenths of what can arrive it is (where settings of regulators alone decide, all but one count as
+     * enough: what turning a knob settles shall not cost money); then by the {@link Objective} of the requirement, then most
      * pressure at the tool in whole pascals, then by name in the order the air goes; each set of parts once, with the
      * adapters with which it stands first; never empty}
      */
@@ -149,19 +151,18 @@ public sealed interface Selection extends Worked {
       Objects.requireNonNull(units, "units");
       if (tooLow != null) {
         List<String> give = new ArrayList<>(SupplyTooLow.inWords(tooLow, units));
-        JobFindings.of(tooLow).findings(units).stream()
-            .filter(finding -> finding.outcome() == RuleOutcome.UNMET)
+        broken(units)
+            .filter(finding -> finding.rule() != Rule.AIR_AT_TOOL)
             .forEach(finding -> give.add(finding.toString()));
         return List.copyOf(give);
       }
-      return closest.isEmpty() ? missing : brokenBy(closest.get(0), units);
+      return closest.isEmpty() ? missing : broken(units).map(Finding::toString).toList();
     }
 
-    private static List<String> brokenBy(Proposal miss, UnitSystem units) {
-      return miss.findings(units).stream()
-          .filter(finding -> finding.outcome() == RuleOutcome.UNMET)
-          .map(Finding::toString)
-          .toList();
+    /** The rules that are broken by what misses least, whether parts can mend them or not. */
+    private Stream<Finding> broken(UnitSystem units) {
+      return closest.get(0).findings(units).stream()
+          .filter(finding -> finding.outcome() == RuleOutcome.UNMET);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.airfit.select;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.TemperatureUnit;
 import org.airfit.working.UnitSystem;
@@ -56,6 +57,7 @@ record Span(double least, boolean hasLeast, double most, boolean hasMost, double
   private static String words(Topic topic, double si, UnitSystem units) {
     return switch (topic) {
       case REACH -> Length.ofMetres(si).format(units.either(LengthUnit.METRE, LengthUnit.FOOT));
+      case REGULATOR_DROOP -> PressureDrop.ofPascals(si).format(units.pressureUnit());
       case COLDEST, HOTTEST ->
         Temperature.ofKelvins(si)
             .format(units.either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT));

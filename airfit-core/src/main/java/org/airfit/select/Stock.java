@@ -317,6 +317,13 @@ final class Stock {
     return isExact;
   }
 
+  /** Whether what regulators are set to is not known, and all else that the job tells of the air is. */
+  boolean dependsOnSettings() {
+    return job.isExactButForSettings()
+        && !(job.settingRange().isExact()
+            && inRow.stream().allMatch(row -> row.place().isExact()));
+  }
+
   /** The positions in the order the air goes, one line after another. */
   List<Row> inRow() {
     return inRow;

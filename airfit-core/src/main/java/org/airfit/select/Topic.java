@@ -108,6 +108,13 @@ public enum Topic {
       Rule.PARTS_RATED.source(),
       "110 psig, or 7.5 bar(g)"),
 
+  /** By how much the regulator droops. */
+  REGULATOR_DROOP(
+      "By how much does the gauge behind the regulator fall while the tool works?",
+      "what the regulator droops is missing at the tool",
+      Rule.AIR_AT_TOOL.source(),
+      "5 psi, or 0.3 bar"),
+
   /** Where it will be used. */
   PLACE(
       "Where will it be used?",
@@ -235,6 +242,7 @@ public enum Topic {
           TOOL_RATING,
           HIGHEST,
           REGULATOR_FAILED,
+          REGULATOR_DROOP,
           COLDEST,
           HOTTEST -> true;
       default -> false;

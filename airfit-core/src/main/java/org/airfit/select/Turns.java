@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Temperature;
 import org.airfit.safety.SafetyRule;
 
@@ -29,6 +30,7 @@ final class Turns {
     return switch (topic) {
       case HIGHEST -> new Domain(usual, Double.POSITIVE_INFINITY);
       case REGULATOR_FAILED -> new Domain(usual, job.highest().pascals());
+      case REGULATOR_DROOP -> new Domain(0.0, job.droopRange().most().pascals());
       case BLOCKED_NOZZLE -> new Domain(0.0, job.highest().pascals());
       case COLDEST -> new Domain(0.0, hottest(job));
       case HOTTEST -> new Domain(coldest(job), Double.POSITIVE_INFINITY);
@@ -59,6 +61,7 @@ final class Turns {
         parts(job, catalogue)
             .filter(Part.Hose.class::isInstance)
             .forEach(part -> turns.add(length((Part.Hose) part)));
+      case REGULATOR_DROOP -> droops(job, catalogue, turns);
       case COLDEST -> {
         turns.add(PartChecks.USUAL_LOWEST.kelvins());
         turns.add(Freezing.POINT.kelvins());
@@ -71,6 +74,17 @@ final class Turns {
       default -> {}
     }
     return List.copyOf(turns);
+  }
+
+  /** Up to which droop the parts that would be proposed are enough. */
+  private static void droops(Requirement job, Catalogue catalogue, Set<Double> turns) {
+    Standing.of(job, catalogue)
+        .shown()
+        .ifPresent(shown -> shown.assembly().toEachTool().stream()
+            .map(Doubts::enoughDroop)
+            .flatMap(Optional::stream)
+            .map(PressureDrop::pascals)
+            .forEach(turns::add));
   }
 
   private static double length(Part.Hose hose) {
@@ -169,7 +183,8 @@ final class Turns {
     List<Span> spans = new ArrayList<>();
     double from = domain.least();
     // what must be above 0 has no value at 0; of a temperature nothing is tried at absolute zero
-    boolean startsAbove = from == 0.0 && topic != Topic.BLOCKED_NOZZLE;
+    boolean startsAbove =
+        from == 0.0 && topic != Topic.BLOCKED_NOZZLE && topic != Topic.REGULATOR_DROOP;
     if (!startsAbove) {
       spans.add(Span.at(from));
     }
@@ -192,6 +207,7 @@ final class Turns {
     return switch (topic) {
       case REACH -> Length.ofMetres(si).toString();
       case COLDEST, HOTTEST -> Temperature.ofKelvins(si).toString();
+      case REGULATOR_DROOP -> PressureDrop.ofPascals(si).toString();
       default -> GaugePressure.ofPascals(si).toString();
     };
   }

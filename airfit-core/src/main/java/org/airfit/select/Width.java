@@ -3,6 +3,7 @@ package org.airfit.select;
 import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
+import org.airfit.quantity.FreeAirFlow;
 
 /**
  * Whether one part leaves at least as much pressure behind it as another, whatever the flow and the pressure, at worst
@@ -27,7 +28,7 @@ final class Width {
       return isAsWide(a.capacityRange(), b.capacityRange());
     }
     if (one instanceof Part.Regulator a && other instanceof Part.Regulator b) {
-      return isAsWide(a.capacityRange(), b.capacityRange()) && droopPerFlow(a) <= droopPerFlow(b);
+      return isAsWide(a.capacityRange(), b.capacityRange()) && droopsNoMore(a, b);
     }
     if (one instanceof Part.Splitter a && other instanceof Part.Splitter b) {
       return isAsWide(a.capacityRange(), b.capacityRange());
@@ -35,8 +36,17 @@ final class Width {
     return one instanceof Part.Plug && other instanceof Part.Plug;
   }
 
-  private static double droopPerFlow(Part.Regulator regulator) {
-    return regulator.droop().pascals() / regulator.atFlow().massFlow().kilogramsPerSecond();
+  /** At worst and at best; a droop at one flow is not weighed against one at whatever flow there is. */
+  private static boolean droopsNoMore(Part.Regulator one, Part.Regulator other) {
+    double a = one.atFlow().map(Width::perFlow).orElse(1.0);
+    double b = other.atFlow().map(Width::perFlow).orElse(1.0);
+    return one.atFlow().isPresent() == other.atFlow().isPresent()
+        && one.droopRange().most().pascals() * a <= other.droopRange().most().pascals() * b
+        && one.droopRange().least().pascals() * a <= other.droopRange().least().pascals() * b;
+  }
+
+  private static double perFlow(FreeAirFlow flow) {
+    return 1.0 / flow.massFlow().kilogramsPerSecond();
   }
 
   private static boolean isAsWide(CapacityRange one, CapacityRange other) {

@@ -147,4 +147,25 @@ class RegulatorElementTest {
     assertThat(STIFF.droop()).isEqualTo(PressureDrop.ofBar(0.0));
     assertThat(STIFF.atFlow()).isEmpty();
   }
+
+  /** 7 bar less 0.4 bar, whether much flows or little, and less where the open valve leaves less. */
+  @Test
+  void a_droop_at_any_flow_counts_whatever_flows() {
+    RegulatorElement drooping = STIFF.withDroopAtAnyFlow(PressureDrop.ofBar(0.4));
+    assertThat(outlet(drooping, 0.1, 9.0)).isCloseTo(6.6e5, within(1.0e-6));
+    assertThat(outlet(drooping, 20.0, 12.0)).isCloseTo(6.6e5, within(1.0e-6));
+    assertThat(outlet(drooping, 30.0, 8.0)).isEqualTo(outlet(STIFF, 30.0, 8.0));
+    assertThat(drooping.largest(9.0e5, KELVINS, VISCOSITY))
+        .isEqualTo(STIFF.largest(9.0e5, KELVINS, VISCOSITY));
+    assertThat(drooping.withSet(AbsolutePressure.ofBar(6.0)))
+        .isEqualTo(RegulatorElement.of(VALVE, AbsolutePressure.ofBar(6.0))
+            .withDroopAtAnyFlow(PressureDrop.ofBar(0.4)));
+    assertThat(drooping.atFlow()).isEmpty();
+    assertThat(drooping)
+        .hasToString("regulator set to 7 bar(a), drooping by 0.4 bar whatever flows")
+        .isNotEqualTo(STIFF);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> STIFF.withDroopAtAnyFlow(PressureDrop.ofBar(7.0)))
+        .withMessageContaining("droop of a regulator must be in [0, 7 bar(a)), was 7 bar");
+  }
 }

@@ -537,8 +537,20 @@ final class EveryCombination {
         p,
         each -> each.toEachTool().stream()
             .mapToInt(EveryCombination::doubtOfWay)
+            .map(tenths -> turnsWithSettingsAlone(each) ? Math.min(1, tenths) : tenths)
             .max()
             .orElseThrow());
+  }
+
+  private static boolean turnsWithSettingsAlone(Proposal p) {
+    Requirement job = p.requirement();
+    return job.droopRange().isExact()
+        && job.toEachTool().stream()
+            .allMatch(way -> way.airAtOutlet().isExact()
+                && way.demandRange().isExact()
+                && way.leastRange().isExact())
+        && job.pipes().stream().allMatch(pipe -> pipe.conduit().isExact())
+        && p.parts().stream().allMatch(Known::isExact);
   }
 
   private static int doubtOfWay(Proposal way) {

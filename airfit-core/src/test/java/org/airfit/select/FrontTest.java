@@ -97,6 +97,7 @@ class FrontTest {
     return Choice.none(
         broken,
         asked,
+        /* dependsOnSettingsAlone= */ false,
         Objective.LOWEST_PRICE,
         Profiles.ahead(List.of()),
         /* pascals= */ 8.0e5,

@@ -3,6 +3,7 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.airfit.air.AirState;
@@ -13,6 +14,7 @@ import org.airfit.joint.End;
 import org.airfit.line.Conduit;
 import org.airfit.line.ConduitRange;
 import org.airfit.line.Wall;
+import org.airfit.plant.Regulator;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
@@ -220,7 +222,22 @@ final class Jumble {
         End.parse(one("3/8 NPT female", "3/8 NPT male")));
   }
 
+  /** One of which nobody told the droop now and then. */
   private Part.Regulator regulator() {
+    Part.Regulator told = toldRegulator();
+    return random.nextInt(4) > 0
+        ? told
+        : new Part.Regulator(
+            told.facts(),
+            told.kind(),
+            told.capacityRange(),
+            Regulator.UNTOLD_DROOP,
+            Optional.empty(),
+            told.upstream(),
+            told.downstream());
+  }
+
+  private Part.Regulator toldRegulator() {
     return new Part.Regulator(
         facts(),
         FlowCapacity.of(

@@ -13,6 +13,7 @@ import org.airfit.line.Conduit;
 import org.airfit.line.ConduitRange;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
@@ -58,11 +59,11 @@ class RangesProperties {
     Requirement job = p.requirement();
     Range<GaugePressure> supplySet = job.settingRange();
     Run run = p.assembly()
-        .runWithSupplySetTo(
+        .runFrom(job.toOutletSetTo(
             supplySet.isExact()
                 ? supplySet.most()
                 : GaugePressure.ofPascals(
-                    between(supplySet.least().pascals(), supplySet.most().pascals())));
+                    between(supplySet.least().pascals(), supplySet.most().pascals()))));
     List<String> names = run.names();
     int element = 0;
     for (Requirement.Piping pipe : job.pipes()) {
@@ -83,6 +84,9 @@ class RangesProperties {
             Position.regulated(
                 regulator,
                 within(regulator.capacityRange()),
+                PressureDrop.ofPascals(between(
+                    regulator.droopRange().least().pascals(),
+                    regulator.droopRange().most().pascals())),
                 GaugePressure.ofPascals(
                     between(set.least().pascals(), set.most().pascals())),
                 run.atmosphere()));

@@ -18,6 +18,7 @@ import org.airfit.line.Wall;
 import org.airfit.plant.RegulatorElement;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
@@ -329,10 +330,14 @@ final class ToldOnceMore {
     }
     if (part instanceof Part.Regulator regulator) {
       Range<GaugePressure> set = ((Slot.Regulated) slot).setRange();
-      RegulatorElement element = RegulatorElement.of(
-              regulator.capacity(),
-              (isAtBest ? set.most() : set.least()).absolute(job.toOutlet().atmosphere()))
-          .withDroop(regulator.droop(), regulator.atFlow());
+      RegulatorElement still = RegulatorElement.of(
+          regulator.capacity(),
+          (isAtBest ? set.most() : set.least()).absolute(job.toOutlet().atmosphere()));
+      PressureDrop droop =
+          isAtBest ? regulator.droopRange().least() : regulator.droopRange().most();
+      RegulatorElement element = regulator.atFlow().isPresent()
+          ? still.withDroop(droop, regulator.atFlow().get())
+          : still.withDroopAtAnyFlow(droop);
       return run -> run.through("regulator", element);
     }
     CapacityRange capacity = part instanceof Part.Socket socket

@@ -9,6 +9,7 @@ import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.select.Requirement;
@@ -120,12 +121,12 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     Range<GaugePressure> setRange = JobLine.set(item);
     GaugePressure set = setRange.most();
     AirState held = item.build(() -> inFront.at(set.absolute(atmosphere)));
-    Optional<PartFields.Droop> droop = PartFields.Droop.in(item);
+    Optional<Field> alone = item.find("droop", "a pressure loss such as \"0.4 bar\"");
+    boolean isAlone = item.find("atFlow").isEmpty();
+    Optional<PartFields.Droop> droop =
+        isAlone ? Optional.empty() : PartFields.Droop.in(item);
     Optional<Field> fails = item.find("ifFails", JobLine.IF_FAILS);
     Supply supply = Supply.fixed(held);
-    if (droop.isEmpty()) {
-      remarks.add(PartFields.Droop.notTold(item, first.name()));
-    }
     if (droop.isPresent()) {
       AbsolutePressure held1 = AbsolutePressure.ofPascals(
           held.pressure().pascals() - droop.get().by().pascals());
@@ -138,6 +139,10 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
       requirement.regulated(fails.get().most(GaugePressure::parse));
     } else {
       requirement.regulated();
+    }
+    if (isAlone) {
+      requirement.droop(
+          alone.isPresent() ? alone.get().range(PressureDrop::parse) : Regulator.UNTOLD_DROOP);
     }
     if (!setRange.isExact()) {
       requirement.leastSetting(setRange.least());

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.airfit.flow.CapacityRange;
 import org.airfit.joint.End;
 import org.airfit.line.ConduitRange;
+import org.airfit.plant.Regulator;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.quantity.FreeAirFlow;
@@ -18,9 +19,8 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.NearWord;
 import org.airfit.quantity.PressureDrop;
-import org.airfit.quantity.ReferenceState;
+import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
-import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.select.DeviceKind;
 import org.airfit.select.Lubrication;
 import org.airfit.select.Material;
@@ -166,12 +166,10 @@ final class PartFields {
     End other = otherEnd(item, end);
     CapacityRange capacity = capacity(item);
     Optional<Droop> told = Droop.in(item);
-    if (told.isEmpty()) {
-      remarks.add(Droop.notTold(item, facts.name()));
-    }
-    Droop droop = told.orElse(Droop.NONE);
-    return item.build(
-        () -> new Part.Regulator(facts, kind, capacity, droop.by(), droop.atFlow(), end, other));
+    Range<PressureDrop> droop =
+        told.map(each -> Range.exactly(each.by())).orElse(Regulator.UNTOLD_DROOP);
+    return item.build(() -> new Part.Regulator(
+        facts, kind, capacity, droop, told.map(Droop::atFlow), end, other));
   }
 
   private Part splitter(Field item, PartFacts facts) throws WrongFileException {
@@ -187,17 +185,6 @@ final class PartFields {
 
   /** By how much less a regulator holds while air flows. */
   record Droop(PressureDrop by, FreeAirFlow atFlow) {
-
-    /** No droop at whatever flow. */
-    static final Droop NONE = new Droop(
-        PressureDrop.ofPascals(0.0),
-        FreeAirFlow.of(1.0, VolumeFlowUnit.LITRE_PER_SECOND, ReferenceState.ANR));
-
-    /** What is taken of a regulator of which no droop is told, in a sentence. */
-    static String notTold(Field item, String name) {
-      return item.place() + ": the droop of " + name
-          + " is not told; it is taken to hold what it is set to.";
-    }
 
     /** The droop and the flow it belongs to; both or neither. */
     static Optional<Droop> in(Field item) throws WrongFileException {
@@ -320,6 +307,15 @@ final class PartFields {
           "needs the currency of the catalogue; say \"currency\": \"EUR\" or what yours is"
               + " beside its name");
     }
-    return amount.as(number -> Money.parse(number + " " + currency.get()));
+    String typed = amount.text().strip();
+    if (typed.isEmpty() || !Character.isLetter(typed.charAt(typed.length() - 1))) {
+      return amount.as(number -> Money.parse(number + " " + currency.get()));
+    }
+    Money price = amount.as(Money::parse);
+    if (!price.currency().equals(currency.get())) {
+      throw amount.wrong("is in " + price.currency() + ", the catalogue in " + currency.get()
+          + "; airfit knows no rates, turn it into " + currency.get());
+    }
+    return price;
   }
 }

@@ -106,7 +106,7 @@ final class PartsThere {
           facts,
           it.kind(),
           it.capacityRange(),
-          it.droop(),
+          it.droopRange(),
           it.atFlow(),
           it.upstream(),
           it.downstream());

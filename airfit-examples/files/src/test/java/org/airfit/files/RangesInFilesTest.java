@@ -15,6 +15,7 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.UnmarkedFlow;
+import org.airfit.select.Catalogue;
 import org.airfit.select.Requirement;
 import org.airfit.select.Slot;
 import org.junit.jupiter.api.Test;
@@ -93,7 +94,8 @@ class RangesInFilesTest {
   @Test
   void so_may_one_that_stands_first_of_all() throws Exception {
     String first =
-        "\"line\": [{\"kind\": \"regulator\", \"name\": \"first\", \"set\": \"95 to 105 psig\"},";
+        "\"line\": [{\"kind\": \"regulator\", \"name\": \"first\", \"set\": \"95 to 105 psig\","
+            + " \"droop\": \"0 psi\"},";
     Requirement job = read("\"line\": [", first);
     assertThat(job.pressures().lowest()).isEqualTo(GaugePressure.ofPsi(95.0));
     assertThat(job.pressures().usual().psi()).isCloseTo(105.0, within(1.0e-9));
@@ -189,23 +191,109 @@ class RangesInFilesTest {
         "\"line\": [",
         "\"line\": [{\"kind\": \"regulator\", \"name\": \"first\", \"set\": \"95 to 105 psig\","
             + " \"droop\": \"6 psi\", \"atFlow\": \"80 scfm\"},");
-    double psi = GaugePressure.of(
-            job.toOutlet().supply().at(job.demand().massFlow()).orElseThrow().pressure(),
-            job.toOutlet().atmosphere())
-        .psi();
-    assertThat(psi).isCloseTo(95.0 - 6.0 * 11.0 / 80.0, within(1.0e-6));
+    assertThat(psiBehindTheRegulator(job)).isCloseTo(95.0 - 6.0 * 11.0 / 80.0, within(1.0e-6));
     assertThat(job.isExact()).isFalse();
   }
 
+  private static double psiBehindTheRegulator(Requirement job) {
+    return GaugePressure.of(
+            job.toOutlet().supply().at(job.demand().massFlow()).orElseThrow().pressure(),
+            job.toOutlet().atmosphere())
+        .psi();
+  }
+
+  /** At worst 1 bar less, which is 14.5038 psi, where nobody told it; 8 psi at 88 scfm are 1 psi at 11 scfm. */
+  @ParameterizedTest
+  @CsvSource({
+    "'', 80.4962, false",
+    "', \"droop\": \"0 psi\"', 95, true",
+    "', \"droop\": \"2 to 4 psi\"', 91, false",
+    "', \"droop\": \"8 psi\", \"atFlow\": \"88 scfm\"', 94, true",
+  })
+  void the_droop_of_a_regulator_that_stands_first_is_a_range_unless_told(
+      String droop, double worst, boolean isKnown) throws Exception {
+    Requirement job = read(
+        "\"line\": [",
+        "\"line\": [{\"kind\": \"regulator\", \"name\": \"first\", \"set\": \"95 psig\"" + droop + "},");
+    assertThat(psiBehindTheRegulator(job)).isCloseTo(worst, within(1.0e-3));
+    assertThat(job.toBuilder().build().isExact()).isEqualTo(isKnown);
+  }
+
+  /** Nobody said that 100 psi is a limit: it is taken for one, to be on the safe side, and the sheet asks. */
+  @ParameterizedTest
+  @CsvSource({
+    "90-100 psi 4 CFM, '', true",
+    "'90-100 psi 4 CFM', '\"notAbove\": \"120 psig\", ', false",
+    "'90 psi, max 100 psi, 4 CFM', '', false",
+  })
+  void the_higher_pressure_of_a_marked_range_is_asked_about(
+      String marking, String limit, boolean isAsked) throws Exception {
+    String told = "\"air\": \"11 scfm\", \"pressure\": \"80 psig\", \"inlet\": \"1/4 NPT female\",\n"
+        + "    \"notAbove\": \"110 psig\", ";
+    Job job = Disk.job(
+        job(told, "\"marking\": \"" + marking + "\", \"inlet\": \"1/4 NPT female\", " + limit));
+    assertThat(job.requirement().toolRating().orElseThrow().psi())
+        .isCloseTo(limit.isEmpty() ? 100.0 : 120.0, within(1.0e-9));
+    String question = "Ask whether that is a limit, and tell in tool.notAbove what the maker allows.";
+    assertThat(job.remarks().stream().anyMatch(remark -> remark.endsWith(question)
+            && remark.startsWith("\"" + marking + "\" in tool.marking tells a range of pressure")))
+        .isEqualTo(isAsked);
+  }
+
   @Test
-  void a_regulator_that_stands_first_says_that_its_droop_is_not_told() throws Exception {
-    String set = "\"line\": [{\"kind\": \"regulator\", \"name\": \"first\", \"set\": \"95 psig\"";
-    String untold =
-        "line[1]: the droop of first is not told; it is taken to hold what it is set to.";
-    assertThat(Disk.job(job("\"line\": [", set + "},")).remarks()).contains(untold);
-    assertThat(
-            Disk.job(job("\"line\": [", set + ", \"droop\": \"6 psi\", \"atFlow\": \"80 scfm\"},"))
-                .remarks())
-        .noneMatch(remark -> remark.contains("droop"));
+  void lengths_of_a_hose_that_contradict_each_other_are_told_as_typed() throws Exception {
+    Path job = job("\"reach\": \"40 ft\"", "\"reach\": \"30 to 40 ft\", \"atMost\": \"35 ft\"");
+    assertThat(catchThrowableOfType(WrongFileException.class, () -> Disk.job(job)))
+        .hasMessage("job.json: line[5].atMost: was 35 ft, below the reach of 30 to 40 ft; give the"
+            + " longest that will do, or leave it out");
+    Path other = job("\"reach\": \"40 ft\"", "\"reach\": \"40 to 30 ft\"");
+    assertThat(catchThrowableOfType(WrongFileException.class, () -> Disk.job(other)))
+        .hasMessageEndingWith(": was \"40 to 30 ft\"; the smaller value comes first");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"125 psig, false", "130 to 140 psig, true"})
+  void a_regulator_set_above_its_supply_does_nothing(String set, boolean isRemarked)
+      throws Exception {
+    Job job = Disk.job(job(
+        "\"set\": \"90 psig\", \"ifFails\": \"120 psig\"", "\"set\": \"" + set + "\""));
+    assertThat(job.remarks()
+            .contains("\"regulator\" in line[3] is set higher than the supply of 100 to 125 psig in"
+                + " front of it: it never has so much to hold, and does nothing. Look whether it is"
+                + " wanted, and what it is set to."))
+        .isEqualTo(isRemarked);
+  }
+
+  /** What repeats the currency of the catalogue is that price, not "38.00 EUR EUR". */
+  @Test
+  void a_price_may_repeat_the_currency_of_its_catalogue() throws Exception {
+    String plain = Files.readString(YARD.resolve("catalogue.json"));
+    String price = plain.replaceFirst("(?s).*?\"price\": \"([0-9.]+)\".*", "$1");
+    String currency = plain.replaceFirst("(?s).*?\"currency\": \"([^\"]+)\".*", "$1");
+    String quoted = "\"price\": \"" + price + "\"";
+    Path job = job("40 ft", "40 ft");
+    Path file = folder.resolve("catalogue.json");
+    Catalogue before = Disk.job(job).catalogue().parts();
+    Files.writeString(
+        file, plain.replace(quoted, "\"price\": \"" + price + " " + currency + "\""));
+    assertThat(Disk.job(job).catalogue().parts()).isEqualTo(before);
+    Files.writeString(file, plain.replace(quoted, "\"price\": \"" + price + " XTS\""));
+    assertThat(catchThrowableOfType(WrongFileException.class, () -> Disk.job(job)))
+        .hasMessageContaining(".price: is in XTS, the catalogue in " + currency
+            + "; airfit knows no rates, turn it into " + currency);
+  }
+
+  /** What is connected now is taken at its worst, which is said where that is not all that it can be. */
+  @ParameterizedTest
+  @CsvSource({"'smooth rubber hose', false", "'rubber hose', true"})
+  void of_what_is_connected_now_it_is_said_where_its_worst_is_taken(String wall, boolean isSaid)
+      throws Exception {
+    Job job = Disk.job(job(
+        "\"tool\": {",
+        "\"now\": [{\"name\": \"old hose\", \"bore\": \"8 mm\", \"length\": \"20 ft\", \"wall\": \"" + wall
+            + "\"}],\n  \"tool\": {"));
+    assertThat(job.remarks()
+            .contains("now: the worst is taken of what is not known exactly of old hose."))
+        .isEqualTo(isSaid);
   }
 }

@@ -169,7 +169,7 @@ class TypistTest {
             "line[2].bore: was \"20 to 22 mm\"",
             "which is the least, \"20 mm\""),
         Arguments.of(
-            "\"set\": \"7.4 bar(g)\"",
+            "\"set\": \"7.4 bar(g)\", \"droop\": \"0 bar\"",
             "\"set\": \"7.4 bar(g)\", \"droop\": \"0.3 to 0.5 bar\", \"atFlow\": \"20 scfm\"",
             "line[1].droop: was \"0.3 to 0.5 bar\"",
             "which is the most, \"0.5 bar\""),

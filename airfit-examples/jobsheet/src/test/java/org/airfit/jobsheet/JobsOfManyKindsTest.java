@@ -29,7 +29,7 @@ class JobsOfManyKindsTest {
 
   private static final Path YARD = Path.of("..", "jobs", "boatyard");
   private static final String YARD_REGULATOR =
-      "{\"kind\": \"regulator\", \"name\": \"regulator of the yard\", \"set\": \"7.4 bar(g)\"},";
+      "{\"kind\": \"regulator\", \"name\": \"regulator of the yard\", \"set\": \"7.4 bar(g)\", \"droop\": \"0 bar\"},";
 
   @TempDir
   Path folder;

@@ -48,6 +48,7 @@ final class Fields {
       Map.entry("Accessory.ThreadSealant.largest", "upTo"),
       Map.entry("Part.Device.capacityRange", "capacity"),
       Map.entry("Part.Regulator.capacityRange", "capacity"),
+      Map.entry("Part.Regulator.droopRange", "droop"),
       Map.entry("Part.Socket.capacityRange", "capacity"),
       Map.entry("Part.Splitter.capacityRange", "capacity"),
       Map.entry("Part.Hose.conduitRange", "conduit"),

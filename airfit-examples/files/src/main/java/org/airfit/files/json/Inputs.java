@@ -395,11 +395,9 @@ final class Inputs {
     RegulatorElement plain = RegulatorElement.of(of.the("capacity"), of.the("set"));
     PressureDrop droop = of.the("droop");
     Optional<FreeAirFlow> atFlow = of.maybe("atFlow");
-    if (atFlow.isEmpty() && droop.pascals() > 0.0) {
-      throw new IllegalArgumentException("atFlow is missing beside a droop of " + Words.of(droop)
-          + "; accepted: a flow such as 30 scfm");
-    }
-    return atFlow.map(flow -> plain.withDroop(droop, flow)).orElse(plain);
+    return atFlow
+        .map(flow -> plain.withDroop(droop, flow))
+        .orElseGet(() -> plain.withDroopAtAnyFlow(droop));
   }
 
   private static Object known(Inputs of) {

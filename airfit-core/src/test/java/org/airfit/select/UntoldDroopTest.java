@@ -1,0 +1,168 @@
+package org.airfit.select;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.airfit.flow.CapacityRange;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.joint.End;
+import org.airfit.plant.Regulator;
+import org.airfit.plant.Supply;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.Range;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.working.UnitSystem;
+import org.junit.jupiter.api.Test;
+
+/** A regulator of which nobody told the droop: all from none to 1 bar is judged, and asked for where it decides. */
+class UntoldDroopTest {
+
+  private static final End FEMALE = End.parse("3/8 NPT female");
+  private static final Range<PressureDrop> NONE = Range.exactly(PressureDrop.ofBar(0.0));
+
+  private static Part.Regulator regulator(Range<PressureDrop> droop) {
+    return new Part.Regulator(
+        Shelf.steel("holder"),
+        RegulatorKind.REGULATOR,
+        CapacityRange.exactly(
+            FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(20.0), 0.3)),
+        droop,
+        Optional.empty(),
+        FEMALE,
+        FEMALE);
+  }
+
+  private static Selection chosen(double needed, Range<PressureDrop> droop) {
+    List<Part> parts = new ArrayList<>(
+        List.of(Shelf.hose(Shelf.steel("10 mm hose"), 9.5, 10.0), regulator(droop)));
+    Requirement job = Requirement.forTool(
+            FreeAirFlow.ofAnrLitresPerSecond(5.0), GaugePressure.ofBar(needed))
+        .toolInlet(FEMALE)
+        .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+        .outlet(End.parse("3/8 NPT male"))
+        .layout(Layout.of(List.of(
+            Slot.regulator("regulator", GaugePressure.ofBar(6.0)),
+            Slot.hose("hose", Length.ofMetres(8.0)))))
+        .build();
+    return Selection.of(job, Catalogue.of(parts));
+  }
+
+  private static Proposal best(Selection selection) {
+    return selection.fold(fitting -> fitting.best(), nothing -> nothing.closest().get(0));
+  }
+
+  private static Finding air(Selection selection) {
+    return best(selection).of(Rule.AIR_AT_TOOL);
+  }
+
+  private static double bar(Selection selection) {
+    return Shelf.pascalsAtTool(best(selection)) / 1.0e5;
+  }
+
+  /** With 0.5 bar to spare of the 6 bar it is set to, it depends, and turns where the droop eats them. */
+  @Test
+  void where_the_droop_decides_it_is_asked_for() {
+    Selection exact = chosen(5.5, NONE);
+    Selection untold = chosen(5.5, Regulator.UNTOLD_DROOP);
+    assertThat(air(exact).outcome()).isEqualTo(RuleOutcome.MET);
+    assertThat(air(untold).outcome()).isEqualTo(RuleOutcome.OPEN);
+    double spare = bar(exact) - 5.5;
+    String turns = best(untold).doubts().get(0).enoughIf(UnitSystem.SI).orElseThrow();
+    assertThat(Double.parseDouble(turns.replaceAll("[^0-9.]", "")))
+        .isCloseTo(spare, within(0.02));
+    assertThat(air(untold).reason())
+        .contains("It is enough if the droop of part holder is " + turns
+            + " (nobody told it: 0 to 1 bar reckoned, common practice, no source): ask for it.");
+  }
+
+  @Test
+  void where_it_is_enough_even_with_the_worst_it_is_met_and_says_so() {
+    Selection untold = chosen(4.5, Regulator.UNTOLD_DROOP);
+    assertThat(air(untold).outcome()).isEqualTo(RuleOutcome.MET);
+    assertThat(air(untold).reason())
+        .contains("at least")
+        .contains("It is enough whatever the droop of part holder is, which nobody told: up to 1 bar"
+            + " are reckoned with (common practice, no source).");
+    assertThat(air(chosen(4.5, NONE)).reason()).doesNotContain("droop");
+    Range<PressureDrop> told = new Range<>(PressureDrop.ofBar(0.1), PressureDrop.ofBar(0.3));
+    assertThat(air(chosen(4.5, told)).reason()).doesNotContain("droop");
+    assertThat(air(chosen(5.5, told)).reason()).doesNotContain("nobody told");
+  }
+
+  @Test
+  void a_regulator_that_droops_by_all_it_is_set_to_holds_nothing() {
+    Range<PressureDrop> all = new Range<>(PressureDrop.ofBar(0.0), PressureDrop.ofBar(9.0));
+    assertThat(air(chosen(5.5, all)).reason()).contains("no air at all");
+  }
+
+  /** The same of the regulator of the supply, 7 bar above the atmosphere. */
+  @Test
+  void so_it_is_of_the_regulator_of_the_supply() {
+    Requirement.Builder job = Shelf.job().highest(GaugePressure.ofBar(9.0)).regulated();
+    Requirement untold = job.droop(Regulator.UNTOLD_DROOP).build();
+    assertThat(untold.isExact()).isFalse();
+    assertThat(GaugePressure.of(
+                untold.toOutlet().supply().still().pressure(), Shelf.ATMOSPHERE)
+            .pascals())
+        .isCloseTo(6.0e5, within(1.0e-6));
+    assertThat(untold.pressures().usual().pascals()).isCloseTo(7.0e5, within(1.0e-6));
+    Finding air = air(Selection.of(untold, Catalogue.of(Shelf.parts())));
+    assertThat(air.outcome()).isEqualTo(RuleOutcome.OPEN);
+    assertThat(air.reason()).contains("droop of the regulator at the supply is at most");
+    Requirement known = job.droop(NONE).build();
+    assertThat(known.isExact()).isTrue();
+    assertThat(air(Selection.of(known, Catalogue.of(Shelf.parts()))).outcome())
+        .isEqualTo(RuleOutcome.MET);
+  }
+
+  @Test
+  void a_droop_is_that_of_a_regulator_that_does_not_tell_its_own() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Shelf.job().droop(NONE).build())
+        .withMessageContaining("of a supply without one; say regulated() too");
+    Supply told = new Regulator(
+        Shelf.SUPPLY, FreeAirFlow.ofAnrLitresPerSecond(10.0), Shelf.SUPPLY.pressure());
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Shelf.job()
+            .supply(told, Shelf.ATMOSPHERE)
+            .highest(GaugePressure.ofBar(9.0))
+            .regulated()
+            .droop(NONE)
+            .build())
+        .withMessageContaining("beside that of the supply; leave it out");
+  }
+
+  /** The interview asks for it where it decides; the answer turns where the air does. */
+  @Test
+  void the_interview_asks_for_it_where_it_decides() {
+    Interview talk = Interview.of(
+            Shelf.job()
+                .highest(GaugePressure.ofBar(7.3))
+                .regulated()
+                .droop(Regulator.UNTOLD_DROOP)
+                .build(),
+            Catalogue.of(Shelf.parts()))
+        .with(Topic.MEDIUM, "compressed air");
+    Question asked = talk.questions().stream()
+        .filter(question -> question.topic() == Topic.REGULATOR_DROOP)
+        .findFirst()
+        .orElseThrow();
+    assertThat(asked.answers()).hasSize(2);
+    assertThat(asked.answers().get(0).toString())
+        .startsWith("up to ")
+        .contains("settled: Air at the tool");
+    assertThat(asked.answers().get(1).toString()).startsWith("more than ").contains("nothing");
+    Interview settled = talk.with(Topic.REGULATOR_DROOP, "0.1 to 0.2 bar");
+    assertThat(settled.requirement().orElseThrow().toOutlet().supply().still().pressure())
+        .isEqualTo(GaugePressure.ofBar(6.8).absolute(Shelf.ATMOSPHERE));
+    assertThat(settled.questions())
+        .noneMatch(question -> question.topic() == Topic.REGULATOR_DROOP);
+  }
+}
