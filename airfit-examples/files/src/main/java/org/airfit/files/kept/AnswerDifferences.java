@@ -5,13 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.airfit.quantity.Money;
 
 /** What is different in two answers that were kept. */
 final class AnswerDifferences {
 
-  private static final String BEFORE = "what is there without new parts";
-  private static final String FIRST = "the first proposal";
+  private static final String BEFORE = "Without new parts";
+  private static final String FIRST = "With the first proposal";
 
   private final List<Difference> found = new ArrayList<>();
 
@@ -43,35 +42,35 @@ final class AnswerDifferences {
         BEFORE,
         then.before().map(List::of).orElse(List.of()),
         now.before().map(List::of).orElse(List.of()));
-    Optional<Answered.PartsTold> first = then.proposals().stream().findFirst();
-    Optional<Answered.PartsTold> firstNow = now.proposals().stream().findFirst();
-    List<String> ids = first.map(Answered.PartsTold::ids).orElse(List.of());
-    List<String> idsNow = firstNow.map(Answered.PartsTold::ids).orElse(List.of());
-    if (!ids.equals(idsNow)) {
-      found.add(new Difference.OtherFirst(names(first), names(firstNow)));
+    if (!then.proposals().isEmpty() && !now.proposals().isEmpty()) {
+      proposals(then, now);
     }
-    Optional<Money> price = first.flatMap(Answered.PartsTold::price);
-    Optional<Money> priceNow = firstNow.flatMap(Answered.PartsTold::price);
-    if (!price.equals(priceNow)) {
-      found.add(new Difference.OtherTotal(price, priceNow));
-    }
-    air(
-        FIRST,
-        first.map(Answered.PartsTold::air).orElse(List.of()),
-        firstNow.map(Answered.PartsTold::air).orElse(List.of()));
-    rules(then.rules(), now.rules());
     cautions(then.cautions(), now.cautions());
     others(then.proposals(), now.proposals());
+    if (found.isEmpty()) {
+      reasons(then.rules(), now.rules());
+    }
+  }
+
+  private void proposals(Answered then, Answered now) {
+    Answered.PartsTold first = then.proposals().get(0);
+    Answered.PartsTold firstNow = now.proposals().get(0);
+    if (!first.ids().equals(firstNow.ids())) {
+      found.add(new Difference.OtherFirst(names(first), names(firstNow)));
+    }
+    if (!first.price().equals(firstNow.price())) {
+      found.add(new Difference.OtherTotal(first.price(), firstNow.price()));
+    }
+    air(FIRST, first.air(), firstNow.air());
+    rules(then.rules(), now.rules());
   }
 
   private static String inWords(Answered.PlugTold plug) {
     return plug.verdict() + plug.profile().map(id -> ": " + id).orElse("");
   }
 
-  private static List<String> names(Optional<Answered.PartsTold> proposal) {
-    return proposal
-        .map(each -> each.parts().stream().map(Answered.PartTold::inWords).toList())
-        .orElse(List.of());
+  private static List<String> names(Answered.PartsTold proposal) {
+    return proposal.parts().stream().map(Answered.PartTold::inWords).toList();
   }
 
   private void air(String line, List<Answered.AirTold> then, List<Answered.AirTold> now) {
@@ -107,15 +106,22 @@ final class AnswerDifferences {
         .forEach(rule -> found.add(new Difference.RuleTurned(rule.rule(), rule.outcome(), "", "")));
   }
 
+  /** What is as it was may be so for another reason; told where there is nothing more to tell. */
+  private void reasons(List<Answered.RuleTold> then, List<Answered.RuleTold> now) {
+    now.stream()
+        .filter(rule -> !then.contains(rule))
+        .forEach(rule -> found.add(
+            new Difference.RuleTurned(rule.rule(), rule.outcome(), rule.outcome(), rule.reason())));
+  }
+
   /** A caution whose title stays is another one where its text is: its numbers may be what matters. */
   private void cautions(List<Answered.CautionTold> then, List<Answered.CautionTold> now) {
     List<Answered.CautionTold> gone =
         new ArrayList<>(then.stream().filter(each -> !now.contains(each)).toList());
     for (Answered.CautionTold caution : now) {
       if (!then.contains(caution)) {
-        Optional<Answered.CautionTold> was = gone.stream()
-            .filter(each -> each.title().equals(caution.title()))
-            .findFirst();
+        Optional<Answered.CautionTold> was =
+            gone.stream().filter(each -> each.title().equals(caution.title())).findFirst();
         was.ifPresent(gone::remove);
         found.add(new Difference.OtherCaution(
             caution.title(), was.map(Answered.CautionTold::text).orElse(""), caution.text()));

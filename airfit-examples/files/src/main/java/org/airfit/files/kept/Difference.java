@@ -1,5 +1,6 @@
 package org.airfit.files.kept;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -405,16 +406,16 @@ public sealed interface Difference {
   /**
    * Another proposal is first.
    *
-   * @param then the parts of the first then, name and id; empty where there was none
-   * @param now the parts of the first now, name and id; empty where there is none
+   * @param then the parts of the first then, name and id
+   * @param now the parts of the first now, name and id
    */
   record OtherFirst(List<String> then, List<String> now) implements Difference {
 
     /**
      * Copies the lists; refuses what is null.
      *
-     * @param then the parts of the first then, name and id; empty where there was none
-     * @param now the parts of the first now, name and id; empty where there is none
+     * @param then the parts of the first then, name and id
+     * @param now the parts of the first now, name and id
      */
     public OtherFirst {
       then = List.copyOf(Objects.requireNonNull(then, "then"));
@@ -423,11 +424,21 @@ public sealed interface Difference {
 
     @Override
     public String inWords(UnitSystem units) {
-      return "Another proposal is first: " + parts(now) + "; then it was " + parts(then) + ".";
+      List<String> gone = without(then, now);
+      List<String> added = without(now, then);
+      if (gone.isEmpty() || added.isEmpty()) {
+        return "Another proposal is first: " + String.join(", ", now) + "; then it was "
+            + String.join(", ", then) + ".";
+      }
+      return "Another proposal is first: " + String.join(", ", added)
+          + (added.size() == 1 ? " stands" : " stand") + " in the place of "
+          + String.join(", ", gone) + ".";
     }
 
-    private static String parts(List<String> parts) {
-      return parts.isEmpty() ? "none" : String.join(", ", parts);
+    private static List<String> without(List<String> all, List<String> others) {
+      List<String> rest = new ArrayList<>(all);
+      others.forEach(rest::remove);
+      return rest;
     }
   }
 
@@ -459,7 +470,7 @@ public sealed interface Difference {
   /**
    * Another pressure arrives at a tool.
    *
-   * @param line through what, such as "the first proposal"
+   * @param line with which parts, such as "With the first proposal"
    * @param tool the tool
    * @param then the pressure then; empty where no air arrived
    * @param now the pressure now; empty where no air arrives
@@ -471,7 +482,7 @@ public sealed interface Difference {
     /**
      * Refuses what is null.
      *
-     * @param line through what, such as "the first proposal"
+     * @param line with which parts, such as "With the first proposal"
      * @param tool the tool
      * @param then the pressure then; empty where no air arrived
      * @param now the pressure now; empty where no air arrives
@@ -485,25 +496,26 @@ public sealed interface Difference {
 
     @Override
     public String inWords(UnitSystem units) {
-      String where = " at " + (tool.isBlank() ? "the tool" : tool) + " through " + line;
+      String where = "at " + (tool.isBlank() ? "the tool" : tool);
       if (then.isPresent() && now.isPresent()) {
         boolean isLess = now.get().compareTo(then.get()) < 0;
-        return "The pressure" + where + " is " + by(then.get(), now.get(), units)
-            + (isLess ? " lower" : " higher") + " than then: "
-            + units.say(now.get(), then.get()) + ", then " + units.say(then.get(), now.get())
-            + ".";
+        return line + ", the pressure " + where + " is " + by(then.get(), now.get(), units)
+            + (isLess ? " lower" : " higher") + " than then: " + units.say(now.get(), then.get())
+            + ", then " + units.say(then.get(), now.get()) + ".";
       }
       return now.isPresent()
-          ? units.say(now.get()) + " arrive" + where + "; then the air asked for did not pass."
-          : "The air asked for does not pass" + where + "; then "
-              + then.map(units::say).orElse("it did not either") + " arrived.";
+          ? line + ", " + units.say(now.get()) + " arrive " + where
+              + "; then the air asked for did not pass."
+          : line + ", the air asked for does not arrive " + where + "; then "
+              + then.map(pressure -> units.say(pressure) + " arrived").orElse("it did not either")
+              + ".";
     }
   }
 
   /**
    * Something else is the biggest restriction.
    *
-   * @param line through what, such as "the first proposal"
+   * @param line with which parts, such as "With the first proposal"
    * @param tool the way to which tool
    * @param then what it was then; blank where there was none
    * @param now what it is now; blank where there is none
@@ -513,7 +525,7 @@ public sealed interface Difference {
     /**
      * Refuses what is null.
      *
-     * @param line through what, such as "the first proposal"
+     * @param line with which parts, such as "With the first proposal"
      * @param tool the way to which tool
      * @param then what it was then; blank where there was none
      * @param now what it is now; blank where there is none
@@ -527,14 +539,14 @@ public sealed interface Difference {
 
     @Override
     public String inWords(UnitSystem units) {
-      return (now.isBlank() ? "Nothing" : now) + " is now the biggest restriction on the way to "
-          + (tool.isBlank() ? "the tool" : tool) + " through " + line + "; then it was "
+      return line + ", " + (now.isBlank() ? "nothing" : now) + " is now the biggest restriction"
+          + (tool.isBlank() ? "" : " on the way to " + tool) + "; then it was "
           + (then.isBlank() ? "nothing" : then) + ".";
     }
   }
 
   /**
-   * A rule says something else of the first proposal.
+   * A rule says something else of the first proposal, or the same for another reason.
    *
    * @param rule its title
    * @param then what it said then; blank where there was no such rule
@@ -560,6 +572,9 @@ public sealed interface Difference {
 
     @Override
     public String inWords(UnitSystem units) {
+      if (then.equals(now)) {
+        return "The rule \"" + rule + "\" says " + now + " as then, for another reason: " + reason;
+      }
       return "The rule \"" + rule + "\" was " + told(then) + ", is " + told(now)
           + (reason.isBlank() ? "." : ": " + reason);
     }
