@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -61,6 +62,34 @@ public final class JobFile {
     Field root = Field.of(document);
     requireForm(root);
     return root.build(() -> read(root, document));
+  }
+
+  /**
+   * Reads a job out of its fields and a catalogue that a program has, such as one out of a database.
+   *
+   * @param fields the fields as docs/job-file.md lists them, of maps, lists, texts, numbers and truth values; the form and
+   *     {@code catalogue} may be left out
+   * @param catalogue the catalogue, whatever the field {@code catalogue} says
+   * @return the job
+   * @throws WrongFileException if a field is missing, misspelt or refused; or if the job names a file with rules, which is
+   *     read from a {@link Document} only
+   */
+  public static Job read(Map<String, ?> fields, ShopCatalogue catalogue) throws WrongFileException {
+    Objects.requireNonNull(catalogue, "catalogue");
+    Map<String, Object> whole = toObject(fields);
+    whole.putIfAbsent("catalogue", catalogue.name());
+    return read(new Document("job", whole, new CatalogueShelf() {
+      @Override
+      public ShopCatalogue catalogue(String path) {
+        return catalogue;
+      }
+
+      @Override
+      public Document open(String path) throws WrongFileException {
+        throw new WrongFileException(
+            "job", "", "names the file \"" + path + "\", but no file was given beside its fields");
+      }
+    }));
   }
 
   /**

@@ -6,15 +6,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 import org.airfit.files.Document;
 import org.airfit.files.Job;
 import org.airfit.files.JobFile;
 import org.airfit.files.Json;
 import org.airfit.files.ShopCatalogue;
+import org.jspecify.annotations.Nullable;
 
 /** An example job, with one thing or another changed in its files. */
 final class Claims {
@@ -40,9 +43,9 @@ final class Claims {
         fields(Json.read("catalogue.json", Files.readString(FOLDER.resolve("catalogue.json")))));
   }
 
-  static Map<String, Object> fields(Object plain) {
+  static Map<String, Object> fields(@Nullable Object plain) {
     Map<String, Object> fields = new LinkedHashMap<>();
-    ((Map<?, ?>) plain).forEach((name, value) -> fields.put(String.valueOf(name), value));
+    ((Map<?, ?>) Objects.requireNonNull(plain)).forEach((name, value) -> fields.put(String.valueOf(name), value));
     return fields;
   }
 
@@ -72,7 +75,7 @@ final class Claims {
 
   private Claims items(String list, Consumer<Map<String, Object>> change) {
     List<Object> items = new ArrayList<>();
-    for (Object item : (List<?>) catalogue.get(list)) {
+    for (Object item : (List<?>) Objects.requireNonNull(catalogue.get(list), list)) {
       Map<String, Object> fields = fields(item);
       change.accept(fields);
       if (!fields.isEmpty()) {
@@ -86,8 +89,8 @@ final class Claims {
 
   /** With the parts in another order. */
   Claims turnedRound() {
-    List<Object> parts = new ArrayList<>((List<?>) catalogue.get("parts"));
-    java.util.Collections.reverse(parts);
+    List<Object> parts = new ArrayList<>((List<?>) Objects.requireNonNull(catalogue.get("parts")));
+    Collections.reverse(parts);
     Map<String, Object> other = new LinkedHashMap<>(catalogue);
     other.put("parts", parts);
     return new Claims(job, other);
