@@ -65,20 +65,29 @@ public final class JobFile {
   }
 
   /**
-   * Reads a job out of its fields and a catalogue that a program has, such as one out of a database.
+   * Reads a job that is answered out of a catalogue which a program has, such as one out of a database.
    *
-   * @param fields the fields as docs/job-file.md lists them, of maps, lists, texts, numbers and truth values; the form and
-   *     {@code catalogue} may be left out
+   * @param document the fields of a job file; {@code airfitJob} and {@code catalogue} may be left out
    * @param catalogue the catalogue, whatever the field {@code catalogue} says
    * @return the job
-   * @throws WrongFileException if a field is missing, misspelt or refused; or if the job names a file with rules, which is
-   *     read from a {@link Document} only
+   * @throws WrongFileException if a field is missing, misspelt or refused
    */
-  public static Job read(Map<String, ?> fields, ShopCatalogue catalogue) throws WrongFileException {
+  public static Job read(Document document, ShopCatalogue catalogue) throws WrongFileException {
     Objects.requireNonNull(catalogue, "catalogue");
-    Map<String, Object> whole = toObject(fields);
-    whole.putIfAbsent("catalogue", catalogue.name());
-    return read(new Document("job", whole, new CatalogueShelf() {
+    Object content = document.content();
+    if (content instanceof Map<?, ?> object) {
+      Map<String, Object> fields = new LinkedHashMap<>();
+      fields.put(VERSION, FORM);
+      fields.put("catalogue", catalogue.name());
+      object.forEach((name, value) -> {
+        if (value != null) {
+          fields.put(String.valueOf(name), value);
+        }
+      });
+      content = toObject(fields);
+    }
+    Document.Shelf files = document.shelf();
+    return read(new Document(document.name(), content, new CatalogueShelf() {
       @Override
       public ShopCatalogue catalogue(String path) {
         return catalogue;
@@ -86,8 +95,7 @@ public final class JobFile {
 
       @Override
       public Document open(String path) throws WrongFileException {
-        throw new WrongFileException(
-            "job", "", "names the file \"" + path + "\", but no file was given beside its fields");
+        return files.open(path);
       }
     }));
   }

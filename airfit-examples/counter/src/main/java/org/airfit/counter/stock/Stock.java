@@ -458,6 +458,31 @@ public final class Stock {
   }
 
   /**
+   * Reads some articles as a catalogue, such as those that a query of the view suitable_parts found, in the order of the
+   * whole catalogue.
+   *
+   * @param numbers the numbers of the articles; one that is not there is passed over
+   * @return the catalogue of these articles, with all profiles of the shop
+   * @throws SQLException if the database does not answer, or holds no shop yet
+   * @throws WrongFileException if another program has put something into the database that is no article
+   */
+  public ShopCatalogue catalogue(Collection<String> numbers)
+      throws SQLException, WrongFileException {
+    Set<String> wanted = Set.copyOf(numbers);
+    Rows all = rows();
+    return CatalogueFile.read(
+        new Rows(all.shop, only(wanted, all.parts), only(wanted, all.accessories)).document());
+  }
+
+  private static List<Object> only(Set<String> numbers, List<Object> articles) {
+    return articles.stream()
+        .filter(article -> article instanceof Map<?, ?> fields
+            && fields.get(Column.ID.field()) instanceof String number
+            && numbers.contains(number))
+        .toList();
+  }
+
+  /**
    * Reads the whole catalogue as the plain values of a catalogue file that stands alone, with its profiles in it.
    *
    * @return the fields of the file, docs/job-file.md

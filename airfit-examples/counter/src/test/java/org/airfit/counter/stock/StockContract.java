@@ -520,7 +520,8 @@ abstract class StockContract {
     fields.put("tool", tool);
     ShopCatalogue catalogue =
         Disk.catalogue(Shops.JOBS.resolve("boatyard").resolve("catalogue.json"));
-    return KeptAnswer.of(JobFile.read(fields, catalogue), LocalDate.parse("2026-11-29"));
+    return KeptAnswer.of(
+        JobFile.read(Document.of("job", fields), catalogue), LocalDate.parse("2026-11-29"));
   }
 
   @Test
