@@ -7,6 +7,7 @@ module org.airfit.files {
 
   exports org.airfit.files;
   exports org.airfit.files.json;
+  exports org.airfit.files.kept;
 
   provides com.fasterxml.jackson.databind.Module with
       org.airfit.files.json.AirfitModule;

@@ -6,10 +6,12 @@ import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Identifier;
+import org.airfit.plug.PlugProfile;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.run.Run;
 import org.airfit.select.PlantYear;
 import org.airfit.select.Requirement;
+import org.airfit.select.Slot;
 
 /**
  * What a customer asks.
@@ -130,5 +132,29 @@ public record Job(
       return (hand.nearCopies() ? identifier : identifier.withoutNearCopies())
           .identify(hand.readings());
     });
+  }
+
+  /**
+   * Tells what the parts must do, with the profile of the plug at hand.
+   *
+   * @param plug the profile that the plug at hand told; empty where it told none
+   * @return what the parts must do; empty while a coupling waits for the profile of the plug
+   */
+  public Optional<Requirement> settled(Optional<PlugProfile> plug) {
+    Objects.requireNonNull(plug, "plug");
+    if (plug.isPresent()) {
+      return Optional.of(requirement.toBuilder().profile(plug.get().id()).build());
+    }
+    return atHand.isEmpty() || needsNoPlug() ? Optional.of(requirement) : Optional.empty();
+  }
+
+  /** Whether the couplings of the line need no plug to tell their profile: the first stays, or each has one told. */
+  private boolean needsNoPlug() {
+    return requirement.layout().firstSocket().isPresent()
+        || requirement.layout().allSlots().stream()
+            .allMatch(slot -> !(slot instanceof Slot.Coupling coupling)
+                || coupling.profile().isPresent()
+                || coupling.socket().isPresent()
+                || coupling.plug().isPresent());
   }
 }

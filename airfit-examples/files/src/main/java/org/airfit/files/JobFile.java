@@ -81,6 +81,42 @@ public final class JobFile {
   }
 
   /**
+   * Reads a job that is answered out of a catalogue which a program has, such as one out of a database.
+   *
+   * @param document the fields of a job file; {@code airfitJob} and {@code catalogue} may be left out
+   * @param catalogue the catalogue, whatever the field {@code catalogue} says
+   * @return the job
+   * @throws WrongFileException if a field is missing, misspelt or refused
+   */
+  public static Job read(Document document, ShopCatalogue catalogue) throws WrongFileException {
+    Objects.requireNonNull(catalogue, "catalogue");
+    Object content = document.content();
+    if (content instanceof Map<?, ?> object) {
+      Map<String, Object> fields = new LinkedHashMap<>();
+      fields.put(VERSION, FORM);
+      fields.put("catalogue", catalogue.name());
+      object.forEach((name, value) -> {
+        if (value != null) {
+          fields.put(String.valueOf(name), value);
+        }
+      });
+      content = toObject(fields);
+    }
+    Document.Shelf files = document.shelf();
+    return read(new Document(document.name(), content, new CatalogueShelf() {
+      @Override
+      public ShopCatalogue catalogue(String path) {
+        return catalogue;
+      }
+
+      @Override
+      public Document open(String path) throws WrongFileException {
+        return files.open(path);
+      }
+    }));
+  }
+
+  /**
    * Puts the fields of a job as its file has them: the number of its form first, the others in the order in which
    * docs/job-file.md lists them. {@link Disk#writeJob} writes them, and so does any JSON library.
    *

@@ -12,7 +12,6 @@ import org.airfit.select.Offers;
 import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
 import org.airfit.select.Selection;
-import org.airfit.select.Slot;
 import org.airfit.thread.ThreadIdentification;
 import org.airfit.working.UnitSystem;
 
@@ -67,10 +66,9 @@ public record JobSheet(
     }
     Optional<Identification> plug = job.plug();
     Optional<PlugProfile> profile = plug.flatMap(Identification::profile);
-    Requirement told = profile
-        .map(found -> job.requirement().toBuilder().profile(found.id()).build())
-        .orElse(job.requirement());
-    boolean known = job.atHand().isEmpty() || profile.isPresent() || isSettled(told);
+    Optional<Requirement> settled = job.settled(profile);
+    boolean known = settled.isPresent();
+    Requirement told = settled.orElse(job.requirement());
     Optional<HoseAnswer> hose = job.question()
         .filter(question -> known)
         .map(question -> HoseAnswer.of(question, told, job.catalogue().parts()));
@@ -98,16 +96,6 @@ public record JobSheet(
   /** What can be offered, where the job tells the figures of a year. */
   private static Optional<Offers> offers(Job job, Requirement requirement) {
     return job.year().map(year -> Offers.of(requirement, job.catalogue().parts(), year));
-  }
-
-  /** Whether the couplings of a line need no plug to tell their profile: the first stays, or each has one told. */
-  private static boolean isSettled(Requirement requirement) {
-    return requirement.layout().firstSocket().isPresent()
-        || requirement.layout().allSlots().stream()
-            .allMatch(slot -> !(slot instanceof Slot.Coupling coupling)
-                || coupling.profile().isPresent()
-                || coupling.socket().isPresent()
-                || coupling.plug().isPresent());
   }
 
   /** {@return the units in which to tell all of it} */

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +26,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.airfit.files.CatalogueFile;
 import org.airfit.files.Document;
 import org.airfit.files.Json;
@@ -32,6 +34,10 @@ import org.airfit.files.ReferenceSetFile;
 import org.airfit.files.ShopCatalogue;
 import org.airfit.files.WrongFileException;
 import org.airfit.plug.ReferenceSet;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.select.Accessory;
+import org.airfit.select.Catalogue;
+import org.airfit.select.Part;
 import org.jspecify.annotations.Nullable;
 
 /** The catalogue of a shop in a database: its profiles and its articles. */
@@ -209,16 +215,22 @@ public final class Stock {
       throw new SQLException("the currency of the shop was changed meanwhile; load again");
     }
     List<Article> good = new ArrayList<>();
+    Map<String, GaugePressure> ratings = new HashMap<>();
     List<Reject> rejects = new ArrayList<>(table.rejects());
     List<Article> articles = table.articles();
     for (int from = 0; from < articles.size(); from += CHUNK) {
-      judge(shop, articles.subList(from, Math.min(from + CHUNK, articles.size())), good, rejects);
+      judge(
+          shop,
+          articles.subList(from, Math.min(from + CHUNK, articles.size())),
+          good,
+          ratings,
+          rejects);
     }
     rejects.sort(Comparator.comparingLong(Reject::row));
     // Everyone who changes several articles does so in this order, or two might wait for each
     // other.
     good.sort(Comparator.comparing(Article::number));
-    put(connection, good);
+    put(connection, good, ratings);
     LoadReport report = new LoadReport(file, table.rowsIn(), good.size(), rejects);
     note(connection, report);
     return report;
@@ -226,20 +238,29 @@ public final class Stock {
 
   /** Asks the reader of catalogue files; halves what it refuses until the row is found. */
   private static void judge(
-      ShopRow shop, List<Article> articles, List<Article> good, List<Reject> rejects) {
+      ShopRow shop,
+      List<Article> articles,
+      List<Article> good,
+      Map<String, GaugePressure> ratings,
+      List<Reject> rejects) {
     List<Object> parts = new ArrayList<>();
     List<Object> accessories = new ArrayList<>();
     articles.forEach(article -> Article.add(article.toObject(), parts, accessories));
     try {
-      CatalogueFile.read(shop.document(FILE, parts, accessories));
+      Catalogue read =
+          CatalogueFile.read(shop.document(FILE, parts, accessories)).parts();
+      Stream.concat(
+              read.parts().stream().map(Part::facts),
+              read.accessories().stream().map(Accessory::facts))
+          .forEach(facts -> facts.rating().ifPresent(rated -> ratings.put(facts.id(), rated)));
       good.addAll(articles);
     } catch (WrongFileException e) {
       if (articles.size() == 1) {
         rejects.add(reject(articles.get(0), e));
       } else {
         int half = articles.size() / 2;
-        judge(shop, articles.subList(0, half), good, rejects);
-        judge(shop, articles.subList(half, articles.size()), good, rejects);
+        judge(shop, articles.subList(0, half), good, ratings, rejects);
+        judge(shop, articles.subList(half, articles.size()), good, ratings, rejects);
       }
     }
   }
@@ -256,7 +277,9 @@ public final class Stock {
         wrong.complaint());
   }
 
-  private static void put(Connection connection, List<Article> articles) throws SQLException {
+  private static void put(
+      Connection connection, List<Article> articles, Map<String, GaugePressure> ratings)
+      throws SQLException {
     Set<String> there = numbers(connection);
     List<Article> changed =
         articles.stream().filter(each -> there.contains(each.number())).toList();
@@ -266,9 +289,11 @@ public final class Stock {
     String update = others.stream()
         .map(column -> column.sql() + " = ?")
         .collect(Collectors.joining(
-            ", ", "UPDATE article SET ", ", quantity = COALESCE(?, quantity) WHERE number = ?"));
+            ", ",
+            "UPDATE article SET ",
+            ", rated_bar = ?, rated_read = ?, quantity = COALESCE(?, quantity) WHERE number = ?"));
     batch(connection, update, changed, (statement, article) -> {
-      int at = set(statement, article, others);
+      int at = setRating(statement, set(statement, article, others), article, ratings);
       if (article.quantity().isPresent()) {
         statement.setInt(at, article.quantity().get());
       } else {
@@ -282,10 +307,11 @@ public final class Stock {
         .collect(Collectors.joining(
             ", ",
             "INSERT INTO article (",
-            ", quantity) VALUES (" + "?, ".repeat(COLUMNS.size()) + "?)"));
+            ", rated_bar, rated_read, quantity) VALUES (" + "?, ".repeat(COLUMNS.size() + 2)
+                + "?)"));
     added = added.stream().sorted(Comparator.comparingLong(Article::row)).toList();
     batch(connection, insert, added, (statement, article) -> {
-      int at = set(statement, article, COLUMNS);
+      int at = setRating(statement, set(statement, article, COLUMNS), article, ratings);
       statement.setInt(at, article.quantity().orElse(0));
       statement.addBatch();
     });
@@ -322,6 +348,20 @@ public final class Stock {
       column.set(statement, at++, article.values().get(column));
     }
     return at;
+  }
+
+  /** The rating as a number, and the text that it was read out of. */
+  private static int setRating(
+      PreparedStatement statement, int at, Article article, Map<String, GaugePressure> ratings)
+      throws SQLException {
+    GaugePressure rating = ratings.get(article.number());
+    if (rating == null) {
+      statement.setNull(at, Types.DOUBLE);
+    } else {
+      statement.setDouble(at, rating.bar());
+    }
+    Column.RATED.set(statement, at + 1, rating == null ? null : article.values().get(Column.RATED));
+    return at + 2;
   }
 
   private interface Adding {
@@ -415,6 +455,31 @@ public final class Stock {
    */
   public ShopCatalogue catalogue() throws SQLException, WrongFileException {
     return CatalogueFile.read(rows().document());
+  }
+
+  /**
+   * Reads some articles as a catalogue, such as those that a query of the view suitable_parts found, in the order of the
+   * whole catalogue.
+   *
+   * @param numbers the numbers of the articles; one that is not there is passed over
+   * @return the catalogue of these articles, with all profiles of the shop
+   * @throws SQLException if the database does not answer, or holds no shop yet
+   * @throws WrongFileException if another program has put something into the database that is no article
+   */
+  public ShopCatalogue catalogue(Collection<String> numbers)
+      throws SQLException, WrongFileException {
+    Set<String> wanted = Set.copyOf(numbers);
+    Rows all = rows();
+    return CatalogueFile.read(
+        new Rows(all.shop, only(wanted, all.parts), only(wanted, all.accessories)).document());
+  }
+
+  private static List<Object> only(Set<String> numbers, List<Object> articles) {
+    return articles.stream()
+        .filter(article -> article instanceof Map<?, ?> fields
+            && fields.get(Column.ID.field()) instanceof String number
+            && numbers.contains(number))
+        .toList();
   }
 
   /**

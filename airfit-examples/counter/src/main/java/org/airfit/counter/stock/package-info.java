@@ -2,7 +2,8 @@
  * A shop's catalogue and stock in a database: H2 in a folder, or PostgreSQL.
  *
  * <p>{@link org.airfit.counter.stock.Database} opens one and brings its tables up to date; {@link
- * org.airfit.counter.stock.Stock} loads a table of articles, reads them as a catalogue, and reserves pieces. What an
+ * org.airfit.counter.stock.Stock} loads a table of articles, reads them as a catalogue, and reserves pieces; {@link
+ * org.airfit.counter.stock.KeptAnswers} keeps answers for a claim. What an
  * article is, is judged by the reader of catalogue files alone: a row is the object of a catalogue file with the same
  * fields.
  *

@@ -5,9 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.StringReader;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,10 +26,16 @@ import java.util.concurrent.TimeUnit;
 import org.airfit.files.CatalogueFile;
 import org.airfit.files.Disk;
 import org.airfit.files.Document;
+import org.airfit.files.JobFile;
 import org.airfit.files.ShopCatalogue;
 import org.airfit.files.WrongFileException;
+import org.airfit.files.kept.AnswerComparison;
+import org.airfit.files.kept.KeptAnswer;
 import org.airfit.plug.ReferenceSet;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Money;
+import org.airfit.select.Part;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -377,6 +387,196 @@ abstract class StockContract {
     assertThatThrownBy(() -> shelf.reserve("x", Map.of()))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("pieces must be of 1 to 1000 articles, were of 0");
+  }
+
+  private record Suitable(
+      String number,
+      @Nullable String profile,
+      @Nullable Double ratedBar,
+      BigDecimal price,
+      int available) {}
+
+  private List<Suitable> suitable(String where) throws Exception {
+    return database.read(connection -> {
+      List<Suitable> rows = new ArrayList<>();
+      try (PreparedStatement find = connection.prepareStatement(
+              "SELECT number, profile, rated_bar, price, available FROM suitable_parts WHERE "
+                  + where + " ORDER BY number, profile");
+          ResultSet row = find.executeQuery()) {
+        while (row.next()) {
+          double bar = row.getDouble(3);
+          @Nullable Double rated = row.wasNull() ? null : bar;
+          rows.add(new Suitable(
+              row.getString(1), row.getString(2), rated, row.getBigDecimal(4), row.getInt(5)));
+        }
+      }
+      return rows;
+    });
+  }
+
+  private void execute(String sql) throws Exception {
+    database.change(connection -> {
+      try (PreparedStatement change = connection.prepareStatement(sql)) {
+        return change.executeUpdate();
+      }
+    });
+  }
+
+  /** To the last bit, for every article of the examples: the library reads the text, SQL only keeps the number. */
+  @Test
+  void the_highest_pressure_in_sql_is_that_of_the_library() throws Exception {
+    int rated = 0;
+    for (String shop : List.of("boatyard", "quarry-road", "quay-street")) {
+      Path file = Shops.JOBS.resolve(shop).resolve("catalogue.json");
+      ShopCatalogue expected = Disk.catalogue(file);
+      Map<String, Object> fields = Shops.fields(file);
+      Stock stock = Stock.of(database, Shops.NOON);
+      stock.describe(
+          expected.name(),
+          Optional.ofNullable(fields.get("currency")).map(String::valueOf),
+          expected.profiles());
+      Shops.load(stock, Stock.toTable(fields));
+      execute("UPDATE article SET quantity = 3");
+      Map<String, @Nullable Double> inSql = new LinkedHashMap<>();
+      suitable("number IS NOT NULL").forEach(row -> inSql.put(row.number(), row.ratedBar()));
+      for (Part part : expected.parts().parts()) {
+        if (part.facts().isExisting()) {
+          assertThat(inSql).doesNotContainKey(part.id());
+        } else {
+          assertThat(inSql).as(part.id()).containsKey(part.id());
+          @Nullable Double told = inSql.get(part.id());
+          assertThat(Optional.ofNullable(told))
+              .as(part.id())
+              .isEqualTo(part.facts().rating().map(GaugePressure::bar));
+          rated += told == null ? 0 : 1;
+        }
+      }
+      close();
+      database = opened();
+    }
+    assertThat(rated).isGreaterThan(60);
+  }
+
+  @Test
+  void suitable_is_what_is_there_and_free_to_be_sold() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    Shelf shelf = Shelf.of(database, Shops.NOON);
+    LoadReport report = Shops.load(
+        stock,
+        "kind,id,name,price,quantity,takes,profile,end,capacity,rated,alreadyThere\n"
+            + "socket,S-1,one,12.50,5,gannet | tern,,3/8 NPT female,Cv 1.4,10 bar(g),\n"
+            + "socket,S-2,none there,12.50,0,gannet,,3/8 NPT female,Cv 1.4,16 bar(g),\n"
+            + "socket,S-3,all held,12.50,2,gannet,,3/8 NPT female,Cv 1.4,16 bar(g),\n"
+            + "socket,S-4,the customer's,,1,gannet,,3/8 NPT female,Cv 1.4,16 bar(g),yes\n"
+            + "plug,P-1,unrated,3.10,4,,gannet,1/4 NPT male,,,no\n"
+            + "plug,P-2,in psi,3.10,4,,gannet,1/4 NPT male,,300 psig,\n"
+            + "drain,D-1,no profile,9.00,1,,,,,,\n");
+    assertThat(report.rejects()).isEmpty();
+    shelf.reserve("held", Map.of("S-3", 2, "P-1", 1));
+    BigDecimal socket = new BigDecimal("12.5000");
+    BigDecimal plug = new BigDecimal("3.1000");
+    double psi300 = GaugePressure.parse("300 psig").bar();
+
+    assertThat(suitable("kind IN ('socket', 'plug')"))
+        .containsExactly(
+            new Suitable("P-1", "gannet", null, plug, 3),
+            new Suitable("P-2", "gannet", psi300, plug, 4),
+            new Suitable("S-1", "gannet", 10.0, socket, 5),
+            new Suitable("S-1", "tern", 10.0, socket, 5));
+    assertThat(suitable("currency = 'USD' AND kind = 'drain'"))
+        .extracting(Suitable::number)
+        .containsExactly("D-1");
+    // What is not known is no reason to leave it out, and no reason to take it: the question says
+    // which.
+    assertThat(suitable("profile = 'gannet' AND rated_bar >= 12"))
+        .extracting(Suitable::number)
+        .containsExactly("P-2");
+    assertThat(suitable("profile = 'gannet' AND (rated_bar >= 12 OR rated_bar IS NULL)"))
+        .extracting(Suitable::number)
+        .containsExactly("P-1", "P-2");
+  }
+
+  @Test
+  void a_rating_that_sql_wrote_over_has_no_number_until_it_is_read_again() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    String table = Shops.HEADING + Shops.socket("S-1", "one", "12.50", "5");
+    Shops.load(stock, table);
+    assertThat(suitable("number = 'S-1'").get(0).ratedBar()).isEqualTo(16.0);
+    execute("UPDATE article SET rated = '7 bar(g)' WHERE number = 'S-1'");
+    assertThat(suitable("number = 'S-1'").get(0).ratedBar()).isNull();
+    Shops.load(stock, table.replace("16 bar(g)", "7 bar(g)"));
+    assertThat(suitable("number = 'S-1'").get(0).ratedBar()).isEqualTo(7.0);
+    Shops.load(stock, table.replace("16 bar(g)", ""));
+    assertThat(suitable("number = 'S-1'").get(0).ratedBar()).isNull();
+  }
+
+  private static KeptAnswer kept(String need) throws Exception {
+    Map<String, Object> fields =
+        Shops.fields(Shops.JOBS.resolve("boatyard").resolve("weak-sander.json"));
+    Map<String, Object> tool = new LinkedHashMap<>();
+    ((Map<?, ?>) fields.get("tool"))
+        .forEach((name, value) -> tool.put(String.valueOf(name), value));
+    tool.put("pressure", need);
+    fields.put("tool", tool);
+    ShopCatalogue catalogue =
+        Disk.catalogue(Shops.JOBS.resolve("boatyard").resolve("catalogue.json"));
+    return KeptAnswer.of(
+        JobFile.read(Document.of("job", fields), catalogue), LocalDate.parse("2026-11-29"));
+  }
+
+  @Test
+  void an_answer_is_kept_once_and_found_as_it_was() throws Exception {
+    KeptAnswers answers = KeptAnswers.of(database);
+    KeptAnswer first = kept("90 psig");
+    KeptAnswer second = kept("85 psig");
+    assertThat(answers.find("2026-1")).isEmpty();
+    assertThat(answers.store("2026-1", first)).isTrue();
+    assertThat(answers.store("2026-1", first)).isTrue();
+    assertThat(answers.store("2026-2", second)).isTrue();
+    assertThat(answers.store("2026-1", second)).isFalse();
+    assertThat(answers.find("2026-1")).contains(first);
+    assertThat(answers.find("2026-2")).contains(second);
+    assertThat(AnswerComparison.of(
+                answers.find("2026-1").orElseThrow(), answers.find("2026-2").orElseThrow())
+            .inWords())
+        .startsWith("In the question, tool.pressure was 90 psig, is 85 psig.");
+    assertThat(answers.numbers(LocalDate.parse("2026-11-29"), LocalDate.parse("2026-11-29")))
+        .containsExactly("2026-1", "2026-2");
+    assertThat(answers.numbers(LocalDate.parse("2026-11-30"), LocalDate.MAX.withYear(2100)))
+        .isEmpty();
+    // Both were answered out of one catalogue, which stands there once; set and catalogue make two
+    // texts.
+    int texts = database.read(connection -> {
+      try (PreparedStatement count = connection.prepareStatement("SELECT COUNT(*) FROM kept_text");
+          ResultSet row = count.executeQuery()) {
+        row.next();
+        return row.getInt(1);
+      }
+    });
+    assertThat(texts).isEqualTo(2);
+    assertThatThrownBy(() -> answers.store(" ", first))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("number must have 1 to 100 letters, had 1");
+  }
+
+  @Test
+  void an_answer_that_sql_wrote_over_is_refused() throws Exception {
+    KeptAnswers answers = KeptAnswers.of(database);
+    answers.store("2026-1", kept("90 psig"));
+    execute("UPDATE kept_text SET text = REPLACE(text, '36 USD', '35 USD')");
+    assertThatThrownBy(() -> answers.find("2026-1"))
+        .isInstanceOf(WrongFileException.class)
+        .hasMessageContaining("2026-1: catalogue: was changed after the answer was kept");
+  }
+
+  @Test
+  void of_200_clerks_one_keeps_an_answer_under_a_number() throws Exception {
+    KeptAnswers answers = KeptAnswers.of(database);
+    KeptAnswer one = kept("90 psig");
+    KeptAnswer other = kept("85 psig");
+    List<Boolean> stored = together(clerk -> answers.store("same", clerk % 2 == 0 ? one : other));
+    assertThat(stored).filteredOn(each -> each).hasSize(CLERKS / 2);
+    assertThat(answers.find("same").orElseThrow()).isIn(one, other);
   }
 
   private interface Clerk<T> {

@@ -1,0 +1,143 @@
+package org.airfit.files.kept;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What is different in two answers that were kept. */
+final class AnswerDifferences {
+
+  private static final String BEFORE = "Without new parts";
+  private static final String FIRST = "With the first proposal";
+
+  private final List<Difference> found = new ArrayList<>();
+
+  private AnswerDifferences() {}
+
+  static List<Difference> of(KeptAnswer then, KeptAnswer now) {
+    if (then.answer().equals(now.answer())) {
+      return List.of();
+    }
+    AnswerDifferences all = new AnswerDifferences();
+    all.answers(then.answered(), now.answered());
+    if (all.found.isEmpty()) {
+      all.found.add(new Difference.OtherText("answer", false));
+    }
+    return all.found;
+  }
+
+  private void answers(Answered then, Answered now) {
+    String plugThen = then.plug().map(AnswerDifferences::inWords).orElse("");
+    String plugNow = now.plug().map(AnswerDifferences::inWords).orElse("");
+    if (!plugThen.equals(plugNow)) {
+      found.add(new Difference.OtherPlug(plugThen, plugNow));
+    }
+    if (then.kind() != now.kind()) {
+      found.add(
+          new Difference.VerdictTurned(then.kind().inWords(), now.kind().inWords(), now.toGive()));
+    }
+    air(
+        BEFORE,
+        then.before().map(List::of).orElse(List.of()),
+        now.before().map(List::of).orElse(List.of()));
+    if (!then.proposals().isEmpty() && !now.proposals().isEmpty()) {
+      proposals(then, now);
+    }
+    cautions(then.cautions(), now.cautions());
+    others(then.proposals(), now.proposals());
+    if (found.isEmpty()) {
+      reasons(then.rules(), now.rules());
+    }
+  }
+
+  private void proposals(Answered then, Answered now) {
+    Answered.PartsTold first = then.proposals().get(0);
+    Answered.PartsTold firstNow = now.proposals().get(0);
+    if (!first.ids().equals(firstNow.ids())) {
+      found.add(new Difference.OtherFirst(names(first), names(firstNow)));
+    }
+    if (!first.price().equals(firstNow.price())) {
+      found.add(new Difference.OtherTotal(first.price(), firstNow.price()));
+    }
+    air(FIRST, first.air(), firstNow.air());
+    rules(then.rules(), now.rules());
+  }
+
+  private static String inWords(Answered.PlugTold plug) {
+    return plug.verdict() + plug.profile().map(id -> ": " + id).orElse("");
+  }
+
+  private static List<String> names(Answered.PartsTold proposal) {
+    return proposal.parts().stream().map(Answered.PartTold::inWords).toList();
+  }
+
+  private void air(String line, List<Answered.AirTold> then, List<Answered.AirTold> now) {
+    Map<String, Answered.AirTold> before = new LinkedHashMap<>();
+    then.forEach(each -> before.put(each.tool(), each));
+    for (Answered.AirTold each : now) {
+      Answered.AirTold was = before.get(each.tool());
+      if (was == null) {
+        continue; // another tool is asked for, which the question tells
+      }
+      if (!was.arrives().equals(each.arrives())) {
+        found.add(new Difference.OtherPressure(line, each.tool(), was.arrives(), each.arrives()));
+      }
+      if (!was.restriction().equals(each.restriction())) {
+        found.add(new Difference.OtherRestriction(
+            line, each.tool(), was.restriction(), each.restriction()));
+      }
+    }
+  }
+
+  private void rules(List<Answered.RuleTold> then, List<Answered.RuleTold> now) {
+    Map<String, Answered.RuleTold> before = new LinkedHashMap<>();
+    then.forEach(rule -> before.put(rule.rule(), rule));
+    for (Answered.RuleTold rule : now) {
+      Answered.RuleTold was = before.remove(rule.rule());
+      String outcome = was == null ? "" : was.outcome();
+      if (!outcome.equals(rule.outcome())) {
+        found.add(new Difference.RuleTurned(rule.rule(), outcome, rule.outcome(), rule.reason()));
+      }
+    }
+    before
+        .values()
+        .forEach(rule -> found.add(new Difference.RuleTurned(rule.rule(), rule.outcome(), "", "")));
+  }
+
+  /** What is as it was may be so for another reason; told where there is nothing more to tell. */
+  private void reasons(List<Answered.RuleTold> then, List<Answered.RuleTold> now) {
+    now.stream()
+        .filter(rule -> !then.contains(rule))
+        .forEach(rule -> found.add(
+            new Difference.RuleTurned(rule.rule(), rule.outcome(), rule.outcome(), rule.reason())));
+  }
+
+  /** A caution whose title stays is another one where its text is: its numbers may be what matters. */
+  private void cautions(List<Answered.CautionTold> then, List<Answered.CautionTold> now) {
+    List<Answered.CautionTold> gone =
+        new ArrayList<>(then.stream().filter(each -> !now.contains(each)).toList());
+    for (Answered.CautionTold caution : now) {
+      if (!then.contains(caution)) {
+        Optional<Answered.CautionTold> was =
+            gone.stream().filter(each -> each.title().equals(caution.title())).findFirst();
+        was.ifPresent(gone::remove);
+        found.add(new Difference.OtherCaution(
+            caution.title(), was.map(Answered.CautionTold::text).orElse(""), caution.text()));
+      }
+    }
+    gone.forEach(each -> found.add(new Difference.OtherCaution(each.title(), each.text(), "")));
+  }
+
+  private void others(List<Answered.PartsTold> then, List<Answered.PartsTold> now) {
+    List<List<String>> before =
+        then.stream().skip(1).map(Answered.PartsTold::ids).toList();
+    List<List<String>> after = now.stream().skip(1).map(Answered.PartsTold::ids).toList();
+    int gone = (int) before.stream().filter(each -> !after.contains(each)).count();
+    int added = (int) after.stream().filter(each -> !before.contains(each)).count();
+    if (gone + added > 0) {
+      found.add(new Difference.OtherProposals(gone, added));
+    }
+  }
+}

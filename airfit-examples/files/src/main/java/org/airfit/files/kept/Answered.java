@@ -1,0 +1,158 @@
+package org.airfit.files.kept;
+
+import java.util.List;
+import java.util.Optional;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Money;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.working.UnitSystem;
+
+/**
+ * What was answered, as far as it decides: what is kept of an answer.
+ *
+ * @param kind what became of the job
+ * @param units the units of the sentences
+ * @param headline the answer in a sentence or two
+ * @param plug what the plug at hand is; empty where none is
+ * @param before what arrives at the tool without new parts; empty where that was not told
+ * @param proposals the parts, best first; of nothing fits the nearest
+ * @param rules what every rule says of the first of them
+ * @param toGive what would have to give where nothing fits
+ * @param cautions what must be shown with it
+ */
+record Answered(
+    Kind kind,
+    UnitSystem units,
+    String headline,
+    Optional<PlugTold> plug,
+    Optional<AirTold> before,
+    List<PartsTold> proposals,
+    List<RuleTold> rules,
+    List<String> toGive,
+    List<CautionTold> cautions) {
+
+  Answered {
+    proposals = List.copyOf(proposals);
+    rules = List.copyOf(rules);
+    toGive = List.copyOf(toGive);
+    cautions = List.copyOf(cautions);
+  }
+
+  /** What became of a job. */
+  enum Kind {
+    FITS("fits", "parts of the catalogue fit"),
+    NOTHING_FITS("nothingFits", "nothing in the catalogue fits"),
+    PROFILE_NOT_KNOWN("profileNotKnown", "no parts are chosen, for the profile is not known"),
+    REFUSED("refused", "airfit does not advise on it");
+
+    private final String word;
+    private final String inWords;
+
+    Kind(String word, String inWords) {
+      this.word = word;
+      this.inWords = inWords;
+    }
+
+    /** What files say. */
+    String word() {
+      return word;
+    }
+
+    String inWords() {
+      return inWords;
+    }
+  }
+
+  /**
+   * What a plug, or a socket alone, is.
+   *
+   * @param verdict the verdict in words
+   * @param profile the id of its profile; empty where none can be told
+   * @param sentence the same in a sentence
+   */
+  record PlugTold(String verdict, Optional<String> profile, String sentence) {}
+
+  /**
+   * What arrives at a tool.
+   *
+   * @param tool the tool
+   * @param arrives the pressure there; empty where the flow does not pass
+   * @param restriction the biggest restriction, or what stops the flow; blank where nothing stands in the line
+   * @param losses what each element loses
+   */
+  record AirTold(
+      String tool, Optional<GaugePressure> arrives, String restriction, List<LossTold> losses) {
+
+    AirTold {
+      losses = List.copyOf(losses);
+    }
+  }
+
+  /**
+   * What an element loses.
+   *
+   * @param name the element
+   * @param lost what it loses
+   */
+  record LossTold(String name, PressureDrop lost) {}
+
+  /**
+   * A proposal.
+   *
+   * @param parts its parts in the order of the air
+   * @param price what they cost, as far as prices are known
+   * @param air what arrives at each tool
+   */
+  record PartsTold(List<PartTold> parts, Optional<Money> price, List<AirTold> air) {
+
+    PartsTold {
+      parts = List.copyOf(parts);
+      air = List.copyOf(air);
+    }
+
+    /** The numbers of its parts. */
+    List<String> ids() {
+      return parts.stream().map(PartTold::id).toList();
+    }
+  }
+
+  /**
+   * A part of a proposal.
+   *
+   * @param id its number
+   * @param name what it is called
+   * @param price its price
+   * @param rated the highest pressure it may have
+   */
+  record PartTold(String id, String name, Optional<Money> price, Optional<GaugePressure> rated) {
+
+    /** Name and number. */
+    String inWords() {
+      return name + " (" + id + ")";
+    }
+  }
+
+  /**
+   * What a rule says.
+   *
+   * @param rule its title
+   * @param outcome met, open or not met, in words
+   * @param reason why
+   */
+  record RuleTold(String rule, String outcome, String reason) {}
+
+  /**
+   * A caution.
+   *
+   * @param title what it is about
+   * @param text what to do
+   * @param source what it rests on
+   */
+  record CautionTold(String title, String text, String source) {
+
+    /** Title and text. */
+    String inWords() {
+      return title + ": " + text;
+    }
+  }
+}

@@ -1,0 +1,653 @@
+package org.airfit.files.kept;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Money;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.working.UnitSystem;
+
+/**
+ * One difference between two answers that were kept: of what they rest on, or of what was answered.
+ *
+ * <p>{@code then} is the earlier answer, {@code now} the later one. A text that was not told is blank.
+ */
+public sealed interface Difference {
+
+  /** {@return whether it is one of what the answers rest on: library, question, reference set, catalogue} */
+  default boolean isOfInput() {
+    return false;
+  }
+
+  /**
+   * Tells the difference.
+   *
+   * @param units the units of pressures
+   * @return a sentence
+   */
+  String inWords(UnitSystem units);
+
+  /**
+   * Another version of the library answered.
+   *
+   * @param then the version then
+   * @param now the version now
+   */
+  record OtherLibrary(String then, String now) implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param then the version then
+     * @param now the version now
+     */
+    public OtherLibrary {
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+    }
+
+    @Override
+    public boolean isOfInput() {
+      return true;
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      return "Another version of the library: " + then + " then, " + now + " now.";
+    }
+  }
+
+  /**
+   * The pressure of the supply is another one.
+   *
+   * @param then the pressure then
+   * @param now the pressure now
+   */
+  record OtherSupply(GaugePressure then, GaugePressure now) implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param then the pressure then
+     * @param now the pressure now
+     */
+    public OtherSupply {
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+    }
+
+    @Override
+    public boolean isOfInput() {
+      return true;
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      return "The supply " + (now.compareTo(then) < 0 ? "fell" : "rose") + " by "
+          + by(then, now, units) + ", from " + units.say(then, now) + " to " + units.say(now, then)
+          + ".";
+    }
+  }
+
+  /**
+   * Something else was asked.
+   *
+   * @param field the field of the job file
+   * @param then what it said then; blank where nothing
+   * @param now what it says now; blank where nothing
+   */
+  record AskedOtherwise(String field, String then, String now) implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param field the field of the job file
+     * @param then what it said then; blank where nothing
+     * @param now what it says now; blank where nothing
+     */
+    public AskedOtherwise {
+      Objects.requireNonNull(field, "field");
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+    }
+
+    @Override
+    public boolean isOfInput() {
+      return true;
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      return "In the question, " + field + " was " + told(then) + ", is " + told(now) + ".";
+    }
+  }
+
+  /**
+   * A profile of the reference set is another one, came or went.
+   *
+   * @param profile its id; blank where it is something of the set as a whole
+   * @param field what of it, such as "dimensions.tip diameter.mean"; blank for the whole profile
+   * @param then what it was then; blank where it was not there
+   * @param now what it is now; blank where it is not there
+   */
+  record OtherProfile(String profile, String field, String then, String now) implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param profile its id; blank where it is something of the set as a whole
+     * @param field what of it; blank for the whole profile
+     * @param then what it was then; blank where it was not there
+     * @param now what it is now; blank where it is not there
+     */
+    public OtherProfile {
+      Objects.requireNonNull(profile, "profile");
+      Objects.requireNonNull(field, "field");
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+    }
+
+    @Override
+    public boolean isOfInput() {
+      return true;
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      if (field.isEmpty()) {
+        return "The reference set " + (now.isEmpty() ? "has no profile " : "has a new profile, ")
+            + profile + (now.isEmpty() ? " any more." : ".");
+      }
+      return "In the reference set, " + field
+          + (profile.isEmpty() ? "" : " of the profile " + profile) + " was " + told(then) + ", is "
+          + told(now) + ".";
+    }
+  }
+
+  /**
+   * A part has another price.
+   *
+   * @param part name and id
+   * @param then the price then; empty where it was not known
+   * @param now the price now; empty where it is not known
+   */
+  record OtherPrice(String part, Optional<Money> then, Optional<Money> now) implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param part name and id
+     * @param then the price then; empty where it was not known
+     * @param now the price now; empty where it is not known
+     */
+    public OtherPrice {
+      Objects.requireNonNull(part, "part");
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+    }
+
+    @Override
+    public boolean isOfInput() {
+      return true;
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      return "In the catalogue, " + part + " " + price(then, now);
+    }
+  }
+
+  /**
+   * A part is rated for another pressure.
+   *
+   * @param part name and id
+   * @param then the rating then; empty where it was not known
+   * @param now the rating now; empty where it is not known
+   */
+  record OtherRating(String part, Optional<GaugePressure> then, Optional<GaugePressure> now)
+      implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param part name and id
+     * @param then the rating then; empty where it was not known
+     * @param now the rating now; empty where it is not known
+     */
+    public OtherRating {
+      Objects.requireNonNull(part, "part");
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+    }
+
+    @Override
+    public boolean isOfInput() {
+      return true;
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      return "In the catalogue, the rating of " + part + " was "
+          + then.map(units::say).orElse("not told") + ", is "
+          + now.map(units::say).orElse("not told") + ".";
+    }
+  }
+
+  /**
+   * Something else of a part is another.
+   *
+   * @param part name and id
+   * @param field the field, as in a catalogue file
+   * @param then what it was then; blank where it was not told
+   * @param now what it is now; blank where it is not told
+   */
+  record OtherPart(String part, String field, String then, String now) implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param part name and id
+     * @param field the field, as in a catalogue file
+     * @param then what it was then; blank where it was not told
+     * @param now what it is now; blank where it is not told
+     */
+    public OtherPart {
+      Objects.requireNonNull(part, "part");
+      Objects.requireNonNull(field, "field");
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+    }
+
+    @Override
+    public boolean isOfInput() {
+      return true;
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      return "In the catalogue, " + field + " of " + part + " was " + told(then) + ", is "
+          + told(now) + ".";
+    }
+  }
+
+  /**
+   * A part that one of the answers proposes came or went.
+   *
+   * @param part name and id
+   * @param isNew whether it was not in the catalogue then; else it is not in it now
+   */
+  record PartCameOrWent(String part, boolean isNew) implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param part name and id
+     * @param isNew whether it was not in the catalogue then; else it is not in it now
+     */
+    public PartCameOrWent {
+      Objects.requireNonNull(part, "part");
+    }
+
+    @Override
+    public boolean isOfInput() {
+      return true;
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      return isNew
+          ? "The catalogue has a new part, " + part + "."
+          : "The catalogue has no " + part + " any more.";
+    }
+  }
+
+  /**
+   * Articles that none of the answers proposes are others.
+   *
+   * @param changed how many are in both catalogues and not the same
+   * @param gone how many were in that of then only
+   * @param added how many are in that of now only
+   */
+  record OtherArticles(int changed, int gone, int added) implements Difference {
+
+    @Override
+    public boolean isOfInput() {
+      return true;
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      return "Of the articles of the catalogue that neither answer proposes, " + changed
+          + " changed, " + gone + " went and " + added + " came.";
+    }
+  }
+
+  /**
+   * A text is another one in something that has no sentence of its own, such as the order of parts.
+   *
+   * @param what the question, the reference set, the catalogue or the answer
+   * @param isOfInput whether it is not the answer
+   */
+  record OtherText(String what, boolean isOfInput) implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param what the question, the reference set, the catalogue or the answer
+     * @param isOfInput whether it is not the answer
+     */
+    public OtherText {
+      Objects.requireNonNull(what, "what");
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      return "The " + what
+          + " is not the same in something that has no sentence here, such as an order or a wording.";
+    }
+  }
+
+  /**
+   * The plug is told to be something else.
+   *
+   * @param then the verdict then, with the profile; blank where none was at hand
+   * @param now the verdict now, with the profile; blank where none is at hand
+   */
+  record OtherPlug(String then, String now) implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param then the verdict then, with the profile; blank where none was at hand
+     * @param now the verdict now, with the profile; blank where none is at hand
+     */
+    public OtherPlug {
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      return "The verdict on what is at hand was " + told(then) + ", is " + told(now) + ".";
+    }
+  }
+
+  /**
+   * The answer turned, such as from parts that fit to none.
+   *
+   * @param then what became of the job then, in words
+   * @param now what becomes of it now, in words
+   * @param toGive what would have to give now; empty where parts fit
+   */
+  record VerdictTurned(String then, String now, List<String> toGive) implements Difference {
+
+    /**
+     * Copies the list; refuses what is null.
+     *
+     * @param then what became of the job then, in words
+     * @param now what becomes of it now, in words
+     * @param toGive what would have to give now; empty where parts fit
+     */
+    public VerdictTurned {
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+      toGive = List.copyOf(Objects.requireNonNull(toGive, "toGive"));
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      return "The answer turned: then " + then + ", now " + now + "."
+          + (toGive.isEmpty() ? "" : " " + String.join(" ", toGive));
+    }
+  }
+
+  /**
+   * Another proposal is first.
+   *
+   * @param then the parts of the first then, name and id
+   * @param now the parts of the first now, name and id
+   */
+  record OtherFirst(List<String> then, List<String> now) implements Difference {
+
+    /**
+     * Copies the lists; refuses what is null.
+     *
+     * @param then the parts of the first then, name and id
+     * @param now the parts of the first now, name and id
+     */
+    public OtherFirst {
+      then = List.copyOf(Objects.requireNonNull(then, "then"));
+      now = List.copyOf(Objects.requireNonNull(now, "now"));
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      List<String> gone = without(then, now);
+      List<String> added = without(now, then);
+      if (gone.isEmpty() || added.isEmpty()) {
+        return "Another proposal is first: " + String.join(", ", now) + "; then it was "
+            + String.join(", ", then) + ".";
+      }
+      return "Another proposal is first: " + String.join(", ", added)
+          + (added.size() == 1 ? " stands" : " stand") + " in the place of "
+          + String.join(", ", gone) + ".";
+    }
+
+    private static List<String> without(List<String> all, List<String> others) {
+      List<String> rest = new ArrayList<>(all);
+      others.forEach(rest::remove);
+      return rest;
+    }
+  }
+
+  /**
+   * The first proposal costs more or less.
+   *
+   * @param then its price then; empty where it was not known
+   * @param now its price now; empty where it is not known
+   */
+  record OtherTotal(Optional<Money> then, Optional<Money> now) implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param then its price then; empty where it was not known
+     * @param now its price now; empty where it is not known
+     */
+    public OtherTotal {
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      return "The first proposal " + price(then, now);
+    }
+  }
+
+  /**
+   * Another pressure arrives at a tool.
+   *
+   * @param line with which parts, such as "With the first proposal"
+   * @param tool the tool
+   * @param then the pressure then; empty where no air arrived
+   * @param now the pressure now; empty where no air arrives
+   */
+  record OtherPressure(
+      String line, String tool, Optional<GaugePressure> then, Optional<GaugePressure> now)
+      implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param line with which parts, such as "With the first proposal"
+     * @param tool the tool
+     * @param then the pressure then; empty where no air arrived
+     * @param now the pressure now; empty where no air arrives
+     */
+    public OtherPressure {
+      Objects.requireNonNull(line, "line");
+      Objects.requireNonNull(tool, "tool");
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      String where = "at " + (tool.isBlank() ? "the tool" : tool);
+      if (then.isPresent() && now.isPresent()) {
+        boolean isLess = now.get().compareTo(then.get()) < 0;
+        return line + ", the pressure " + where + " is " + by(then.get(), now.get(), units)
+            + (isLess ? " lower" : " higher") + " than then: " + units.say(now.get(), then.get())
+            + ", then " + units.say(then.get(), now.get()) + ".";
+      }
+      return now.isPresent()
+          ? line + ", " + units.say(now.get()) + " arrive " + where
+              + "; then the air asked for did not pass."
+          : line + ", the air asked for does not arrive " + where + "; then "
+              + then.map(pressure -> units.say(pressure) + " arrived").orElse("it did not either")
+              + ".";
+    }
+  }
+
+  /**
+   * Something else is the biggest restriction.
+   *
+   * @param line with which parts, such as "With the first proposal"
+   * @param tool the way to which tool
+   * @param then what it was then; blank where there was none
+   * @param now what it is now; blank where there is none
+   */
+  record OtherRestriction(String line, String tool, String then, String now) implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param line with which parts, such as "With the first proposal"
+     * @param tool the way to which tool
+     * @param then what it was then; blank where there was none
+     * @param now what it is now; blank where there is none
+     */
+    public OtherRestriction {
+      Objects.requireNonNull(line, "line");
+      Objects.requireNonNull(tool, "tool");
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      return line + ", " + (now.isBlank() ? "nothing" : now) + " is now the biggest restriction"
+          + (tool.isBlank() ? "" : " on the way to " + tool) + "; then it was "
+          + (then.isBlank() ? "nothing" : then) + ".";
+    }
+  }
+
+  /**
+   * A rule says something else of the first proposal, or the same for another reason.
+   *
+   * @param rule its title
+   * @param then what it said then; blank where there was no such rule
+   * @param now what it says now; blank where there is no such rule
+   * @param reason why it says so now
+   */
+  record RuleTurned(String rule, String then, String now, String reason) implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param rule its title
+     * @param then what it said then; blank where there was no such rule
+     * @param now what it says now; blank where there is no such rule
+     * @param reason why it says so now
+     */
+    public RuleTurned {
+      Objects.requireNonNull(rule, "rule");
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+      Objects.requireNonNull(reason, "reason");
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      if (then.equals(now)) {
+        return "The rule \"" + rule + "\" says " + now + " as then, for another reason: " + reason;
+      }
+      return "The rule \"" + rule + "\" was " + told(then) + ", is " + told(now)
+          + (reason.isBlank() ? "." : ": " + reason);
+    }
+  }
+
+  /**
+   * A caution is new, is not told any more, or says something else.
+   *
+   * @param title what it is about
+   * @param then what it said then; blank where it was not told
+   * @param now what it says now; blank where it is not told
+   */
+  record OtherCaution(String title, String then, String now) implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param title what it is about
+     * @param then what it said then; blank where it was not told
+     * @param now what it says now; blank where it is not told
+     */
+    public OtherCaution {
+      Objects.requireNonNull(title, "title");
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      if (then.isBlank()) {
+        return "A new caution, " + title + ": " + now;
+      }
+      return now.isBlank()
+          ? "A caution is not told any more, " + title + ": " + then
+          : "A caution says something else, " + title + ": " + now;
+    }
+  }
+
+  /**
+   * The proposals behind the first are others.
+   *
+   * @param gone how many were listed then only
+   * @param added how many are listed now only
+   */
+  record OtherProposals(int gone, int added) implements Difference {
+
+    @Override
+    public String inWords(UnitSystem units) {
+      return "Of the proposals behind the first, " + gone + " went and " + added + " came.";
+    }
+  }
+
+  private static String told(String text) {
+    return text.isBlank() ? "not told" : text;
+  }
+
+  /** By how much two pressures differ, as far as it can be seen in the digits of the units. */
+  private static String by(GaugePressure then, GaugePressure now, UnitSystem units) {
+    PressureDrop difference = PressureDrop.ofPascals(Math.abs(now.pascals() - then.pascals()));
+    return units.say(difference);
+  }
+
+  private static String price(Optional<Money> then, Optional<Money> now) {
+    if (then.isPresent()
+        && now.isPresent()
+        && then.get().currency().equals(now.get().currency())) {
+      boolean isMore = now.get().compareTo(then.get()) > 0;
+      Money difference = new Money(
+          now.get().amount().subtract(then.get().amount()).abs(), now.get().currency());
+      return "costs " + difference.shown() + (isMore ? " more" : " less") + " than then: "
+          + now.get().shown() + ", then " + then.get().shown() + ".";
+    }
+    return "costs " + now.map(Money::shown).orElse("an amount that is not known") + "; then "
+        + then.map(Money::shown).orElse("the price was not known") + ".";
+  }
+}
