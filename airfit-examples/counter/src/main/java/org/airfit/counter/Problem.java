@@ -27,6 +27,16 @@ final class Problem extends Exception {
     this.kind = kind;
   }
 
+  /** What cannot be used of what was asked. */
+  static Problem field(String field, String complaint, String accepted) {
+    return new Problem(
+            422,
+            "field",
+            field + ": " + complaint + (accepted.isEmpty() ? "" : "; accepted: " + accepted))
+        .with("field", field)
+        .with("accepted", accepted);
+  }
+
   /** Says more, where there is more to say. */
   Problem with(String field, String value) {
     if (!value.isEmpty()) {
