@@ -20,6 +20,7 @@ import org.airfit.safety.SafetyRules;
 import org.airfit.select.PossibleAnswer;
 import org.airfit.select.Subject;
 import org.airfit.select.Topic;
+import org.jspecify.annotations.Nullable;
 
 /** What a customer is to be asked next. Nothing is kept between questions: the caller sends all answers each time. */
 final class NextQuestions {
@@ -85,7 +86,8 @@ final class NextQuestions {
         .with("accepted", wrong.accepted());
   }
 
-  private static InterviewSoFar answered(InterviewSoFar start, Object told) throws Problem {
+  private static InterviewSoFar answered(InterviewSoFar start, @Nullable Object told)
+      throws Problem {
     if (told == null) {
       return start;
     }
@@ -135,7 +137,7 @@ final class NextQuestions {
     }
   }
 
-  private static Subject subject(String topic, Object of, String place) throws Problem {
+  private static Subject subject(String topic, @Nullable Object of, String place) throws Problem {
     Topic named;
     try {
       named = Topic.parse(topic);

@@ -528,7 +528,10 @@ class CounterServiceTest {
     Handler notes = new Handler() {
       @Override
       public void publish(LogRecord entry) {
-        lines.add(entry.getMessage());
+        // The line of an answer to the test before may be late.
+        if (!entry.getMessage().startsWith("page ") && !entry.getMessage().startsWith("none ")) {
+          lines.add(entry.getMessage());
+        }
       }
 
       @Override
@@ -546,7 +549,7 @@ class CounterServiceTest {
       job.put("customer", "Mrs Secret");
       till.post("/select?secret=1", Map.of("job", job));
       till.get("/stock/secret");
-      till.get("/secret");
+      till.get("/reservations/secret");
       till.post("/reservations/secret/sell", "{}");
       for (int wait = 0; lines.size() < 4 && wait < 500; wait++) {
         Thread.sleep(
