@@ -9,6 +9,7 @@ import { tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { openedIn, type, untilTold, WAIT } from './driving.mjs';
 import { browser } from './faults.mjs';
 import { overflow } from './inside.mjs';
 
@@ -20,7 +21,6 @@ const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
 const work = mkdtempSync(join(tmpdir(), 'counter-'));
 /** Pictures to look at, where a folder is told. */
 const LOOK = process.env.LOOK;
-const WAIT = { timeout: 45000 };
 let chromium;
 
 before(async () => {
@@ -31,39 +31,13 @@ after(async () => {
   rmSync(work, { recursive: true });
 });
 
-/**
- * The page in a window of its own. What it says to the console, and what it asks of a network, is a fault; but of the
- * server that it came from, where it did, and what that answers.
- */
+/** The page in a window of its own; closed, it must have had no fault. */
 async function opened(options = {}, address = page) {
-  const context = await chromium.newContext({
-    viewport: { width: 1280, height: 900 },
-    acceptDownloads: true,
-    ...options,
-  });
-  const window = await context.newPage();
-  const faults = [];
-  const own = address === page ? 'file:' : new URL(address).origin;
-  window.on(
-    'console',
-    (message) =>
-      ['error', 'warning'].includes(message.type()) &&
-      !(own !== 'file:' && message.location().url.startsWith(own) && /^Failed to load resource/.test(message.text())) &&
-      faults.push(message.text()),
-  );
-  window.on('pageerror', (error) => faults.push(error.message));
-  window.on(
-    'request',
-    (request) =>
-      /^(blob|data):/.test(request.url()) ||
-      request.url().startsWith(own) ||
-      faults.push(`asked for ${request.url()}`),
-  );
-  await window.goto(address);
+  const { window, faults } = await openedIn(chromium, address, options);
   return {
     window,
     close: async () => {
-      await context.close();
+      await window.context().close();
       assert.deepEqual(faults, []);
     },
   };
@@ -73,12 +47,6 @@ async function opened(options = {}, address = page) {
 async function answered(window) {
   await window.waitForTimeout(250);
   await window.waitForFunction(() => !document.body.classList.contains('working'), null, WAIT);
-}
-
-async function type(window, fields) {
-  for (const [label, text] of Object.entries(fields)) {
-    await window.getByLabel(label, { exact: true }).fill(text);
-  }
 }
 
 async function files(window, ...paths) {
@@ -104,15 +72,6 @@ async function look(window, name) {
   if (LOOK) {
     await window.screenshot({ path: join(LOOK, `${name}.png`), fullPage: true });
   }
-}
-
-/** Waits until an element says so. */
-async function untilTold(window, selector, words) {
-  await window.waitForFunction(
-    ([where, source]) => new RegExp(source).test(document.querySelector(where)?.textContent ?? ''),
-    [selector, words.source],
-    WAIT,
-  );
 }
 
 async function saved(window, button = '#save') {

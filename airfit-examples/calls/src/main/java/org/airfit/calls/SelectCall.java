@@ -17,6 +17,7 @@ import org.airfit.jobsheet.OnScreen;
 import org.airfit.quantity.Money;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.RunResult;
+import org.airfit.safety.SafetyRules;
 import org.airfit.select.BillLine;
 import org.airfit.select.BillOfMaterials;
 import org.airfit.select.Finding;
@@ -74,10 +75,13 @@ final class SelectCall {
     answer.put("title", refusal.title());
     answer.put("customer", refusal.customer());
     answer.put("units", UnitSystem.SI.name());
-    for (String none : List.of(
-        "found", "proposals", "toGive", "questions", "wrong", "remarks", "offers", "cautions")) {
+    for (String none :
+        List.of("found", "proposals", "toGive", "questions", "wrong", "remarks", "offers")) {
       answer.put(none, List.of());
     }
+    answer.put(
+        "cautions",
+        Shown.cautions(List.of(refusal.caution(), SafetyRules.bundled().deference())));
     return answer;
   }
 

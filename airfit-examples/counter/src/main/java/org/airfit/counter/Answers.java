@@ -1,12 +1,12 @@
 package org.airfit.counter;
 
 import java.sql.SQLException;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.calls.Calls;
@@ -18,13 +18,13 @@ import org.airfit.counter.stock.Stock;
 import org.airfit.counter.stock.StockLevel;
 import org.airfit.files.Csv;
 import org.airfit.files.Document;
+import org.airfit.files.Json;
 import org.airfit.files.NetworkFile;
 import org.airfit.files.NetworkJob;
 import org.airfit.files.Refusal;
 import org.airfit.files.WrongFileException;
 import org.airfit.jobsheet.NetworkSheet;
 import org.airfit.jobsheet.NetworkText;
-import org.airfit.safety.Caution;
 
 /** What is answered, whoever asks in whatever way. */
 final class Answers implements Answering {
@@ -33,6 +33,8 @@ final class Answers implements Answering {
 
   private static final String CATALOGUE = "catalogue";
   private static final String NETWORK_FILE = "network.csv";
+  private static final String SET = "set";
+  private static final String MEDIUM = "medium";
 
   private final Stock stock;
   private final Shelf shelf;
@@ -51,11 +53,9 @@ final class Answers implements Answering {
         case HEALTH -> ok(Map.of("status", "up", "stockVersion", stock.version()));
         case CATALOGUE -> ok(house.now().file());
         case STOCK -> ok(level(word));
-        case IDENTIFY -> ok(identify(body));
-        case MATING -> ok(Calls.answer("willItGo", body));
-        case RUN -> ok(run(body));
-        case SELECT -> ok(select(body));
+        case IDENTIFY, MATING, RUN, SELECT -> ok(computed(endpoint, body));
         case NETWORK -> ok(network(body));
+        case INTERVIEW -> ok(NextQuestions.answer(body, house));
         case RESERVE -> reserve(body);
         case RESERVATION -> ok(reservation(shelf.find(word)));
         case SELL -> ended(body, Reservation.State.SOLD, shelf.sell(word));
@@ -110,12 +110,63 @@ final class Answers implements Answering {
     return new Answer(200, object);
   }
 
+  /** What the calls of the page answer; of that what a till needs, unless the whole is wanted. */
+  private Map<String, Object> computed(Endpoint endpoint, Map<String, Object> body)
+      throws Problem, RefusedException, SQLException, WrongFileException {
+    Map<String, Object> asked = new LinkedHashMap<>(body);
+    Object whole = asked.remove("whole");
+    if (whole != null && !(whole instanceof Boolean)) {
+      throw Problem.field("whole", "is no truth value", "true, false");
+    }
+    if (endpoint != Endpoint.SELECT) {
+      Optional<Refusal> refusal = refusal(asked);
+      if (refusal.isPresent()) {
+        return refused(refusal.get());
+      }
+      asked.remove(MEDIUM); // compressed air, which every call takes for granted
+    }
+    Map<String, Object> answer = endpoint == Endpoint.IDENTIFY
+        ? identify(asked)
+        : endpoint == Endpoint.RUN
+            ? run(asked)
+            : endpoint == Endpoint.SELECT ? select(asked) : Calls.answer("willItGo", asked);
+    return Boolean.TRUE.equals(whole) ? answer : Plainly.forTill(answer);
+  }
+
+  /** Looks whether a question, or the set in it, is of anything but compressed air. */
+  private static Optional<Refusal> refusal(Map<String, Object> asked) {
+    Optional<Refusal> refusal = Refusal.of(Document.of("question", asked));
+    if (refusal.isPresent() || !asked.containsKey(SET)) {
+      return refusal;
+    }
+    Object set = Objects.requireNonNull(asked.get(SET), SET);
+    try {
+      return Refusal.of(Document.of(SET, set instanceof String text ? read(text) : set));
+    } catch (WrongFileException e) {
+      return Optional.empty(); // whoever reads it for the answer tells what is wrong
+    }
+  }
+
+  private static Object read(String text) throws WrongFileException {
+    return text.stripLeading().startsWith("{") || text.startsWith("\ufeff{")
+        ? Json.read("set.json", text)
+        : Csv.read("set.csv", text);
+  }
+
+  private static Map<String, Object> refused(Refusal refusal) {
+    Map<String, Object> answer = new LinkedHashMap<>();
+    answer.put("kind", "refused");
+    answer.put("headline", refusal.reason());
+    answer.put("cautions", Plainly.cautionsOf(refusal));
+    return answer;
+  }
+
   /** The profiles of the shop are compared with, where no others are told. */
   private Map<String, Object> identify(Map<String, Object> body)
       throws RefusedException, SQLException, WrongFileException {
     Map<String, Object> asked = new LinkedHashMap<>(body);
-    if (!asked.containsKey("set")) {
-      asked.put("set", house.set());
+    if (!asked.containsKey(SET)) {
+      asked.put(SET, house.set());
     }
     return Calls.answer("identify", asked);
   }
@@ -158,19 +209,17 @@ final class Answers implements Answering {
       throws Problem, WrongFileException {
     requireOnly(body, Set.of("network"));
     if (!(body.get("network") instanceof String text)) {
-      throw field(
+      throw Problem.field(
           "network", "is missing or no text", "the text of a network file, docs/network-file.md");
     }
     Document document = Document.of(NETWORK_FILE, Csv.read(NETWORK_FILE, text));
     Optional<Refusal> refusal = Refusal.of(document);
     Map<String, Object> answer = new LinkedHashMap<>();
     if (refusal.isPresent()) {
-      answer.put("kind", "refused");
-      answer.put("headline", refusal.get().reason());
+      answer.putAll(refused(refusal.get()));
       answer.put("title", refusal.get().title());
       answer.put("customer", refusal.get().customer());
       answer.put("text", "");
-      answer.put("cautions", List.of());
       return answer;
     }
     NetworkJob job = NetworkFile.read(document);
@@ -180,17 +229,7 @@ final class Answers implements Answering {
     answer.put("title", job.title());
     answer.put("customer", job.customer());
     answer.put("text", NetworkText.of(sheet));
-    List<Object> told = new ArrayList<>();
-    for (Caution caution : sheet.cautions()) {
-      told.add(Map.of(
-          "title",
-          caution.title(),
-          "text",
-          caution.text(),
-          "source",
-          caution.source().toString()));
-    }
-    answer.put("cautions", told);
+    answer.put("cautions", Plainly.cautions(sheet.cautions()));
     return answer;
   }
 
@@ -210,15 +249,17 @@ final class Answers implements Answering {
   private Answer reserve(Map<String, Object> body) throws SQLException, Problem {
     requireOnly(body, Set.of("reference", "pieces"));
     if (!(body.get("reference") instanceof String reference)) {
-      throw field("reference", "is missing or no text", "a text of 1 to 100 letters of your own");
+      throw Problem.field(
+          "reference", "is missing or no text", "a text of 1 to 100 letters of your own");
     }
     if (!(body.get("pieces") instanceof Map<?, ?> pieces)) {
-      throw field("pieces", "is missing or no object", "an object such as {\"S-10\": 1}");
+      throw Problem.field("pieces", "is missing or no object", "an object such as {\"S-10\": 1}");
     }
     Map<String, Integer> wanted = new LinkedHashMap<>();
     for (Map.Entry<?, ?> each : pieces.entrySet()) {
       if (!(each.getValue() instanceof Integer count)) {
-        throw field("pieces." + each.getKey(), "is no whole number", "a whole number from 1");
+        throw Problem.field(
+            "pieces." + each.getKey(), "is no whole number", "a whole number from 1");
       }
       wanted.put(String.valueOf(each.getKey()), count);
     }
@@ -284,17 +325,8 @@ final class Answers implements Answering {
   private static void requireOnly(Map<String, Object> body, Set<String> known) throws Problem {
     for (String name : body.keySet()) {
       if (!known.contains(name)) {
-        throw field(name, "is no field here", String.join(", ", known));
+        throw Problem.field(name, "is no field here", String.join(", ", known));
       }
     }
-  }
-
-  private static Problem field(String field, String complaint, String accepted) {
-    return new Problem(
-            422,
-            "field",
-            field + ": " + complaint + (accepted.isEmpty() ? "" : "; accepted: " + accepted))
-        .with("field", field)
-        .with("accepted", accepted);
   }
 }

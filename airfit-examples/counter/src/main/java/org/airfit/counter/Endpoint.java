@@ -19,6 +19,7 @@ enum Endpoint {
   RUN("POST", "/run", Work.COMPUTES),
   SELECT("POST", "/select", Work.COMPUTES),
   NETWORK("POST", "/network", Work.COMPUTES),
+  INTERVIEW("POST", "/interview", Work.COMPUTES),
   RESERVE("POST", "/reservations", Work.LOOKS),
   RESERVATION("GET", "/reservations/{reference}", Work.LOOKS),
   SELL("POST", "/reservations/{reference}/sell", Work.LOOKS),

@@ -132,6 +132,7 @@ final class Guard extends Handler.Abstract {
 
     void begin() throws Problem {
       requireHost();
+      requirePlainPath();
       Endpoint.Found found = Endpoint.find(
           request.getMethod(),
           Optional.ofNullable(request.getHttpURI().getDecodedPath()).orElse(""));
@@ -170,6 +171,16 @@ final class Guard extends Handler.Abstract {
               .contains(host.toLowerCase(Locale.ROOT))) {
         throw new Problem(
             403, "host", "This service is asked by the name localhost or 127.0.0.1 only.");
+      }
+    }
+
+    /** A proxy in front must not think a path another one than it is here. */
+    private void requirePlainPath() throws Problem {
+      String path = Optional.ofNullable(request.getHttpURI().getPath()).orElse("");
+      for (String step : path.split("/", -1)) {
+        if (step.equals(".") || step.equals("..")) {
+          throw new Problem(400, "path", "The path must not hold the steps . and .. itself.");
+        }
       }
     }
 

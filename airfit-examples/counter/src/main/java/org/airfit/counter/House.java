@@ -5,11 +5,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.airfit.counter.stock.Stock;
 import org.airfit.files.CatalogueFile;
 import org.airfit.files.CatalogueShelf;
+import org.airfit.files.Csv;
 import org.airfit.files.Document;
+import org.airfit.files.Json;
 import org.airfit.files.ReferenceSetFile;
 import org.airfit.files.ShopCatalogue;
 import org.airfit.files.WrongFileException;
@@ -64,10 +67,15 @@ final class House {
 
   /** The files of the house, for a job that names them. */
   CatalogueShelf shelf() {
+    return shelf(Map.of());
+  }
+
+  /** Files that were given by name, and those of the house. */
+  CatalogueShelf shelf(Map<String, String> given) {
     return new CatalogueShelf() {
       @Override
       public ShopCatalogue catalogue(String path) throws WrongFileException {
-        if (!path.equals(Stock.FILE)) {
+        if (isGiven(path) || !path.equals(Stock.FILE)) {
           return CatalogueFile.read(open(path));
         }
         try {
@@ -77,11 +85,21 @@ final class House {
         }
       }
 
+      private boolean isGiven(String path) {
+        return given.containsKey(name(path));
+      }
+
       @Override
       public Document open(String path) throws WrongFileException {
+        String name = name(path);
+        if (isGiven(path)) {
+          String text = Objects.requireNonNull(given.get(name), name);
+          return new Document(
+              name, name.endsWith(".csv") ? Csv.read(name, text) : Json.read(name, text), this);
+        }
         if (!path.equals(Stock.FILE)) {
           throw new WrongFileException(
-              path.substring(path.lastIndexOf('/') + 1),
+              name,
               "",
               "is not here; give it among the files, or name " + Stock.FILE
                   + ", the stock of the shop");
@@ -93,6 +111,11 @@ final class House {
         }
       }
     };
+  }
+
+  /** The last part of a path, as nobody here knows of folders. */
+  private static String name(String path) {
+    return path.substring(path.lastIndexOf('/') + 1);
   }
 
   /** The database does not answer, where only a fault of a file may be told. */

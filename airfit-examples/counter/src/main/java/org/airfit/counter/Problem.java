@@ -8,6 +8,9 @@ final class Problem extends Exception {
 
   static final String TYPE = "application/problem+json";
 
+  /** So much is told in one field of a problem [letters]; our own choice. */
+  private static final int LONGEST = 800;
+
   private static final long serialVersionUID = 1L;
 
   private final int status;
@@ -22,17 +25,36 @@ final class Problem extends Exception {
    * @param detail what is wrong with this question, and what to do
    */
   Problem(int status, String kind, String detail) {
-    super(detail, null, false, false);
+    super(shortened(detail), null, false, false);
     this.status = status;
     this.kind = kind;
+  }
+
+  /** What cannot be used of what was asked. */
+  static Problem field(String field, String complaint, String accepted) {
+    return new Problem(
+            422,
+            "field",
+            field + ": " + complaint + (accepted.isEmpty() ? "" : "; accepted: " + accepted))
+        .with("field", field)
+        .with("accepted", accepted);
   }
 
   /** Says more, where there is more to say. */
   Problem with(String field, String value) {
     if (!value.isEmpty()) {
-      more.put(field, value);
+      more.put(field, shortened(value));
     }
     return this;
+  }
+
+  /** A complaint tells back what was sent; of what is long, how it begins and ends. */
+  private static String shortened(String text) {
+    int letters = text.codePointCount(0, text.length());
+    return letters <= LONGEST
+        ? text
+        : text.substring(0, text.offsetByCodePoints(0, LONGEST / 2)) + " … "
+            + text.substring(text.offsetByCodePoints(text.length(), -LONGEST / 2));
   }
 
   int status() {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.airfit.safety.Caution;
 import org.airfit.safety.Medium;
 import org.jspecify.annotations.Nullable;
 
@@ -17,8 +18,10 @@ import org.jspecify.annotations.Nullable;
  * @param customer whose it is; empty where it does not say
  * @param label the number and the day of a job; empty where the file does not tell them, or not in their form
  * @param reason why airfit does not advise on it
+ * @param caution what stands against it, which whoever asked must be shown
  */
-public record Refusal(String title, String customer, JobLabel label, String reason) {
+public record Refusal(
+    String title, String customer, JobLabel label, String reason, Caution caution) {
 
   private static final String MEDIUM = "medium";
 
@@ -37,12 +40,14 @@ public record Refusal(String title, String customer, JobLabel label, String reas
    * @param customer whose it is; empty where it does not say
    * @param label the number and the day of a job; empty where the file does not tell them, or not in their form
    * @param reason why airfit does not advise on it
+   * @param caution what stands against it, which whoever asked must be shown
    */
   public Refusal {
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(customer, "customer");
     Objects.requireNonNull(label, "label");
     Objects.requireNonNull(reason, "reason");
+    Objects.requireNonNull(caution, "caution");
   }
 
   /**
@@ -111,30 +116,41 @@ public record Refusal(String title, String customer, JobLabel label, String reas
 
   private static Optional<Refusal> refusal(
       List<@Nullable Object> media, String title, String customer, JobLabel label) {
-    for (Object medium : media) {
-      String word = text(medium).strip();
-      Optional<String> reason = word.isEmpty() ? Optional.empty() : reason(word);
-      if (reason.isPresent()) {
-        return Optional.of(new Refusal(title, customer, label, reason.get()));
+    for (Object told : media) {
+      String word = text(told).strip();
+      Medium medium = medium(word);
+      Optional<Caution> caution = word.isEmpty() ? Optional.empty() : medium.refusal();
+      if (caution.isPresent()) {
+        return Optional.of(
+            new Refusal(title, customer, label, reason(medium, word), caution.get()));
       }
     }
     return Optional.empty();
   }
 
-  /** A word that is no medium airfit knows is another medium, or compressed air misspelt. */
-  private static Optional<String> reason(String word) {
+  /** The word of a medium that a word or symbol means. */
+  private static String named(String word) {
     String plain = word.replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
-    String named = SYMBOLS.getOrDefault(plain, plain);
+    return SYMBOLS.getOrDefault(plain, plain);
+  }
+
+  /** A word that is no medium airfit knows is another medium, or compressed air misspelt. */
+  private static Medium medium(String word) {
+    String named = named(word);
     for (Medium medium : Medium.values()) {
       if (medium.toString().equals(named)) {
-        return medium.refusalInWords();
+        return medium;
       }
     }
-    return Medium.OTHER
-        .refusalInWords()
-        .map(reason ->
-            reason.replace("not on " + Medium.OTHER + ".", "not on \"" + shown(word) + "\".")
-                + " If it is compressed air, type compressed air.");
+    return Medium.OTHER;
+  }
+
+  private static String reason(Medium medium, String word) {
+    String reason = medium.refusalInWords().orElseThrow();
+    return medium.toString().equals(named(word))
+        ? reason
+        : reason.replace("not on " + medium + ".", "not on \"" + shown(word) + "\".")
+            + " If it is compressed air, type compressed air.";
   }
 
   /** A word is told, a whole text is not. */

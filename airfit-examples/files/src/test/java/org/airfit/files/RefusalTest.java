@@ -29,6 +29,8 @@ class RefusalTest {
   })
   void a_medium_is_refused_with_its_own_reason(String told, Medium medium) {
     assertThat(reason(told)).isEqualTo(medium.refusalInWords()).isPresent();
+    assertThat(Refusal.of(Document.of("job.json", Map.of("medium", told))).map(Refusal::caution))
+        .isEqualTo(medium.refusal());
   }
 
   @ParameterizedTest
@@ -42,6 +44,7 @@ class RefusalTest {
     assertThat(reason("argon").orElseThrow())
         .startsWith("airfit advises on compressed air for tools only, not on \"argon\".")
         .endsWith("If it is compressed air, type compressed air.");
+    assertThat(reason("Another  medium")).isEqualTo(Medium.OTHER.refusalInWords());
   }
 
   /** A refused job is filed as any other; a number or a day that is not in its form is left out. */

@@ -1,6 +1,5 @@
 package org.airfit.jobsheet;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -11,7 +10,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import org.airfit.files.Disk;
 import org.airfit.files.Document;
 import org.airfit.files.Job;
 import org.airfit.files.JobFile;
@@ -194,9 +192,9 @@ final class InterviewFile {
     return copy(fields);
   }
 
-  /** Those that are read, as if they stood at a place. */
-  Job job(Path place) throws WrongFileException {
-    return Disk.job(place, fields, new ArrayList<>());
+  /** Those that are read. */
+  Job job(JobReading reading) throws WrongFileException {
+    return reading.job(fields());
   }
 
   /** In which units the customer speaks. */
@@ -205,7 +203,8 @@ final class InterviewFile {
   }
 
   /** The talk that these fields leave to be had. */
-  Interview talk(Path place, Interview begun, Set<Subject> notKnown) throws WrongFileException {
+  Interview talk(JobReading reading, Interview begun, Set<Subject> notKnown)
+      throws WrongFileException {
     Interview talk = begun;
     for (Topic topic : Topic.values()) {
       Optional<String> told = topic == Topic.MEDIUM || (topic.isNecessary() && !isOfATool(topic))
@@ -216,7 +215,7 @@ final class InterviewFile {
       }
     }
     if (isWhole()) {
-      Job job = job(place);
+      Job job = job(reading);
       talk = Interview.of(job.requirement(), job.catalogue().parts());
       for (Topic topic : List.of(
           Topic.MEDIUM, Topic.USE, Topic.WHIP_HOSE, Topic.DROPPED, Topic.DRAGGED, Topic.VENTED)) {
@@ -331,6 +330,75 @@ final class InterviewFile {
             .map(String.class::cast)
             .findFirst()
             .orElse("1 m"));
+  }
+
+  /**
+   * Refuses an answer that would be lost or told twice: about a line or a hose that is not there, and whatever comes
+   * before what it speaks of.
+   */
+  void requireOpen(Subject subject) {
+    Topic topic = subject.topic();
+    if (subject.of().isPresent()) {
+      requireThere(topic, subject.of().get());
+      return;
+    }
+    if (isOfATool(topic)) {
+      throw new IllegalArgumentException("line must be told for the " + topic
+          + " where there are several tools, was none; name one of: " + String.join("; ", ways()));
+    }
+    switch (topic) {
+      case REACH -> {
+        if (reach().isPresent()) {
+          throw new IllegalArgumentException(
+              "reach must be told once, was told before: the line goes on behind its outlet; leave it out");
+        }
+        requireTold(topic, Topic.OUTLET, outlet().isPresent());
+      }
+      case REGULATOR -> {
+        requireTold(topic, Topic.SUPPLY, text("supply", "pressure").isPresent());
+        requireTold(topic, Topic.HIGHEST, text("supply", "highest").isPresent());
+        if (isRegulated()) {
+          throw new IllegalArgumentException(
+              "regulator must be told once, was told before: the line begins with one; leave it out");
+        }
+      }
+      case REGULATOR_FAILED -> requireTold(topic, Topic.REGULATOR, isRegulated());
+      default -> {}
+    }
+  }
+
+  private void requireThere(Topic topic, String name) {
+    List<String> names = topic == Topic.REACH ? hoses() : topic.isOfTool() ? ways() : List.of();
+    if (!names.contains(name)) {
+      throw new IllegalArgumentException("line or hose of the " + topic
+          + " must be one of the job, was \"" + name + "\"; "
+          + (names.isEmpty() ? "leave it out" : "name one of: " + String.join("; ", names)));
+    }
+  }
+
+  private static void requireTold(Topic topic, Topic first, boolean isTold) {
+    if (!isTold) {
+      throw new IllegalArgumentException("answer on the " + topic + " must come behind that on the "
+          + first + ", came before it; answer that first");
+    }
+  }
+
+  private boolean isRegulated() {
+    List<Map<String, Object>> items = items();
+    return !items.isEmpty() && "regulator".equals(items.get(0).get("kind"));
+  }
+
+  private List<String> ways() {
+    return lines().stream().map(Line::way).toList();
+  }
+
+  private List<String> hoses() {
+    Map<String, Map<String, Object>> byName = new LinkedHashMap<>();
+    put(byName, items(), "");
+    return byName.entrySet().stream()
+        .filter(each -> "hose".equals(each.getValue().get("kind")))
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   /** This with an answer. */

@@ -21,7 +21,6 @@ import org.airfit.files.WrongFileException;
 import org.airfit.select.Interview;
 import org.airfit.select.Rule;
 import org.airfit.select.Subject;
-import org.airfit.select.Topic;
 
 /** Asks what a job file leaves open, one question at a time, and writes the job file with the answers. */
 final class InterviewProgram {
@@ -47,11 +46,13 @@ final class InterviewProgram {
           : new LinkedHashMap<>();
       Disk.requireOther(place, files);
       ShopCatalogue shop = Disk.catalogue(catalogue);
+      JobReading reading = fields -> Disk.job(place, fields, new ArrayList<>());
       InterviewTalk talk = new InterviewTalk(
-          shop, place, new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)), out);
-      InterviewTalk.Known known = talk.run(InterviewFile.of(start, seen(catalogue, place)));
-      write(place, known.file());
-      tell(talk.interview(known), known, place, out);
+          reading, new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)), out);
+      InterviewSoFar known =
+          talk.run(InterviewSoFar.begin(start, seen(catalogue, place), shop, reading));
+      write(place, known);
+      tell(known, place, out);
     });
   }
 
@@ -65,7 +66,7 @@ final class InterviewProgram {
   }
 
   /** A job that is whole is read back; of another, what is known is kept. */
-  private static void write(Path place, InterviewFile file) throws WrongFileException {
+  private static void write(Path place, InterviewSoFar file) throws WrongFileException {
     if (file.isWhole()) {
       Disk.writeJob(place, file.fields());
     } else {
@@ -73,22 +74,23 @@ final class InterviewProgram {
     }
   }
 
-  private static void tell(Interview talk, InterviewTalk.Known known, Path place, PrintStream out)
+  private static void tell(InterviewSoFar known, Path place, PrintStream out)
       throws WrongFileException {
+    Interview talk = known.talk();
     Lines lines = new Lines();
     lines.line("");
     if (talk.refusal().isPresent()) {
       lines.wrapped("", talk.refusal().get());
-    } else if (!known.file().isWhole()) {
+    } else if (!known.isWhole()) {
       lines.wrapped("", "Nothing can be chosen before this is known:");
-      known.file().missing().forEach(subject -> lines.wrapped("  - ", subject.question()));
+      known.missing().forEach(subject -> lines.wrapped("  - ", subject.question()));
     } else {
       lines.wrapped(
           "",
           asked(talk));
       inShort(lines, Disk.job(place));
     }
-    notKnown(lines, talk);
+    notKnown(lines, known);
     lines.line("Written: " + Printable.line(place.toString()));
     out.print(lines);
   }
@@ -112,18 +114,11 @@ final class InterviewProgram {
     }
   }
 
-  private static void notKnown(Lines lines, Interview talk) {
-    List<Subject> open = talk.subjectsNotKnown().stream()
-        .filter(subject -> !subject.topic().isNecessary() || isReach(subject))
-        .toList();
+  private static void notKnown(Lines lines, InterviewSoFar known) {
+    List<Subject> open = known.stillToAsk();
     if (!open.isEmpty()) {
       lines.wrapped("", "Not known, and better asked before anything is connected:");
       open.forEach(subject -> lines.wrapped("  - ", subject.question()));
     }
-  }
-
-  /** How far one hose must reach, where a range of it is known. */
-  private static boolean isReach(Subject subject) {
-    return subject.topic() == Topic.REACH && subject.of().isPresent();
   }
 }

@@ -8,6 +8,7 @@ import org.airfit.plug.Identification;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.SocketAnswer;
 import org.airfit.run.RunResult;
+import org.airfit.safety.Medium;
 import org.airfit.select.Offers;
 import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
@@ -105,10 +106,15 @@ public record JobSheet(
 
   /** {@return the refusal of anything but compressed air, which is all the sheet says then; else empty} */
   public Optional<Refusal> refusal() {
-    return requirement
-        .medium()
-        .refusalInWords()
-        .map(reason -> new Refusal(job.title(), job.customer(), job.label(), reason));
+    Medium medium = requirement.medium();
+    return medium
+        .refusal()
+        .map(caution -> new Refusal(
+            job.title(),
+            job.customer(),
+            job.label(),
+            medium.refusalInWords().orElseThrow(),
+            caution));
   }
 
   /** The proposal to show: the best that fits, or the nearest miss. */

@@ -1,7 +1,6 @@
 package org.airfit.jobsheet;
 
 import java.io.PrintStream;
-import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -23,12 +22,12 @@ final class PlugTalk {
   /** A reading that is expected to take away less doubt is not worth its time [bit]; our own choice. */
   private static final double WORTH_BITS = 0.01;
 
-  private final Path place;
+  private final JobReading reading;
   private final PrintStream out;
   private final Function<String, @Nullable String> prompted;
 
-  PlugTalk(Path place, PrintStream out, Function<String, @Nullable String> prompted) {
-    this.place = place;
+  PlugTalk(JobReading reading, PrintStream out, Function<String, @Nullable String> prompted) {
+    this.reading = reading;
     this.out = out;
     this.prompted = prompted;
   }
@@ -86,7 +85,7 @@ final class PlugTalk {
   }
 
   private Identification plug(InterviewFile file, Instrument caliper) throws WrongFileException {
-    Job job = file.job(place);
+    Job job = file.job(reading);
     return job.plug().isPresent()
         ? job.plug().get()
         : Identifier.of(job.catalogue().profiles()).withInstrument(caliper).identify(List.of());
@@ -107,7 +106,7 @@ final class PlugTalk {
       InterviewFile file, Instrument caliper, Dimension dimension, String typed) {
     InterviewFile fuller = file.withReading(caliper.label(), dimension.label(), typed);
     try {
-      fuller.job(place);
+      fuller.job(reading);
       return fuller;
     } catch (WrongFileException refused) {
       say(String.valueOf(refused.getMessage()));

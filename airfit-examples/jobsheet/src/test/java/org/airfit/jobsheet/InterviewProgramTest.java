@@ -55,6 +55,10 @@ class InterviewProgramTest {
     return folder.resolve("job.json");
   }
 
+  private JobReading at() {
+    return fields -> Disk.job(job(), fields, new ArrayList<>());
+  }
+
   private int run(String typed, String... args) {
     return Main.run(
         args,
@@ -271,7 +275,7 @@ class InterviewProgramTest {
         .with(Subject.ofJob(Topic.PROFILES_IN_USE), "gannet, tern")
         .with(Subject.ofJob(Topic.PROFILE), "gannet")
         .with(Subject.ofJob(Topic.COLDEST), "-10 °C");
-    Requirement job = file.job(job()).requirement();
+    Requirement job = file.job(at()).requirement();
     assertThat(job.pressures().usual().bar()).isEqualTo(7.4);
     assertThat(job.highest()).isEqualTo(GaugePressure.ofBar(8.0));
     assertThat(job.pressures().whileRegulated()).isPresent();
@@ -299,7 +303,7 @@ class InterviewProgramTest {
             Disk.fields(job(), new ArrayList<>()), CATALOGUE.toAbsolutePath().toString())
         .with(Subject.ofJob(Topic.HIGHEST), "125 psig")
         .with(Subject.ofJob(Topic.REGULATOR), "yes");
-    Requirement job = file.job(job()).requirement();
+    Requirement job = file.job(at()).requirement();
     assertThat(job.pressures().lowest()).isEqualTo(GaugePressure.ofPsi(100.0));
     assertThat(job.pressures().whileRegulated().orElseThrow().psi()).isCloseTo(105.0, within(1e-9));
     assertThat(job.highest()).isEqualTo(GaugePressure.ofPsi(125.0));
@@ -415,9 +419,9 @@ class InterviewProgramTest {
         .withReading("digital caliper 0.01 mm", "tip diameter", "11.92 mm")
         .withReading("digital caliper 0.01 mm", "tip length", "16.27 mm")
         .withReading("digital caliper 0.01 mm", "groove width", "5.16 mm");
-    Job job = file.job(job());
+    Job job = file.job(at());
     assertThat(job.plug().orElseThrow().verdict()).isEqualTo(PlugVerdict.CANDIDATE);
-    assertThat(file.talk(job(), Interview.begin(job.catalogue().parts()), Set.of())
+    assertThat(file.talk(at(), Interview.begin(job.catalogue().parts()), Set.of())
             .requirement()
             .orElseThrow()
             .profile())

@@ -38,7 +38,6 @@ class JobsheetRulesTest {
       "JointProgram",
       "NetworkProgram",
       "SetProgram",
-      "InterviewFile",
       "InterviewProgram",
       "InterviewTalk",
       "PlugTalk");
