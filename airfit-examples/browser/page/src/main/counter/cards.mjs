@@ -123,7 +123,7 @@ function branch(run, which, { path, place, called, act }) {
       el(
         'p',
         { class: 'field alike' },
-        el('label', { for: `branch-${slug}-count` }, 'Lines like this one'),
+        el('label', { for: `branch-${slug}-count` }, 'How many lines are alike'),
         el('input', {
           id: `branch-${slug}-count`,
           'data-field': `${own}count`,
