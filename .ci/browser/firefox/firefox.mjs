@@ -105,13 +105,42 @@ test('lesson 1 follows a reading and says the unit that it was taken in', () =>
     assert.equal(await page.$eval(`${form} .taken`, (line) => line.textContent), 'taken as 9.20 mm');
   }));
 
-test('lesson 4 follows a slider, draws its working, and checks an exercise', () =>
+test('lesson 4 follows a slider: its number moves, and its working is drawn anew', () =>
   at(join(root, 'notebooks/pages/04-pressure-loss-by-hand.html'), async (page) => {
     const form = 'form[data-figure="4-pipe"]:has(> .title)';
     await page.waitForSelector(form, WAIT);
-    await fill(page, `${form} input[type="range"]`, '80');
+    const loss = () =>
+      page.$eval('[data-copy="cell-06-0"]', (copy) => Number(/pressure loss\s*([\d.]+)/.exec(copy.textContent)[1]));
+    await fill(page, `${form} input[type="range"]`, '20');
     await page.waitForSelector('.live-copy', WAIT);
-    assert.ok((await page.$$('.live-copy')).length > 0);
+    const less = await loss();
+    await fill(page, `${form} input[type="range"]`, '80');
+    await page.waitForFunction(
+      (before) =>
+        Number(/pressure loss\s*([\d.]+)/.exec(document.querySelector('[data-copy="cell-06-0"]').textContent)[1]) >
+        before,
+      WAIT,
+      less,
+    );
+    assert.ok((await page.$$('[data-copy="cell-08-0"] math')).length > 8);
+  }));
+
+test('an exercise of lesson 4 is checked, with a hint', () =>
+  at(join(root, 'notebooks/pages/04-pressure-loss-by-hand-exercises.html'), async (page) => {
+    const form = 'form[aria-label="answer 4b"]';
+    await page.waitForSelector(form, WAIT);
+    const says = async (answer, words) => {
+      await fill(page, `${form} input`, answer);
+      await page.click(`${form} button`);
+      await page.waitForFunction(
+        (selector, reply) => document.querySelector(selector).textContent.includes(reply),
+        WAIT,
+        `${form} .reply`,
+        words,
+      );
+    };
+    await says('1', 'Not yet. Hint: ');
+    await says('5.51 psi', 'Right (within 0.05 psi'); // 1.8 psi × (70/40)²
   }));
 
 test('a job sheet opens and goes on one side', async () => {

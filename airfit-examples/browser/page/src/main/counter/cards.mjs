@@ -1,7 +1,7 @@
 // The run as a row of cards.
 import { el } from './elements.mjs';
 import { at } from './paths.mjs';
-import { KINDS, called, fieldsOf, isTyped, keptOf } from './line.mjs';
+import { KINDS, called, fieldsOf, isSpread, isTyped, keptOf, moved, slugOf } from './line.mjs';
 
 /** What stands on a card: label, example, list to choose from. */
 const FIELDS = {
@@ -25,20 +25,167 @@ const FIELDS = {
 const OPEN = { pipe: 4, coupling: 1 };
 const OPEN_ELSE = 2;
 
-/** Draws the cards of a job. `act` is called with what was pressed: move, remove. */
+/** Fields of a tool at the end of a line of its own. */
+const TOOL = [
+  ['name', 'What it is', 'such as: angle grinder'],
+  ['inlet', 'Thread at the tool', 'such as 1/4 NPT female', 'ends'],
+  ['air', 'Air it takes', 'such as 22 scfm'],
+  ['pressure', 'Pressure it needs', 'such as 90 psig'],
+  ['marking', 'Or both, as printed on it', 'such as 6.3 bar 400 l/min'],
+  ['notAbove', 'Highest its maker allows', 'such as 110 psig'],
+];
+
+/** What else can be said of such a tool. */
+const KIND_OF_TOOL = [
+  ['hammers', 'It hammers'],
+  ['whipHose', 'It has a whip hose of its own'],
+  ['feedsFasteners', 'It feeds nails or staples by itself'],
+  ['paints', 'It sprays paint'],
+  ['blasts', 'It drives abrasive'],
+  ['cleans', 'It is a blow gun'],
+];
+
+/**
+ * Draws the cards of a job. `act` is called with what was pressed (before, after, remove, spread, branch, unbranch, add),
+ * the path of what leads to the tool ('' of the job itself), the place of the card in it, and what else is to be known.
+ */
 export function showCards(list, job, act) {
-  const line = Array.isArray(job.line) ? job.line : [];
-  const tool = at(job, 'tool.name');
-  list.replaceChildren(
-    el('li', { class: 'end' }, 'Supply'),
-    ...line.map((item, place) => card(item, place, line.length, act)),
-    el('li', { class: 'end' }, typeof tool === 'string' && tool.trim() ? tool : 'Tool'),
+  list.replaceChildren(...row({ run: job, path: '', start: el('li', { class: 'end' }, 'Supply'), called: '', act }));
+}
+
+/** What stands between two ends; where its splitter tells the lines behind it, these in place of the tool. */
+function row({ run, path, start, called, act }) {
+  const line = Array.isArray(run.line) ? run.line : [];
+  const place = line.findIndex(isSpread);
+  return [
+    start,
+    ...line.map((item, i) => card(item, { path, place: i, line, called, act })),
+    ...(place < 0
+      ? [called && toolCard(path, called), el('li', { class: 'end' }, nameOfTool(run))]
+      : [
+          ...line[place].lines.map((each, i) => branch(each, i, { path, place, called, act })),
+          el(
+            'li',
+            { class: 'after' },
+            el('button', { type: 'button', onclick: () => act('branch', path, place) }, 'One more line'),
+          ),
+        ]),
+  ].filter(Boolean);
+}
+
+function nameOfTool(run) {
+  const tool = at(run, 'tool.name');
+  return typeof tool === 'string' && tool.trim() ? tool : 'Tool';
+}
+
+/** A line behind a splitter, in a row of its own, up to its tool. */
+function branch(run, which, { path, place, called, act }) {
+  const name = called ? `${called}.${which + 1}` : `${which + 1}`;
+  const own = `${path}line.${place}.lines.${which}.`;
+  const slug = `${slugOf(own)}-${which}`;
+  const kind = el('select', { id: `branch-${slug}-kind` }, kindOptions());
+  kind.value = 'hose';
+  return el(
+    'li',
+    { class: 'branch' },
+    el(
+      'ol',
+      { class: 'cards', 'aria-label': `Line ${name}` },
+      row({
+        run,
+        path: own,
+        start: el(
+          'li',
+          { class: 'end' },
+          `Line ${name}`,
+          el(
+            'button',
+            {
+              type: 'button',
+              class: 'sign',
+              'aria-label': `Remove: line ${name}`,
+              title: 'Remove',
+              onclick: () => act('unbranch', path, place, which),
+            },
+            '×',
+          ),
+        ),
+        called: name,
+        act,
+      }),
+    ),
+    el(
+      'div',
+      { class: 'row' },
+      el('label', { for: kind.id }, `One more in line ${name}`),
+      kind,
+      el('button', { type: 'button', onclick: () => act('add', own, -1, kind.value) }, 'Add it'),
+      el(
+        'p',
+        { class: 'field alike' },
+        el('label', { for: `branch-${slug}-count` }, 'How many lines are alike'),
+        el('input', {
+          id: `branch-${slug}-count`,
+          'data-field': `${own}count`,
+          'data-type': 'number',
+          inputmode: 'numeric',
+          placeholder: '1',
+        }),
+      ),
+    ),
   );
 }
 
-function card(item, place, count, act) {
+function toolCard(path, name) {
+  const slug = `${slugOf(path)}-${name.split('.').pop()}-tool`;
+  const heading = `card-${slug}-heading`;
+  const described = { 'data-described': heading, 'aria-describedby': heading };
+  return el(
+    'li',
+    { class: 'card tool' },
+    el('h3', { id: heading }, `Line ${name}: the tool`),
+    el(
+      'div',
+      { class: 'grid' },
+      TOOL.map(([field, label, example, list]) =>
+        el(
+          'p',
+          { class: 'field' },
+          el('label', { for: `card-${slug}-${field}` }, label),
+          el('input', {
+            id: `card-${slug}-${field}`,
+            ...described,
+            'data-field': `${path}tool.${field}`,
+            placeholder: example,
+            list,
+          }),
+        ),
+      ),
+    ),
+    el(
+      'details',
+      { class: 'more', 'data-more': slug },
+      el('summary', {}, 'What kind of tool it is'),
+      KIND_OF_TOOL.map(([field, label]) =>
+        el(
+          'p',
+          { class: 'tick' },
+          el(
+            'label',
+            {},
+            el('input', { type: 'checkbox', ...described, 'data-field': `${path}tool.${field}` }),
+            ` ${label}`,
+          ),
+        ),
+      ),
+    ),
+  );
+}
+
+function card(item, { path, place, line, called: lineName, act }) {
+  const slug = slugOf(`${path}line.${place}`);
   const name = isTyped(item.name) && item.name ? String(item.name) : called(item.kind);
-  const heading = `${place + 1}. ${called(item.kind)}`;
+  const heading = `${lineName ? `Line ${lineName}, ` : ''}${place + 1}. ${called(item.kind)}`;
   const open = OPEN[item.kind] ?? OPEN_ELSE;
   // What was told stands open, whatever it is.
   const isOpen = (field, i) => i < open || item[field] !== undefined;
@@ -54,45 +201,52 @@ function card(item, place, count, act) {
         title: words,
         disabled: !able,
         'data-act': action,
-        onclick: () => act(action, place),
+        onclick: () => act(action, path, place),
       },
       sign,
     );
   const more = [
-    ...fields.filter((field, i) => !isOpen(field, i)).map((field) => cardField(item, field, place)),
+    ...fields.filter((field, i) => !isOpen(field, i)).map((field) => cardField(field, path, place)),
     el(
       'p',
       { class: 'field' },
-      el('label', { for: `card-${place}-name` }, 'Called'),
+      el('label', { for: `card-${slug}-name` }, 'Called'),
       el('input', {
-        id: `card-${place}-name`,
-        ...describedBy(place),
-        'data-field': `line.${place}.name`,
+        id: `card-${slug}-name`,
+        ...describedBy(slug),
+        'data-field': `${path}line.${place}.name`,
         placeholder: called(item.kind).toLowerCase(),
       }),
     ),
   ];
   return el(
     'li',
-    { class: 'card', 'data-place': place, onkeydown: (e) => byKey(e, place, act) },
+    { class: 'card', 'data-place': slug, 'data-run': path, onkeydown: (e) => byKey(e, path, place, act) },
     el(
       'div',
       { class: 'cardhead' },
-      el('h3', { id: `card-${place}-heading` }, heading),
-      button('Move towards the supply', arrow('←', '↑'), 'before', place > 0, heading),
-      button('Move towards the tool', arrow('→', '↓'), 'after', place < count - 1, heading),
+      el('h3', { id: `card-${slug}-heading` }, heading),
+      button('Move towards the supply', arrow('←', '↑'), 'before', moved(line, place, -1) !== line, heading),
+      button('Move towards the tool', arrow('→', '↓'), 'after', moved(line, place, 1) !== line, heading),
       button('Remove', '×', 'remove', true, heading),
       name !== called(item.kind) && el('p', { class: 'soft' }, name),
     ),
-    ...fields.filter(isOpen).map((field) => cardField(item, field, place)),
-    el('details', { class: 'more', 'data-more': place }, el('summary', {}, 'More'), ...more),
+    ...fields.filter(isOpen).map((field) => cardField(field, path, place)),
+    item.kind === 'splitter' &&
+      !isSpread(item) &&
+      el(
+        'button',
+        { type: 'button', 'data-act': 'spread', onclick: () => act('spread', path, place) },
+        'Tell the tools behind it',
+      ),
+    el('details', { class: 'more', 'data-more': slug }, el('summary', {}, 'More'), ...more),
     kept.length > 0 && el('p', { class: 'soft' }, keptInWords(kept)),
   );
 }
 
 /** Fields of several cards have one label; whoever listens hears in which card one is. */
-function describedBy(place) {
-  const id = `card-${place}-heading`;
+function describedBy(slug) {
+  const id = `card-${slug}-heading`;
   return { 'data-described': id, 'aria-describedby': id };
 }
 
@@ -109,17 +263,18 @@ function keptInWords(kept) {
   return `The file tells also: ${names.join(', ')}. That counts and is kept; it cannot be changed here.`;
 }
 
-function cardField(item, field, place) {
+function cardField(field, path, place) {
   const [label, example, list] = FIELDS[field];
-  const id = `card-${place}-${field}`;
+  const slug = slugOf(`${path}line.${place}`);
+  const id = `card-${slug}-${field}`;
   return el(
     'p',
     { class: 'field' },
     el('label', { for: id }, label),
     el('input', {
       id,
-      ...describedBy(place),
-      'data-field': `line.${place}.${field}`,
+      ...describedBy(slug),
+      'data-field': `${path}line.${place}.${field}`,
       placeholder: example,
       list,
       'data-type': field === 'fittings' ? 'number' : undefined,
@@ -128,11 +283,11 @@ function cardField(item, field, place) {
 }
 
 /** Alt with an arrow moves the card that one is in. */
-function byKey(e, place, act) {
+function byKey(e, path, place, act) {
   const action = { ArrowLeft: 'before', ArrowUp: 'before', ArrowRight: 'after', ArrowDown: 'after' }[e.key];
   if (e.altKey && !e.ctrlKey && !e.metaKey && action) {
     e.preventDefault();
-    act(action, place);
+    act(action, path, place);
   }
 }
 

@@ -2,6 +2,7 @@
 import { at } from './paths.mjs';
 import { el } from './elements.mjs';
 import { fieldOf } from './job.mjs';
+import { slugOf } from './line.mjs';
 import { SIZES } from './sizes.mjs';
 
 /** The value that a field tells; undefined where it is empty. */
@@ -128,7 +129,7 @@ export function labelOf(path) {
   const around =
     field?.closest('.card')?.querySelector('h3')?.textContent ??
     (field?.dataset.built ? field.closest('fieldset')?.querySelector('legend')?.textContent : undefined) ??
-    (field ? undefined : document.querySelector(`.card[data-place="${CSS.escape(path.split('.')[1] ?? '')}"] h3`))
+    (field ? undefined : document.querySelector(`.card[data-place="${CSS.escape(slugOf(path))}"] h3`))
       ?.textContent;
   const words = label ? label.charAt(0).toUpperCase() + label.slice(1) : undefined;
   return around && words ? `${around}: ${words}` : (words ?? around ?? path);
@@ -136,7 +137,8 @@ export function labelOf(path) {
 
 const PATH = new RegExp(
   `\\batHand\\.readings\\.(?:${SIZES.join('|')})\\b|` +
-    '\\b(?:atHand|supply|tool|conditions)(?:\\.[A-Za-z]+)+|\\bline\\[\\d+\\](?:\\.[A-Za-z]+)*',
+    '\\b(?:atHand|supply|tool|conditions|receiver|year)(?:\\.[A-Za-z]+)+|' +
+    '\\bline\\[\\d+\\](?:\\.[A-Za-z]+|\\[\\d+\\])*',
   'g',
 );
 

@@ -1,7 +1,7 @@
 // The job as the project's job file, from the page to the file and back. The state holds the file's own object, so what
 // the page does not show goes through it untouched.
 import { at, isObject, withAt } from './paths.mjs';
-import { USUAL } from './line.mjs';
+import { USUAL, isSpread, runs } from './line.mjs';
 
 /** A job of which nothing was told yet, with the line that most jobs have. */
 export function freshJob() {
@@ -45,18 +45,31 @@ export function lacking(job) {
   } else {
     need(`line.${outlet}.end`, 'the thread of the outlet');
   }
-  line.forEach((item, i) => {
-    if (/hose$/.test(item.kind) && item.reach === undefined && item.part === undefined) {
-      wanted.push({ field: `line.${i}.reach`, what: 'how far the hose must reach' });
+  for (const { run, path, called } of runs(job)) {
+    const where = called && `, line ${called}`;
+    const items = Array.isArray(run.line) ? run.line : [];
+    items.forEach((item, i) => {
+      if (/hose$/.test(item.kind) && item.reach === undefined && item.part === undefined) {
+        wanted.push({ field: `${path}line.${i}.reach`, what: `how far the hose must reach${where}` });
+      }
+    });
+    if (!items.some(isSpread)) {
+      if (at(run, 'tool.marking') === undefined) {
+        need(`${path}tool.air`, `the air the tool takes${where}`);
+        need(`${path}tool.pressure`, `the pressure the tool needs${where}`);
+      }
+      need(`${path}tool.inlet`, `the thread at the tool${where}`);
     }
-  });
-  const hasLines = line.some((item) => Array.isArray(item.lines));
-  if (!hasLines) {
-    if (at(job, 'tool.marking') === undefined) {
-      need('tool.air', 'the air the tool takes');
-      need('tool.pressure', 'the pressure the tool needs');
-    }
-    need('tool.inlet', 'the thread at the tool');
+  }
+  if (isObject(job.receiver)) {
+    need('receiver.volume', 'how much the receiver holds');
+    need('receiver.draws', 'how long the tool draws from the receiver at a time');
+    need('receiver.every', 'how often the tool draws from the receiver');
+  }
+  if (isObject(job.year)) {
+    need('year.hours', 'the hours that the plant runs in a year');
+    need('year.electricity', 'the price of electricity');
+    need('year.flow', 'the mean flow of the plant');
   }
   return wanted;
 }
@@ -92,8 +105,10 @@ export function asked(job) {
     customer: job.customer ?? 'Customer not named',
     catalogue: 'stock.json',
   };
-  if (isObject(whole.tool) && whole.tool.name === undefined) {
-    whole = withAt(whole, 'tool.name', 'Tool');
+  for (const { run, path, called } of runs(whole)) {
+    if (isObject(run.tool) && run.tool.name === undefined) {
+      whole = withAt(whole, `${path}tool.name`, called ? `Tool ${called}` : 'Tool');
+    }
   }
   if (isObject(whole.atHand)) {
     if (at(whole, 'atHand.thread') !== undefined && !hasThread(job)) {
@@ -136,19 +151,27 @@ const SAMPLES = {
   'tool.inlet': '1/4 NPT female',
   end: '1/2 NPT female',
   reach: '25 ft',
+  volume: '60 US gal',
+  draws: '30 s',
+  every: '5 min',
+  hours: 2000,
+  electricity: '0.15 USD',
+  flow: '50 scfm',
 };
 
 /** Whether anything was told of supply, line or tool that can be checked. */
 export function isBegun(job) {
   const lacks = lacking(job);
-  return lacks.length < lacking(freshJob()).length && lacks.every(({ field }) => field !== 'line');
+  const isTold = lacks.length < lacking(freshJob()).length || runs(job).length > 1;
+  return isTold && lacks.every(({ field }) => field !== 'line');
 }
 
 /** The files by which a job that is not whole is checked, field by field: no stock, and samples for what is lacking. */
 export function filesToCheck(job, set) {
   let whole = job;
   for (const { field } of lacking(job)) {
-    whole = withAt(whole, field, SAMPLES[field] ?? SAMPLES[field.split('.').pop()]);
+    const names = field.split('.');
+    whole = withAt(whole, field, SAMPLES[names.slice(-2).join('.')] ?? SAMPLES[names.pop()]);
   }
   return filesFor({ ...whole, rules: undefined, now: undefined, atHand: undefined }, null, set);
 }

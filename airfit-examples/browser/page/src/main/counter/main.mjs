@@ -6,9 +6,21 @@ import { kindOptions, showCards } from './cards.mjs';
 import { el } from './elements.mjs';
 import { showValues, valueOf } from './fields.mjs';
 import { clearState, keepState, keptState } from './keep.mjs';
-import { added, called, moved, placeFor, removed } from './line.mjs';
+import {
+  added,
+  branched,
+  called,
+  gathered,
+  isSpread,
+  moved,
+  placeFor,
+  removed,
+  slugOf,
+  spread,
+  unbranched,
+} from './line.mjs';
 import { askService, saveSet } from './opening.mjs';
-import { withAt } from './paths.mjs';
+import { at, withAt } from './paths.mjs';
 import { titled } from './printing.mjs';
 import { showKept, showLetterhead, showSet, showStock } from './sections.mjs';
 import { SERVICE } from './service.mjs';
@@ -33,7 +45,7 @@ const WALLS = [
 
 store.follow((isTyping, before) => {
   if (!isTyping) {
-    keepingFocus(before?.job.line ?? [], showAll);
+    keepingFocus(before?.job ?? {}, showAll);
   }
   $('undo').disabled = !store.canUndo;
   $('redo').disabled = !store.canRedo;
@@ -50,24 +62,25 @@ store.follow((isTyping, before) => {
 /** Draws anew; who was in a card or the builder is in the same field after it, also where its card stands elsewhere. */
 function keepingFocus(before, draw) {
   const focused = document.activeElement;
-  const place = Number(focused?.closest('.card')?.dataset.place ?? -1);
+  const { place: slug, run } = focused?.closest('.card')?.dataset ?? {};
   draw();
   if (document.activeElement !== document.body || !focused) {
     return;
   }
-  if (place < 0) {
+  if (slug === undefined) {
     (focused.id ? $(focused.id) : null)?.focus();
     return;
   }
-  const now = (store.job.line ?? []).indexOf(before[place]);
-  const last = $('cards').querySelectorAll('.card').length - 1;
-  const to = Math.min(now < 0 ? place : now, last);
+  const place = Number(slug.split('-').pop());
+  const line = at(store.job, `${run}line`) ?? [];
+  const now = line.indexOf(at(before, `${run}line.${place}`));
+  const to = slugOf(`${run}line.${Math.min(now < 0 ? place : now, line.length - 1)}`);
   const card = $('cards').querySelector(`[data-place="${to}"]`);
   const { act } = focused.dataset;
   const same = act
     ? card?.querySelector(`[data-act="${act}"]:not(:disabled)`)
     : focused.id
-      ? $(focused.id.replace(/^card-\d+/, `card-${to}`))
+      ? $(focused.id.replace(/^card-[\d-]+(?=-)/, `card-${to}`))
       : card?.querySelector('summary');
   (same ?? card?.querySelector('[data-act]:not(:disabled)') ?? $('kind')).focus();
 }
@@ -98,40 +111,63 @@ document.addEventListener('input', ({ target }) => {
     if (!isText) {
       store.pause();
     }
-    if (path === 'tool.name') {
-      $('cards').lastElementChild.textContent = target.value.trim() || 'Tool';
+    if (path.endsWith('tool.name')) {
+      (target.closest('.cards') ?? $('cards')).lastElementChild.textContent = target.value.trim() || 'Tool';
     }
   }
 });
 document.addEventListener('focusout', () => store.pause());
 $('told').addEventListener('submit', (e) => e.preventDefault());
 
-function act(action, place) {
-  const line = store.job.line ?? [];
-  const next = action === 'remove' ? removed(line, place) : moved(line, place, action === 'before' ? -1 : 1);
-  if (next === line) {
-    return;
+function act(action, path, place, more) {
+  const run = path ? at(store.job, path.slice(0, -1)) : store.job;
+  const line = run.line ?? [];
+  const put = (next) => store.change({ job: path ? withAt(store.job, path.slice(0, -1), next) : next });
+  if (action === 'spread') {
+    put(spread(run, place));
+    say('Two lines stand behind the splitter now, each with a tool of its own.');
+    $('cards').querySelector(`[data-field="${path}line.${place}.lines.1.tool.name"]`)?.focus();
+  } else if (action === 'branch') {
+    put(branched(run, place));
+    const last = line[place].lines.length;
+    say(`${many(last + 1, 'line')} stand behind the splitter now.`);
+    $('cards').querySelector(`[data-field="${path}line.${place}.lines.${last}.tool.name"]`)?.focus();
+  } else if (action === 'unbranch') {
+    put(unbranched(run, place, more));
+    say(`The line is removed. ${many(line[place].lines.length - 1, 'line')} left behind the splitter.`);
+  } else if (action === 'add') {
+    add(path, more);
+  } else if (action === 'remove' && isSpread(line[place])) {
+    put(gathered(run, place));
+    say('The splitter is removed. What stands here now was its first line.');
+  } else {
+    const next = action === 'remove' ? removed(line, place) : moved(line, place, action === 'before' ? -1 : 1);
+    if (next === line) {
+      return;
+    }
+    const to = action === 'remove' ? Math.min(place, next.length - 1) : place + (action === 'before' ? -1 : 1);
+    put({ ...run, line: next });
+    say(
+      action === 'remove'
+        ? `${called(line[place].kind)} removed. ${many(next.length, 'card')} left.`
+        : `${called(line[place].kind)} stands ${to + 1} of ${next.length} now.`,
+    );
   }
-  const to = action === 'remove' ? Math.min(place, next.length - 1) : place + (action === 'before' ? -1 : 1);
-  store.change({ job: withAt(store.job, 'line', next) });
-  say(
-    action === 'remove'
-      ? `${called(line[place].kind)} removed. ${many(next.length, 'card')} left.`
-      : `${called(line[place].kind)} stands ${to + 1} of ${next.length} now.`,
-  );
+}
+
+/** Puts a card where such a part stands, and leads to it. */
+function add(path, kind) {
+  const line = at(store.job, `${path}line`) ?? [];
+  const behind = placeFor(line, kind);
+  store.change({ job: withAt(store.job, `${path}line`, added(line, kind, behind)) });
+  $('cards')
+    .querySelector(`[data-place="${slugOf(`${path}line.${behind + 1}`)}"] input`)
+    ?.focus();
 }
 
 $('kind').append(...kindOptions());
 $('kind').value = 'hose';
-$('add').addEventListener('click', () => {
-  const line = store.job.line ?? [];
-  const kind = $('kind').value;
-  const behind = placeFor(line, kind);
-  store.change({ job: withAt(store.job, 'line', added(line, kind, behind)) });
-  $('cards')
-    .querySelector(`[data-place="${behind + 1}"] input`)
-    ?.focus();
-});
+$('add').addEventListener('click', () => add('', $('kind').value));
 
 function buildSet(update, typing) {
   store.change({ built: update(store.now.built) }, typing);

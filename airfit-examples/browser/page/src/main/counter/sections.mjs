@@ -2,6 +2,7 @@
 import { $, many } from './page.mjs';
 import { el } from './elements.mjs';
 import { CHOICES, comparedInWords } from './compared.mjs';
+import { runs } from './line.mjs';
 import { SERVICE } from './service.mjs';
 import { isUsable, setFile } from './set.mjs';
 
@@ -19,13 +20,13 @@ const SHOWN = new Set([
   'tool',
   'conditions',
   'rankedBy',
+  'receiver',
+  'year',
 ]);
 
 const IN_WORDS = {
   now: 'what is connected now',
-  year: 'the figures of a year',
   extras: 'extras',
-  receiver: 'a receiver',
   rules: 'rules',
 };
 
@@ -33,8 +34,15 @@ if (SERVICE) {
   $('stock-open').textContent = 'Ask the service again';
 }
 
-/** Names what the file tells and no field shows. */
+/** Names what the file tells and no field shows, and unfolds what it tells and most jobs do not. */
 export function showKept(job) {
+  for (const name of ['receiver', 'year']) {
+    $(name).open ||= job[name] !== undefined;
+  }
+  const isSeveral = runs(job).length > 1 && job.tool === undefined;
+  $('tool').hidden = isSeveral;
+  $('tool-kinds').hidden = isSeveral;
+  $('tools').hidden = !isSeveral;
   const kept = Object.keys(job).filter((name) => !SHOWN.has(name) && !name.startsWith('//'));
   $('kept').textContent =
     kept.length > 0

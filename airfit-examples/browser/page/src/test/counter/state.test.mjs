@@ -6,7 +6,21 @@ import test from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { at, withAt } from '../../main/counter/paths.mjs';
 import { begun, canRedo, canUndo, changedTo, paused, redone, undone } from '../../main/counter/history.mjs';
-import { USUAL, added, fieldsOf, keptOf, moved, placeFor, removed } from '../../main/counter/line.mjs';
+import {
+  USUAL,
+  added,
+  branched,
+  fieldsOf,
+  gathered,
+  keptOf,
+  moved,
+  placeFor,
+  removed,
+  runs,
+  slugOf,
+  spread,
+  unbranched,
+} from '../../main/counter/line.mjs';
 import {
   asked,
   fieldOf,
@@ -140,9 +154,76 @@ test('a new card goes where such a part stands', () => {
 
 test('a card names what it keeps without showing it', () => {
   assert.deepEqual(keptOf({ kind: 'hose', reach: '5 m', part: { hose: '3/8 in' }, '//': 'remark' }), ['part']);
-  assert.deepEqual(keptOf({ kind: 'splitter', lines: [] }), ['lines']);
+  assert.deepEqual(keptOf({ kind: 'splitter', lines: [{ line: [] }], others: '1' }), ['others']);
+  assert.deepEqual(keptOf({ kind: 'splitter', lines: ['none of ours'] }), ['lines']);
   assert.deepEqual(keptOf({ kind: 'coupling', name: 'x', sameAs: 'y' }), ['sameAs']);
   assert.deepEqual(fieldsOf({ kind: 'not known' }), []);
+});
+
+test('what stands behind a splitter, with the tool, becomes the first of its lines, and comes back', () => {
+  const tool = { name: 'sander', air: '12 scfm' };
+  const job = { airfitJob: 2, line: [{ kind: 'outlet' }, { kind: 'splitter', part: 'W-2' }, { kind: 'hose' }], tool };
+  const several = spread(job, 1);
+  assert.equal(several.tool, undefined);
+  assert.deepEqual(several.line.slice(0, 1), [{ kind: 'outlet' }]);
+  assert.equal(several.line.length, 2);
+  assert.equal(several.line[1].part, 'W-2');
+  assert.deepEqual(several.line[1].lines[0], { tool, line: [{ kind: 'hose' }] });
+  assert.deepEqual(
+    several.line[1].lines[1].line.map(({ kind }) => kind),
+    ['coupling', 'hose', 'coupling'],
+  );
+  assert.deepEqual(gathered(several, 1), { airfitJob: 2, line: [{ kind: 'outlet' }, { kind: 'hose' }], tool });
+  const three = branched(several, 1);
+  assert.equal(three.line[1].lines.length, 3);
+  assert.deepEqual(unbranched(three, 1, 2), several);
+  const second = unbranched(unbranched(three, 1, 0), 1, 0);
+  assert.equal(second.line[1].lines.length, 1);
+  assert.equal(unbranched(second, 1, 0).line.at(-1).kind, 'coupling');
+  assert.deepEqual(spread({ line: [{ kind: 'splitter', othersTake: '9 scfm' }] }, 0).line[0].othersTake, undefined);
+});
+
+test('nothing goes behind a splitter that tells its lines, and it stays last', () => {
+  const line = [{ kind: 'outlet' }, { kind: 'hose' }, { kind: 'splitter', lines: [] }];
+  assert.equal(moved(line, 1, 1), line);
+  assert.equal(moved(line, 2, -1), line);
+  assert.equal(moved(line, 1, -1)[0].kind, 'hose');
+  assert.deepEqual(
+    added(USUAL, 'splitter', placeFor(USUAL, 'splitter')).map(({ kind }) => kind),
+    ['outlet', 'splitter', 'coupling', 'hose', 'coupling'],
+  );
+});
+
+test('lines behind lines are found, each with its number and its path', () => {
+  const content = everyJob.find(({ name }) => name.endsWith('two-benches.json')).content;
+  const found = runs(content);
+  assert.ok(found.some(({ called }) => /^\d\.\d$/.test(called)));
+  for (const { run, path } of found) {
+    assert.equal(path === '' ? content : at(content, path.slice(0, -1)), run);
+  }
+  assert.equal(slugOf('line.4.part.bore'), '4');
+  assert.equal(slugOf('line.3.lines.0.line.2.reach'), '3-0-2');
+  assert.equal(slugOf('line.3.lines.0.tool.air'), '3');
+  assert.equal(slugOf('tool.air'), '');
+});
+
+test('what several tools lack is told for each, and samples stand for it when the rest is checked', () => {
+  const splitter = { ...freshJob(), line: [{ kind: 'outlet' }, { kind: 'splitter' }] };
+  const several = spread(splitter, 1);
+  const wanted = lacking(several).map(({ field, what }) => `${field}: ${what}`);
+  assert.ok(wanted.includes('line.1.lines.1.tool.inlet: the thread at the tool, line 2'));
+  assert.ok(wanted.includes('line.1.lines.0.line.1.reach: how far the hose must reach, line 1'));
+  assert.ok(isBegun(several));
+  const whole = JSON.parse(filesToCheck(several, { name: 'own.csv', text: 'record,id' })['job.json']);
+  assert.deepEqual(lacking(whole), []);
+  assert.equal(whole.line[1].lines[0].tool.pressure, '80 psig');
+  assert.equal(whole.line[1].lines[1].tool.name, 'Tool 2');
+});
+
+test('of a receiver and of a year what must be there is wanted once something of it is told', () => {
+  const fields = (more) => lacking({ ...freshJob(), ...more }).map(({ field }) => field);
+  assert.deepEqual(fields({ receiver: { volume: '240 US gal' } }).slice(-2), ['receiver.draws', 'receiver.every']);
+  assert.deepEqual(fields({ year: { flow: '60 scfm' } }).slice(-2), ['year.hours', 'year.electricity']);
 });
 
 test('what is lacking is told field by field, and nothing of a whole job', () => {
