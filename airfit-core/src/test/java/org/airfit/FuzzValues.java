@@ -358,9 +358,13 @@ final class FuzzValues {
     return sign * Math.pow(10.0, LARGEST_POWER * (2.0 * random.nextDouble() - 1.0));
   }
 
-  /** Words without those that a number prints that is none: a name may hold them, and then an answer prints them. */
+  /**
+   * Words without those that a number prints that is none, and where numbers are rounded without more digits than
+   * these have: a name may hold them, and then an answer prints them.
+   */
   private String name() {
-    return words().replace("NaN", "Nan").replace("Infinity", "infinity");
+    String name = words().replace("NaN", "Nan").replace("Infinity", "infinity");
+    return digits < 17 && Fuzzer.showsNoise(name) ? "a part" : name;
   }
 
   /** A word of the trade or a value that was printed, as it is or broken; sometimes only odd characters. */
