@@ -96,6 +96,16 @@ class RankedTest {
     assertThat(profiles(Objective.LOWEST_PRICE)).containsExactly("wren", "finch");
   }
 
+  /** With one wanted the cheapest is found first; it has two profiles, and must not cut off what has one, though that costs more. */
+  @Test
+  void one_profile_throughout_is_found_also_where_only_one_proposal_is_wanted() {
+    Catalogue catalogue = Catalogue.of(ofTwoProfiles("30 EUR", "3 EUR"));
+    Requirement job = Shelf.job().objective(Objective.FEWEST_PIECES).build();
+    Proposal only = new PartSearch(job, catalogue, 1).fitting().get(0);
+    assertThat(only.plug("outlet").profile()).isEqualTo("finch");
+    assertThat(only.plug("tool").profile()).isEqualTo("finch");
+  }
+
   /** An outlet of G 1/2: a socket of G 1/4 is nearer than one of 1/2 NPT, and the families are named. */
   @Test
   void a_miss_of_the_same_standard_is_nearer_than_one_of_another() {
