@@ -67,6 +67,12 @@ public sealed interface RunResult extends Worked {
     /** What a computed loss may be too small by, as a part of it; see {@link #justEnough}. */
     private static final double LEFT_OUT = 0.1;
 
+    /**
+     * What a usual gauge may be off: 1.6 % of its range of 0 to 10 bar, which is class 1.6 of EN 837-1:1996 (accuracy
+     * classes, from memory). That a gauge is of this class and range is common practice, no source.
+     */
+    public static final PressureDrop GAUGE_ERROR = PressureDrop.ofPascals(0.016 * 10.0e5);
+
     private static final Symbol AT_SUPPLY = Symbol.of("ps", ValueKind.SAID_PRESSURE);
     private static final Symbol AT_TOOL = Symbol.of("pt", ValueKind.SAID_PRESSURE);
 
@@ -172,6 +178,20 @@ public sealed interface RunResult extends Worked {
       double lost =
           arrival.shares.stream().mapToDouble(share -> share.lost().pascals()).sum();
       return over >= 0.0 && over < LEFT_OUT * lost
+          ? Optional.of(PressureDrop.ofPascals(over))
+          : Optional.empty();
+    }
+
+    /**
+     * Tells what is left over where a usual gauge does not show it surely: less than {@link #GAUGE_ERROR}.
+     *
+     * @param needed the pressure that the tool needs
+     * @return what is over, which may be nothing; empty where there is too little, or more than a gauge may be off
+     */
+    public Optional<PressureDrop> lessThanAGaugeShows(GaugePressure needed) {
+      double over =
+          atToolGauge().pascals() - Objects.requireNonNull(needed, "needed").pascals();
+      return over >= 0.0 && over < GAUGE_ERROR.pascals()
           ? Optional.of(PressureDrop.ofPascals(over))
           : Optional.empty();
     }

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Ruling;
 import org.airfit.working.UnitSystem;
@@ -248,6 +249,9 @@ final class RuleSentences {
                   delivered -> delivered
                       .justEnough(job.least())
                       .map(spare -> " That is just enough, with " + units.say(spare) + " to spare.")
+                      .or(() -> delivered
+                          .lessThanAGaugeShows(job.least())
+                          .map(spare -> belowGauge(spare, units)))
                       .orElse(""),
                   starved -> ""));
     }
@@ -261,6 +265,12 @@ final class RuleSentences {
             starved -> RuleAnswer.unmet("The tool starves: " + starved.element()
                 + " does not let the air through, it needs " + wanted + "."
                 + GivenHoses.inWords(a, units)));
+  }
+
+  private static String belowGauge(PressureDrop spare, UnitSystem units) {
+    return " That is just enough: the " + units.say(spare)
+        + " to spare are less than a usual gauge may be off, "
+        + units.say(RunResult.Delivered.GAUGE_ERROR) + " (class 1.6 of EN 837-1, 0 to 10 bar).";
   }
 
   /** What holds the air back: what is too low in front of the parts, or what narrows most. */

@@ -152,6 +152,17 @@ class RankedTest {
         Objective.FEWEST_PIECES,
         Shelf.hose(priced("hose", "9 EUR"), 9.5, 10.0));
     assertThat(just.of(Rule.AIR_AT_TOOL).reason()).contains("That is just enough, with ");
+    Part wide = Shelf.hose(priced("hose", "9 EUR"), 19.0, 10.0);
+    double left = Shelf.pascalsAtTool(best(5.0, Objective.FEWEST_PIECES, wide)) / 1.0e5;
+    Proposal belowGauge = best(left - 0.15, Objective.FEWEST_PIECES, wide);
+    assertThat(belowGauge.of(Rule.AIR_AT_TOOL).outcome()).isEqualTo(RuleOutcome.MET);
+    assertThat(belowGauge.of(Rule.AIR_AT_TOOL).reason())
+        .endsWith(" That is just enough: the 0.15 bar to spare are less than a usual gauge may be"
+            + " off, 0.16 bar (class 1.6 of EN 837-1, 0 to 10 bar).");
+    assertThat(best(left - 0.17, Objective.FEWEST_PIECES, wide)
+            .of(Rule.AIR_AT_TOOL)
+            .reason())
+        .doesNotContain("just enough");
   }
 
   @Test

@@ -267,6 +267,10 @@ final class InWords {
                     ? delivered
                         .justEnough(least)
                         .map(spare -> "just enough, " + units.say(spare) + " to spare.")
+                        .or(() -> delivered
+                            .lessThanAGaugeShows(least)
+                            .map(spare -> "just enough, " + units.say(spare)
+                                + " to spare, less than a gauge shows."))
                         .orElse("enough.")
                     : "too little."),
             starved -> "The tool starves: " + starved.element()
