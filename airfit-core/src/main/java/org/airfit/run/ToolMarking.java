@@ -84,6 +84,7 @@ public final class ToolMarking {
   private final String text;
   private final Optional<GaugePressure> needed;
   private final Optional<GaugePressure> allowed;
+  private final boolean allowedOfRange;
   private final List<Flow> flows;
   private final boolean average;
 
@@ -91,11 +92,13 @@ public final class ToolMarking {
       String text,
       Optional<GaugePressure> needed,
       Optional<GaugePressure> allowed,
+      boolean allowedOfRange,
       List<Flow> flows,
       boolean average) {
     this.text = text;
     this.needed = needed;
     this.allowed = allowed;
+    this.allowedOfRange = allowedOfRange;
     this.flows = List.copyOf(flows);
     this.average = average;
   }
@@ -119,6 +122,14 @@ public final class ToolMarking {
   /** {@return the highest gauge pressure that its maker allows; empty where the marking tells none} */
   public Optional<GaugePressure> allowed() {
     return allowed;
+  }
+
+  /**
+   * {@return whether the highest pressure is the upper end of a range such as "90-100 psi", and not marked as the most:
+   * that it is a limit is then taken for granted, to be on the safe side, and somebody should ask}
+   */
+  public boolean isAllowedOfRange() {
+    return allowedOfRange;
   }
 
   /** {@return whether the air is an average over the time} */
@@ -169,13 +180,14 @@ public final class ToolMarking {
     return other instanceof ToolMarking that
         && needed.equals(that.needed)
         && allowed.equals(that.allowed)
+        && allowedOfRange == that.allowedOfRange
         && flows.equals(that.flows)
         && average == that.average;
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(needed, allowed, flows, average);
+    return Objects.hash(needed, allowed, allowedOfRange, flows, average);
   }
 
   /** {@return the marking as it was given} */
@@ -195,6 +207,7 @@ public final class ToolMarking {
     private @Nullable GaugePressure allowed;
     private final List<Flow> flows = new ArrayList<>();
     private boolean isRange;
+    private boolean isAllowedOfRange;
     private boolean isHighest;
     private boolean isAverage;
     private boolean average;
@@ -241,6 +254,7 @@ public final class ToolMarking {
           whole.strip(),
           pressures.stream().findFirst(),
           Optional.ofNullable(allowed),
+          isAllowedOfRange,
           flows,
           average);
     }
@@ -306,9 +320,11 @@ public final class ToolMarking {
           throw wrong(at, "of a range the lower pressure comes first");
         }
         takeNeeded(at, pressure);
+        isAllowedOfRange |= allowed == null;
         takeAllowed(at, higher);
       } else if (isHighest) {
         takeAllowed(at, pressure);
+        isAllowedOfRange = false;
       } else {
         takeNeeded(at, pressure);
       }

@@ -92,6 +92,11 @@ class ToolMarkingTest {
     assertThat(marking.needed()).contains(GaugePressure.ofPsi(90.0));
     assertThat(marking.allowed()).contains(GaugePressure.ofPsi(120.0));
     ToolMarking between = ToolMarking.parse("6-8 bar 300-400 l/min ANR");
+    assertThat(marking.isAllowedOfRange()).isFalse();
+    assertThat(between.isAllowedOfRange()).isTrue();
+    assertThat(ToolMarking.parse("6-8 bar, max 8 bar").isAllowedOfRange()).isFalse();
+    assertThat(ToolMarking.parse("max 8 bar, 6-8 bar").isAllowedOfRange()).isFalse();
+    assertThat(between).isNotEqualTo(ToolMarking.parse("6 bar, max 8 bar, 300-400 l/min ANR"));
     assertThat(between.needed()).contains(GaugePressure.ofBar(6.0));
     assertThat(between.allowed()).contains(GaugePressure.ofBar(8.0));
     assertThat(air(between))

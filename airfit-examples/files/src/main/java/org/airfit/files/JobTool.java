@@ -103,6 +103,9 @@ final class JobTool {
         ? Optional.of(
             rating.get().one(GaugePressure::parse, "give the lowest, which the tool surely stands"))
         : marked.flatMap(MarkingField::allowed);
+    if (rating.isEmpty() && marked.isPresent()) {
+      marked.get().remarkOnRange(remarks);
+    }
     if (allowed.isPresent()) {
       T before = fuller;
       Field field = rating.or(() -> marked.map(MarkingField::field)).orElse(tool);

@@ -63,6 +63,16 @@ final class MarkingField {
     return marking.allowed();
   }
 
+  /** Says what the higher pressure of a range was taken for, which is a limit only if the maker says so. */
+  void remarkOnRange(List<String> remarks) {
+    if (marking.isAllowedOfRange()) {
+      remarks.add("\"" + Printable.line(typed())
+          + "\" in tool.marking tells a range of pressure: the lower is taken for what the tool needs, the higher for"
+          + " the highest that its maker allows. Ask whether that is a limit, and tell in tool.notAbove what the maker"
+          + " allows.");
+    }
+  }
+
   /** The air that the marking tells, with how it was read among the remarks. */
   Optional<Range<FreeAirFlow>> air(AirState around, List<String> remarks)
       throws WrongFileException {

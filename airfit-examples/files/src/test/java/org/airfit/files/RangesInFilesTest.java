@@ -217,4 +217,25 @@ class RangesInFilesTest {
     assertThat(psiBehindTheRegulator(job)).isCloseTo(worst, within(1.0e-3));
     assertThat(job.toBuilder().build().isExact()).isEqualTo(isKnown);
   }
+
+  /** Nobody said that 100 psi is a limit: it is taken for one, to be on the safe side, and the sheet asks. */
+  @ParameterizedTest
+  @CsvSource({
+    "90-100 psi 4 CFM, '', true",
+    "'90-100 psi 4 CFM', '\"notAbove\": \"120 psig\", ', false",
+    "'90 psi, max 100 psi, 4 CFM', '', false",
+  })
+  void the_higher_pressure_of_a_marked_range_is_asked_about(
+      String marking, String limit, boolean isAsked) throws Exception {
+    String told = "\"air\": \"11 scfm\", \"pressure\": \"80 psig\", \"inlet\": \"1/4 NPT female\",\n"
+        + "    \"notAbove\": \"110 psig\", ";
+    Job job = Disk.job(
+        job(told, "\"marking\": \"" + marking + "\", \"inlet\": \"1/4 NPT female\", " + limit));
+    assertThat(job.requirement().toolRating().orElseThrow().psi())
+        .isCloseTo(limit.isEmpty() ? 100.0 : 120.0, within(1.0e-9));
+    String question = "Ask whether that is a limit, and tell in tool.notAbove what the maker allows.";
+    assertThat(job.remarks().stream().anyMatch(remark -> remark.endsWith(question)
+            && remark.startsWith("\"" + marking + "\" in tool.marking tells a range of pressure")))
+        .isEqualTo(isAsked);
+  }
 }
