@@ -60,6 +60,12 @@ public record Range<Q extends Quantity<Q, ?>>(Q least, Q most) {
     Objects.requireNonNull(text, "text");
     Objects.requireNonNull(parse, "parse");
     Ends<Q> ends = ends(text, parse);
+    if (ends.least().compareTo(ends.most()) > 0) {
+      int to = text.indexOf(TO);
+      throw new IllegalArgumentException(
+          "least of a range must be at most " + text.substring(to + TO.length()).strip() + ", was "
+              + text.substring(0, to).strip() + "; say the smaller one first");
+    }
     return new Range<>(ends.least(), ends.most());
   }
 

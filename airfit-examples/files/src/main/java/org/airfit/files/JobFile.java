@@ -148,7 +148,7 @@ public final class JobFile {
         requirement,
         around,
         remarks);
-    line.tell(requirement);
+    line.tell(requirement, JobSupply.pressureField(supplied));
     Optional<Field> conditions =
         root.find("conditions", "an object such as {\"place\": \"indoors\"}");
     if (conditions.isPresent()) {

@@ -144,7 +144,7 @@ final class JobLine {
   }
 
   /** Tells the pipes, the outlet and what stands behind it. */
-  void tell(Requirement.Builder requirement) throws WrongFileException {
+  void tell(Requirement.Builder requirement, Field supply) throws WrongFileException {
     for (Entry pipe : pipes) {
       ConduitRange conduit = FlowFields.conduitRange(pipe.item());
       FlowFields.remarkOnBore(pipe.item(), conduit, remarks);
@@ -152,34 +152,40 @@ final class JobLine {
       requirement.pipe(pipe.name(), conduit);
     }
     requirement.outlet(Objects.requireNonNull(outlet));
-    remarkOnSettings();
+    remarkOnSettings(supply);
   }
 
-  /** A regulator with what it is called and what it is set to. */
-  private record Setting(String name, Range<GaugePressure> set) {}
+  /** A regulator, or the supply, with how a sentence calls it, what it is set to and what to look after. */
+  private record Setting(String called, Range<GaugePressure> set, String look) {
 
-  /** A regulator holds no more than one in front of it leaves: one that is set higher never regulates. */
-  private void remarkOnSettings() throws WrongFileException {
-    Optional<Setting> inFront = regulator == null
-        ? Optional.empty()
-        : Optional.of(new Setting(regulator.name(), set(regulator.item())));
+    static Setting of(String name, Range<GaugePressure> set) {
+      return new Setting("\"" + name + "\"", set, "Look whether the two are exchanged.");
+    }
+  }
+
+  /** A regulator holds no more than stands in front of it: one that is set higher never regulates. */
+  private void remarkOnSettings(Field supply) throws WrongFileException {
+    Setting inFront = regulator == null
+        ? new Setting(
+            "the supply of " + supply.text().strip(),
+            supply.range(GaugePressure::parse),
+            "Look whether it is wanted, and what it is set to.")
+        : Setting.of(regulator.name(), set(regulator.item()));
     remarkOnSettings(inFront, slots, lines);
   }
 
-  private void remarkOnSettings(Optional<Setting> before, List<Slot> inRow, List<ToolLine> behind) {
-    Optional<Setting> inFront = before;
+  private void remarkOnSettings(Setting before, List<Slot> inRow, List<ToolLine> behind) {
+    Setting inFront = before;
     for (Slot slot : inRow) {
       if (!(slot instanceof Slot.Regulated regulated)) {
         continue;
       }
-      if (inFront.isPresent()
-          && regulated.setRange().least().compareTo(inFront.get().set().most()) > 0) {
+      if (regulated.setRange().least().compareTo(inFront.set().most()) > 0) {
         remarks.add("\"" + regulated.name() + "\" in " + placeOf.get(regulated.name())
-            + " is set higher than \"" + inFront.get().name()
-            + "\" in front of it: it never has so much to hold, and does nothing. Look whether the two are"
-            + " exchanged.");
+            + " is set higher than " + inFront.called()
+            + " in front of it: it never has so much to hold, and does nothing. " + inFront.look());
       } else {
-        inFront = Optional.of(new Setting(regulated.name(), regulated.setRange()));
+        inFront = Setting.of(regulated.name(), regulated.setRange());
       }
     }
     for (ToolLine line : behind) {
@@ -318,6 +324,13 @@ final class JobLine {
     }
     Optional<Length> most =
         Optional.of(longest.get().one(Length::parse, "give the longest that will do"));
+    if (there.isEmpty() && most.get().compareTo(reach.most()) < 0) {
+      throw longest
+          .get()
+          .wrong("was " + longest.get().text().strip() + ", below the reach of "
+              + item.field(REACH, ACCEPTED_REACH).text().strip()
+              + "; give the longest that will do, or leave it out");
+    }
     return longest.get().build(() -> new Slot.Hose(name, reach, isWhip, most, bore, there));
   }
 

@@ -307,6 +307,15 @@ final class PartFields {
           "needs the currency of the catalogue; say \"currency\": \"EUR\" or what yours is"
               + " beside its name");
     }
-    return amount.as(number -> Money.parse(number + " " + currency.get()));
+    String typed = amount.text().strip();
+    if (typed.isEmpty() || !Character.isLetter(typed.charAt(typed.length() - 1))) {
+      return amount.as(number -> Money.parse(number + " " + currency.get()));
+    }
+    Money price = amount.as(Money::parse);
+    if (!price.currency().equals(currency.get())) {
+      throw amount.wrong("is in " + price.currency() + ", the catalogue in " + currency.get()
+          + "; airfit knows no rates, turn it into " + currency.get());
+    }
+    return price;
   }
 }

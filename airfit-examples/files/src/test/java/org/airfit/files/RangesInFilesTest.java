@@ -15,6 +15,7 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.UnmarkedFlow;
+import org.airfit.select.Catalogue;
 import org.airfit.select.Requirement;
 import org.airfit.select.Slot;
 import org.junit.jupiter.api.Test;
@@ -237,5 +238,48 @@ class RangesInFilesTest {
     assertThat(job.remarks().stream().anyMatch(remark -> remark.endsWith(question)
             && remark.startsWith("\"" + marking + "\" in tool.marking tells a range of pressure")))
         .isEqualTo(isAsked);
+  }
+
+  @Test
+  void lengths_of_a_hose_that_contradict_each_other_are_told_as_typed() throws Exception {
+    Path job = job("\"reach\": \"40 ft\"", "\"reach\": \"30 to 40 ft\", \"atMost\": \"35 ft\"");
+    assertThat(catchThrowableOfType(WrongFileException.class, () -> Disk.job(job)))
+        .hasMessage("job.json: line[5].atMost: was 35 ft, below the reach of 30 to 40 ft; give the"
+            + " longest that will do, or leave it out");
+    Path other = job("\"reach\": \"40 ft\"", "\"reach\": \"40 to 30 ft\"");
+    assertThat(catchThrowableOfType(WrongFileException.class, () -> Disk.job(other)))
+        .hasMessageEndingWith(": was \"40 to 30 ft\"; the smaller value comes first");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"125 psig, false", "130 to 140 psig, true"})
+  void a_regulator_set_above_its_supply_does_nothing(String set, boolean isRemarked)
+      throws Exception {
+    Job job = Disk.job(job(
+        "\"set\": \"90 psig\", \"ifFails\": \"120 psig\"", "\"set\": \"" + set + "\""));
+    assertThat(job.remarks()
+            .contains("\"regulator\" in line[3] is set higher than the supply of 100 to 125 psig in"
+                + " front of it: it never has so much to hold, and does nothing. Look whether it is"
+                + " wanted, and what it is set to."))
+        .isEqualTo(isRemarked);
+  }
+
+  /** What repeats the currency of the catalogue is that price, not "38.00 EUR EUR". */
+  @Test
+  void a_price_may_repeat_the_currency_of_its_catalogue() throws Exception {
+    String plain = Files.readString(YARD.resolve("catalogue.json"));
+    String price = plain.replaceFirst("(?s).*?\"price\": \"([0-9.]+)\".*", "$1");
+    String currency = plain.replaceFirst("(?s).*?\"currency\": \"([^\"]+)\".*", "$1");
+    String quoted = "\"price\": \"" + price + "\"";
+    Path job = job("40 ft", "40 ft");
+    Path file = folder.resolve("catalogue.json");
+    Catalogue before = Disk.job(job).catalogue().parts();
+    Files.writeString(
+        file, plain.replace(quoted, "\"price\": \"" + price + " " + currency + "\""));
+    assertThat(Disk.job(job).catalogue().parts()).isEqualTo(before);
+    Files.writeString(file, plain.replace(quoted, "\"price\": \"" + price + " XTS\""));
+    assertThat(catchThrowableOfType(WrongFileException.class, () -> Disk.job(job)))
+        .hasMessageContaining(".price: is in XTS, the catalogue in " + currency
+            + "; airfit knows no rates, turn it into " + currency);
   }
 }
