@@ -2,6 +2,7 @@ package org.airfit.select;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -23,6 +24,9 @@ import org.jspecify.annotations.Nullable;
  * themselves. The question comes first of which an answer may break a rule of safety; then that whose answers settle
  * most open rules on average, each answer taken as likely as another; then that of which most answers change the parts;
  * then by the order of {@link Topic}. That order is our own choice.
+ *
+ * <p>Where a rule stays broken whatever is answered, nothing can fit and nothing is asked any more but what the line
+ * carries: {@link #brokenWhateverIsAnswered}.
  *
  * <p>What the customer does not know is not asked again, and stays open. The talk ends whatever the customer knows. At
  * its end no answer to any question changes something; answers to two questions at once are not tried, and rarely may.
@@ -216,14 +220,44 @@ public final class Interview {
     }
     Requirement job = told.job().get();
     Standing now = Standing.of(job, catalogue);
+    Map<Asked, List<Tried>> tried = triedEach(job, units);
+    boolean isHopeless = !now.brokenStill(standings(tried)).isEmpty();
     List<Weighed> weighed = new ArrayList<>();
-    for (Asked asked : open(job)) {
-      Weighed each = weighed(asked.subject(), now, tried(asked, job, units));
+    tried.forEach((asked, answers) -> {
+      Weighed each = isHopeless && asked.subject().topic() != Topic.MEDIUM
+          ? null
+          : weighed(asked.subject(), now, answers);
       if (each != null) {
         weighed.add(each);
       }
-    }
+    });
     return weighed.stream().sorted(ORDER).map(Weighed::question).toList();
+  }
+
+  /**
+   * {@return the rules that stay broken whatever is answered to any one of the questions that are left, so that nothing
+   * can fit and no question is asked any more; empty where something fits or may, and while something is {@link
+   * #missing}}
+   */
+  public List<Rule> brokenWhateverIsAnswered() {
+    if (refusal().isPresent() || told.job().isEmpty()) {
+      return List.of();
+    }
+    Requirement job = told.job().get();
+    return Standing.of(job, catalogue).brokenStill(standings(triedEach(job, UnitSystem.SI)));
+  }
+
+  private static List<Standing> standings(Map<Asked, List<Tried>> tried) {
+    return tried.values().stream().flatMap(List::stream).map(Tried::standing).toList();
+  }
+
+  /** What is open, with each possible answer tried. */
+  private Map<Asked, List<Tried>> triedEach(Requirement job, UnitSystem units) {
+    Map<Asked, List<Tried>> tried = new LinkedHashMap<>();
+    for (Asked asked : open(job)) {
+      tried.put(asked, tried(asked, job, units));
+    }
+    return tried;
   }
 
   /** What could be asked: a subject, with the job of the tool it is asked of. */

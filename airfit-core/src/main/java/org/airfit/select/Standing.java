@@ -117,6 +117,19 @@ record Standing(
         && missing.equals(other.missing);
   }
 
+  /** The rules that are broken here and in each of other standings in which anything is proposed at all. */
+  List<Rule> brokenStill(List<Standing> others) {
+    return told.entrySet().stream()
+        .filter(each -> each.getValue() == RuleOutcome.UNMET)
+        .map(Map.Entry::getKey)
+        .filter(point -> others.stream()
+            .allMatch(other -> other.shown.isEmpty()
+                || other.told.get(point) == RuleOutcome.UNMET))
+        .map(Point::rule)
+        .distinct()
+        .toList();
+  }
+
   /** How many rules are open here and not there. */
   int settledBy(Standing after) {
     int settled = 0;

@@ -312,6 +312,36 @@ class InterviewTest {
     assertThat(topics(talk(bare()))).doesNotContain(Topic.REGULATOR);
   }
 
+  /** A tool that is made for less than the supply holds: only a regulator set lower, which is no answer, would do. */
+  @Test
+  void where_nothing_can_fit_whatever_is_answered_it_stops_and_says_why() {
+    Interview talk = Interview.of(
+            Shelf.job().toolRating(GaugePressure.ofBar(6.5)).build(),
+            Catalogue.of(Shelf.parts()))
+        .with(Topic.MEDIUM, "compressed air");
+    assertThat(talk.brokenWhateverIsAnswered()).containsExactly(Rule.TOOL_RATED);
+    assertThat(talk.questions()).isEmpty();
+    assertThat(talk.next()).isEmpty();
+    Interview unasked = Interview.of(
+        Shelf.job().toolRating(GaugePressure.ofBar(6.5)).build(), Catalogue.of(Shelf.parts()));
+    assertThat(topics(unasked)).containsExactly(Topic.MEDIUM);
+    Interview sound = talk.with(Topic.TOOL_RATING, "7.5 bar(g)");
+    assertThat(sound.brokenWhateverIsAnswered()).isEmpty();
+    assertThat(sound.questions()).isNotEmpty();
+  }
+
+  /** 7 bar are held, 9 can stand in front: broken without a regulator, and the answer that there is one mends it. */
+  @Test
+  void where_one_answer_may_mend_it_the_talk_goes_on() {
+    Interview talk = talk(
+        bare().toolRating(GaugePressure.ofBar(7.5)).highest(GaugePressure.ofBar(9.0)));
+    assertThat(talk.selection().orElseThrow()).isInstanceOf(Selection.NothingFits.class);
+    assertThat(talk.brokenWhateverIsAnswered()).isEmpty();
+    assertThat(topics(talk)).contains(Topic.REGULATOR);
+    assertThat(talk.with(Topic.REGULATOR, "no").brokenWhateverIsAnswered())
+        .containsExactly(Rule.TOOL_RATED);
+  }
+
   private static Part.Plug plug(String id, Material material, String price) {
     return new Part.Plug(
         PartFacts.of(id, "plug of " + material)
@@ -652,8 +682,13 @@ class InterviewTest {
     int asked = 0;
     for (Optional<Question> next = talk.next(); next.isPresent(); next = talk.next()) {
       Question question = next.get();
-      List<PossibleAnswer> answers = question.answers();
-      talk = talk.with(question.topic(), answers.get(answers.size() - 1).text());
+      // the last answer with which something can fit still: behind another one nothing more is asked
+      Interview before = talk;
+      talk = question.answers().stream()
+          .map(answer -> before.with(question.topic(), answer.text()))
+          .filter(after -> after.brokenWhateverIsAnswered().isEmpty())
+          .reduce((first, last) -> last)
+          .orElseThrow();
       asked++;
     }
     assertThat(asked).isBetween(5, Topic.values().length);

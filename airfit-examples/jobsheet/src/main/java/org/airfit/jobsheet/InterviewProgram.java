@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.Map;
 import org.airfit.files.Disk;
 import org.airfit.files.Job;
@@ -18,6 +19,7 @@ import org.airfit.files.Printable;
 import org.airfit.files.ShopCatalogue;
 import org.airfit.files.WrongFileException;
 import org.airfit.select.Interview;
+import org.airfit.select.Rule;
 import org.airfit.select.Subject;
 import org.airfit.select.Topic;
 
@@ -83,14 +85,25 @@ final class InterviewProgram {
     } else {
       lines.wrapped(
           "",
-          talk.next().isEmpty()
-              ? "All was asked that can change the proposal."
-              : "Not all was asked; this is what stands so far.");
+          asked(talk));
       inShort(lines, Disk.job(place));
     }
     notKnown(lines, talk);
     lines.line("Written: " + Printable.line(place.toString()));
     out.print(lines);
+  }
+
+  /** Whether all was asked, in a sentence. */
+  private static String asked(Interview talk) {
+    List<Rule> broken = talk.brokenWhateverIsAnswered();
+    if (!broken.isEmpty()) {
+      return "Nothing in the catalogue can fit, whatever else is answered, so that no more is asked. Not met: "
+          + broken.stream().map(Rule::title).collect(Collectors.joining(", "))
+          + ". What would have to change, and what comes nearest, stands on the sheet of the job.";
+    }
+    return talk.next().isEmpty()
+        ? "All was asked that can change the proposal."
+        : "Not all was asked; this is what stands so far.";
   }
 
   private static void inShort(Lines lines, Job job) {
