@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
@@ -150,19 +151,18 @@ public sealed interface Selection extends Worked {
       Objects.requireNonNull(units, "units");
       if (tooLow != null) {
         List<String> give = new ArrayList<>(SupplyTooLow.inWords(tooLow, units));
-        JobFindings.of(tooLow).findings(units).stream()
-            .filter(finding -> finding.outcome() == RuleOutcome.UNMET)
+        broken(units)
+            .filter(finding -> finding.rule() != Rule.AIR_AT_TOOL)
             .forEach(finding -> give.add(finding.toString()));
         return List.copyOf(give);
       }
-      return closest.isEmpty() ? missing : brokenBy(closest.get(0), units);
+      return closest.isEmpty() ? missing : broken(units).map(Finding::toString).toList();
     }
 
-    private static List<String> brokenBy(Proposal miss, UnitSystem units) {
-      return miss.findings(units).stream()
-          .filter(finding -> finding.outcome() == RuleOutcome.UNMET)
-          .map(Finding::toString)
-          .toList();
+    /** The rules that are broken by what misses least, whether parts can mend them or not. */
+    private Stream<Finding> broken(UnitSystem units) {
+      return closest.get(0).findings(units).stream()
+          .filter(finding -> finding.outcome() == RuleOutcome.UNMET);
     }
 
     @Override

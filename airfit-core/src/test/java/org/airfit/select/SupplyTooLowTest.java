@@ -45,6 +45,21 @@ class SupplyTooLowTest {
     assertThat(none.working(UnitSystem.SI).toText()).contains("5.5 bar(g)");
   }
 
+  /** A higher supply alone would not do: the longest hose of the shelf has 10 m. */
+  @Test
+  void what_parts_break_beside_it_is_told_too() {
+    Selection.NothingFits none =
+        nothing(job(6.0)
+            .lowest(GaugePressure.ofBar(5.5))
+            .layout(Layout.of(List.of(
+                Slot.coupling("outlet"),
+                HOSE.reaching(Range.exactly(Length.ofMetres(25.0))),
+                Slot.coupling("tool")))));
+    assertThat(none.toGive()).hasSize(2);
+    assertThat(none.toGive().get(0)).startsWith("The supply itself stands at only 5.5 bar(g)");
+    assertThat(none.toGive().get(1)).isEqualTo("Hose reaches: NOT MET. 10 m of hose, 25 m needed: too short.");
+  }
+
   @Test
   void just_what_the_tool_needs_is_too_low_as_every_part_loses_some() {
     assertThat(nothing(job(6.999)).nearest()).isNotEmpty();

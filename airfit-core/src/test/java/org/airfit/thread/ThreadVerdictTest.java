@@ -127,7 +127,8 @@ class ThreadVerdictTest {
     assertThat(answer.settlingReadings()).containsExactly(SettlingReading.PITCH);
     assertThat(answer.inWords())
         .isEqualTo(
-            "likely 1/4 NPT male (> 99.9 %), but not sure; " + SettlingReading.PITCH.request());
+            "likely 1/4 NPT male (> 99.9 %) of the threads compared, which these readings do not prove; "
+                + SettlingReading.PITCH.request());
   }
 
   @ParameterizedTest
@@ -356,7 +357,7 @@ class ThreadVerdictTest {
         assertThat(answer.inWords())
             .startsWith("likely 1/4 NPT male")
             .endsWith(
-                ", but not sure; measure the length over the pitches again, over as many as you can: it lies"
+                " of the threads compared, which these readings do not prove; measure the length over the pitches again, over as many as you can: it lies"
                     + " farther off the likeliest thread than 95 of 100 good readings do");
       }
       assertThat(answer.working().toText().contains("A firm answer takes a z from −2 to 2"))

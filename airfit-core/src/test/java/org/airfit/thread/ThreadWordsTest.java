@@ -98,7 +98,8 @@ class ThreadWordsTest {
     ThreadIdentification alone =
         ThreadIdentification.of(ThreadReadings.ofMale(mm(13.6)).withThreadsPerInch(18.0));
     assertThat(alone.inWords())
-        .isEqualTo("likely " + contenders(alone) + ", but not sure; the readings fit 1/4 NPT male"
+        .isEqualTo("likely " + contenders(alone) + " of the threads compared, which these"
+            + " readings do not prove; the readings fit 1/4 NPT male"
             + " if the diameter was not taken at the first full thread; count five pitches or more"
             + " and measure the length over them, which tells the pitch; measure the first full"
             + " thread at the open end again; measure the crest of the last full thread, which"
