@@ -41,6 +41,9 @@ final class FlowFields {
 
   private static final double DENSEST = 5.0;
 
+  private static final SonicConductance ANY_CONDUCTANCE =
+      SonicConductance.ofCubicDecimetresPerSecondBar(1.0);
+
   private FlowFields() {}
 
   /** The pressure around the shop: a vacuum or a pressure in a wrong unit is none. */
@@ -312,9 +315,7 @@ final class FlowFields {
   private static double ratio(Field field) throws WrongFileException {
     Field told = field.field("criticalPressureRatio", "b of ISO 6358, a number such as 0.3");
     double ratio = told.number();
-    if (!(ratio >= 0.0 && ratio < 1.0)) {
-      throw told.wrong("critical pressure ratio must be in [0, 1), was " + ratio);
-    }
+    told.build(() -> FlowCapacity.of(ANY_CONDUCTANCE, ratio)); // the bounds are core's
     return ratio;
   }
 }

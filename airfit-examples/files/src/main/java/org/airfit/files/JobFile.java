@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -61,6 +62,22 @@ public final class JobFile {
     Field root = Field.of(document);
     requireForm(root);
     return root.build(() -> read(root, document));
+  }
+
+  /**
+   * Tells what an item of a line is called that has no name: what it is, with a number where that is taken.
+   *
+   * @param called what it is, with what it leads to behind a splitter, such as "hose to sander"
+   * @param taken the names that others have
+   * @return a name that no other has, such as "hose 2"
+   */
+  public static String nameOf(String called, Set<String> taken) {
+    Objects.requireNonNull(taken, "taken");
+    String free = Objects.requireNonNull(called, "called");
+    for (int number = 2; taken.contains(free); number++) {
+      free = called + " " + number;
+    }
+    return free;
   }
 
   /**
@@ -169,7 +186,7 @@ public final class JobFile {
     Optional<Field> today = root.find("now", "a list of what is connected to the outlet today");
     Requirement asked = root.build(requirement::build);
     Optional<Run> now = today.isPresent()
-        ? Optional.of(NowFields.run(today.get(), catalogue, asked.toOutlet()))
+        ? Optional.of(NowFields.run(today.get(), catalogue, asked.toOutlet(), remarks))
         : Optional.empty();
     Optional<PlantYear> year = YearFields.in(root, asked, assumed);
     remarks.addAll(assumed);

@@ -266,11 +266,7 @@ final class JobLine {
   }
 
   private String free(String name) {
-    String free = name;
-    for (int number = 2; placeOf.containsKey(free); number++) {
-      free = name + " " + number;
-    }
-    return free;
+    return JobFile.nameOf(name, placeOf.keySet());
   }
 
   private Slot coupling(Field item, String name) throws WrongFileException {

@@ -1,10 +1,19 @@
 package org.airfit.files;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.airfit.flow.CapacityRange;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
 import org.airfit.plant.RegulatorElement;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.airfit.run.Run;
 import org.airfit.select.Part;
@@ -12,10 +21,24 @@ import org.airfit.select.Part;
 /** Reads what is connected to the outlet today, for the air that arrives now. */
 final class NowFields {
 
+  /** What of the connected is not known exactly, by name. */
+  private final Set<String> notKnown = new LinkedHashSet<>();
+
   private NowFields() {}
 
-  /** The run of today: the piping, then what is connected to its outlet. */
-  static Run run(Field list, ShopCatalogue catalogue, Run piping) throws WrongFileException {
+  /** The run of today: the piping, then what is connected to its outlet, at the worst of what is known of it. */
+  static Run run(Field list, ShopCatalogue catalogue, Run piping, List<String> remarks)
+      throws WrongFileException {
+    NowFields now = new NowFields();
+    Run run = now.through(list, catalogue, piping);
+    if (!now.notKnown.isEmpty()) {
+      remarks.add(list.place() + ": the worst is taken of what is not known exactly of "
+          + now.notKnown.stream().map(Printable::line).collect(Collectors.joining(", ")) + ".");
+    }
+    return run;
+  }
+
+  private Run through(Field list, ShopCatalogue catalogue, Run piping) throws WrongFileException {
     PartsThere parts = new PartsThere(catalogue, new ArrayList<>());
     Run run = piping;
     for (Field item : list.items()) {
@@ -27,7 +50,7 @@ final class NowFields {
   }
 
   /** What is connected next: a part of the catalogue, a part with its capacity, or a hose or pipe. */
-  private static Run connected(Run run, Field item, PartsThere parts) throws WrongFileException {
+  private Run connected(Run run, Field item, PartsThere parts) throws WrongFileException {
     Optional<Field> id = item.find("part");
     if (id.isPresent()) {
       return through(run, item, parts.ofCatalogue(id.get(), Part.class, "part"));
@@ -36,7 +59,7 @@ final class NowFields {
         .text();
     Optional<Field> capacity = item.find("capacity");
     if (capacity.isEmpty()) {
-      return run.through(name, FlowFields.conduit(item));
+      return run.through(name, least(name, FlowFields.conduitOfOneLength(item)));
     }
     Optional<Field> set = item.find("set");
     return set.isPresent()
@@ -56,29 +79,48 @@ final class NowFields {
     return set.least().absolute(atmosphere);
   }
 
-  private static Run through(Run run, Field item, Part part) throws WrongFileException {
+  private Conduit least(String name, ConduitRange range) {
+    if (!range.isExact()) {
+      notKnown.add(name);
+    }
+    return range.least();
+  }
+
+  private FlowCapacity least(String name, CapacityRange range) {
+    if (!range.isExact()) {
+      notKnown.add(name);
+    }
+    return range.least();
+  }
+
+  private Run through(Run run, Field item, Part part) throws WrongFileException {
     String name = part.name();
     if (part instanceof Part.Socket socket) {
-      return run.through(name, socket.capacity());
+      return run.through(name, least(name, socket.capacityRange()));
     }
     if (part instanceof Part.Hose hose) {
-      return run.through(name, hose.conduit());
+      return run.through(name, least(name, hose.conduitRange()));
     }
     if (part instanceof Part.Adapter adapter) {
       return run.through(name, adapter.conduit());
     }
     if (part instanceof Part.Device device) {
-      return run.through(name, device.capacity());
+      return run.through(name, least(name, device.capacityRange()));
     }
     if (part instanceof Part.Regulator regulator) {
-      RegulatorElement element =
-          RegulatorElement.of(regulator.capacity(), set(item, run.atmosphere()));
+      RegulatorElement element = RegulatorElement.of(
+          least(name, regulator.capacityRange()), set(item, run.atmosphere()));
+      if (!regulator.droopRange().isExact()) {
+        notKnown.add(name);
+      }
       return run.through(
           name,
           regulator
               .atFlow()
               .map(flow -> element.withDroop(regulator.droop(), flow))
-              .orElseGet(() -> element.withDroopAtAnyFlow(regulator.droop())));
+              .orElseGet(() -> element.withDroopAtAnyFlow(PressureDrop.ofPascals(Math.min(
+                  regulator.droop().pascals(),
+                  element.set().pascals() - run.atmosphere().pascals())))));
     }
     return run; // a plug's loss is told with its socket
   }

@@ -282,4 +282,18 @@ class RangesInFilesTest {
         .hasMessageContaining(".price: is in XTS, the catalogue in " + currency
             + "; airfit knows no rates, turn it into " + currency);
   }
+
+  /** What is connected now is taken at its worst, which is said where that is not all that it can be. */
+  @ParameterizedTest
+  @CsvSource({"'smooth rubber hose', false", "'rubber hose', true"})
+  void of_what_is_connected_now_it_is_said_where_its_worst_is_taken(String wall, boolean isSaid)
+      throws Exception {
+    Job job = Disk.job(job(
+        "\"tool\": {",
+        "\"now\": [{\"name\": \"old hose\", \"bore\": \"8 mm\", \"length\": \"20 ft\", \"wall\": \"" + wall
+            + "\"}],\n  \"tool\": {"));
+    assertThat(job.remarks()
+            .contains("now: the worst is taken of what is not known exactly of old hose."))
+        .isEqualTo(isSaid);
+  }
 }

@@ -14,6 +14,7 @@ import java.util.function.Function;
 import org.airfit.files.Disk;
 import org.airfit.files.Document;
 import org.airfit.files.Job;
+import org.airfit.files.JobFile;
 import org.airfit.files.TypedUnits;
 import org.airfit.files.WrongFileException;
 import org.airfit.plug.Identification;
@@ -374,12 +375,12 @@ final class InterviewFile {
   /** Puts an item under the name that it has, or that the reader of the file gives it. */
   private static void put(
       Map<String, Map<String, Object>> byName, Map<String, Object> item, String where) {
-    String kind = item.get("kind") + where;
-    String name = String.valueOf(item.getOrDefault("name", kind)).strip();
-    for (int number = 2; byName.containsKey(name); number++) {
-      name = kind + " " + number;
-    }
-    byName.put(name, item);
+    Object told = item.get("name");
+    byName.put(
+        told == null
+            ? JobFile.nameOf(item.get("kind") + where, byName.keySet())
+            : String.valueOf(told).strip(),
+        item);
   }
 
   /** Tells a tool what was answered of it. */
