@@ -254,10 +254,8 @@ final class Doubts {
           /* isTold= */ true));
     }
     Range<GaugePressure> supplySet = job.settingRange();
-    setting(
-        AT_SUPPLY, supplySet, value -> assembly.runFrom(job.toOutletSetTo(value)));
-    droop(
-        AT_SUPPLY, job.droopRange(), value -> assembly.runFrom(job.toOutletDroopingBy(value)));
+    setting(AT_SUPPLY, supplySet, value -> assembly.runFrom(job.toOutletSetTo(value)));
+    droop(AT_SUPPLY, job.droopRange(), value -> assembly.runFrom(job.toOutletDroopingBy(value)));
     for (Requirement.Piping pipe : job.pipes()) {
       conduit(pipe.name(), pipe.conduit());
     }
@@ -346,8 +344,7 @@ final class Doubts {
           name,
           regulator.droopRange(),
           value -> worst.replacing(
-              name,
-              Position.regulated(regulator, least, value, set.least(), worst.atmosphere())));
+              name, Position.regulated(regulator, least, value, set.least(), worst.atmosphere())));
       capacity(
           name,
           regulator.capacityRange(),

@@ -72,8 +72,7 @@ public final class Requirement {
   private static final Name<String> WAY = Name.of("way");
   private static final Name<Objective> OBJECTIVE = new Name<>("objective", Objective.FEWEST_PIECES);
 
-  private static final Range<PressureDrop> NO_DROOP =
-      Range.exactly(PressureDrop.ofPascals(0.0));
+  private static final Range<PressureDrop> NO_DROOP = Range.exactly(PressureDrop.ofPascals(0.0));
 
   private final NamedValues told;
   private final Layout layout;
@@ -160,10 +159,12 @@ public final class Requirement {
               + " of a supply without one; say regulated() too, or lowest(…) of a supply that swings");
     }
     if (told.find(DROOP).isPresent() && (!told.is(REGULATED) || supply instanceof Regulator)) {
-      throw new IllegalArgumentException("droop must be told of a regulator that does not tell its own, was "
-          + told.find(DROOP).get() + (told.is(REGULATED)
-              ? " beside that of the supply; leave it out"
-              : " of a supply without one; say regulated() too"));
+      throw new IllegalArgumentException(
+          "droop must be told of a regulator that does not tell its own, was "
+              + told.find(DROOP).get()
+              + (told.is(REGULATED)
+                  ? " beside that of the supply; leave it out"
+                  : " of a supply without one; say regulated() too"));
     }
     if (setting != null && (lowest == null || setting.compareTo(lowest) < 0)) {
       lowest = setting;

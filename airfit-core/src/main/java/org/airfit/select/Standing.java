@@ -123,8 +123,7 @@ record Standing(
         .filter(each -> each.getValue() == RuleOutcome.UNMET)
         .map(Map.Entry::getKey)
         .filter(point -> others.stream()
-            .allMatch(other -> other.shown.isEmpty()
-                || other.told.get(point) == RuleOutcome.UNMET))
+            .allMatch(other -> other.shown.isEmpty() || other.told.get(point) == RuleOutcome.UNMET))
         .map(Point::rule)
         .distinct()
         .toList();

@@ -45,7 +45,9 @@ final class ThreadWords {
     double unknown = answer.unknownProbability();
     boolean alone = contenders.size() == 1 && unknown < ThreadRanking.CONTENDER;
     List<String> parts = new ArrayList<>();
-    parts.add((alone ? "likely " + names + " of the threads compared, which these readings do not prove" : "ambiguous between " + names)
+    parts.add((alone
+            ? "likely " + names + " of the threads compared, which these readings do not prove"
+            : "ambiguous between " + names)
         + (unknown >= ThreadRanking.CONTENDER
             ? " and none of these (" + Digits.percent(unknown) + ")"
             : ""));

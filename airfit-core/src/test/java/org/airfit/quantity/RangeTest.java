@@ -57,11 +57,11 @@ class RangeTest {
   void the_wrong_way_round_is_refused() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Range.parse("8 to 7 bar(g)", GaugePressure::parse))
-        .withMessage(
-            "least of a range must be at most 7 bar(g), was 8; say the smaller one first");
+        .withMessage("least of a range must be at most 7 bar(g), was 8; say the smaller one first");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Range.parse("30 ft to 20 ft", Length::parse))
-        .withMessage("least of a range must be at most 20 ft, was 30 ft; say the smaller one first");
+        .withMessage(
+            "least of a range must be at most 20 ft, was 30 ft; say the smaller one first");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new Range<>(Length.ofMetres(2.0), Length.ofMetres(1.0)))
         .withMessage(

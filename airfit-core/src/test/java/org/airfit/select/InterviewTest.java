@@ -316,8 +316,7 @@ class InterviewTest {
   @Test
   void where_nothing_can_fit_whatever_is_answered_it_stops_and_says_why() {
     Interview talk = Interview.of(
-            Shelf.job().toolRating(GaugePressure.ofBar(6.5)).build(),
-            Catalogue.of(Shelf.parts()))
+            Shelf.job().toolRating(GaugePressure.ofBar(6.5)).build(), Catalogue.of(Shelf.parts()))
         .with(Topic.MEDIUM, "compressed air");
     assertThat(talk.brokenWhateverIsAnswered()).containsExactly(Rule.TOOL_RATED);
     assertThat(talk.questions()).isEmpty();
@@ -333,8 +332,8 @@ class InterviewTest {
   /** 7 bar are held, 9 can stand in front: broken without a regulator, and the answer that there is one mends it. */
   @Test
   void where_one_answer_may_mend_it_the_talk_goes_on() {
-    Interview talk = talk(
-        bare().toolRating(GaugePressure.ofBar(7.5)).highest(GaugePressure.ofBar(9.0)));
+    Interview talk =
+        talk(bare().toolRating(GaugePressure.ofBar(7.5)).highest(GaugePressure.ofBar(9.0)));
     assertThat(talk.selection().orElseThrow()).isInstanceOf(Selection.NothingFits.class);
     assertThat(talk.brokenWhateverIsAnswered()).isEmpty();
     assertThat(topics(talk)).contains(Topic.REGULATOR);
@@ -682,7 +681,8 @@ class InterviewTest {
     int asked = 0;
     for (Optional<Question> next = talk.next(); next.isPresent(); next = talk.next()) {
       Question question = next.get();
-      // the last answer with which something can fit still: behind another one nothing more is asked
+      // the last answer with which something can fit still: behind another one nothing more is
+      // asked
       Interview before = talk;
       talk = question.answers().stream()
           .map(answer -> before.with(question.topic(), answer.text()))

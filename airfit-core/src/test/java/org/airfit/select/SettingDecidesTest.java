@@ -22,15 +22,13 @@ class SettingDecidesTest {
 
   private static Part.Hose hose(String id, double least, double most, String price) {
     PartFacts facts = Shelf.steel(id).withPrice(Money.parse(price));
-    Conduit narrow = Conduit.of(
-        Length.ofMillimetres(least), Length.ofMetres(10.0), Length.ofMillimetres(0.01));
+    Conduit narrow =
+        Conduit.of(Length.ofMillimetres(least), Length.ofMetres(10.0), Length.ofMillimetres(0.01));
     return new Part.Hose(
         facts,
         HoseBore.of(Length.ofMillimetres(10.0)),
         new ConduitRange(
-            narrow,
-            narrow.withBore(Length.ofMillimetres(most)),
-            Source.fromMemory("invented")),
+            narrow, narrow.withBore(Length.ofMillimetres(most)), Source.fromMemory("invented")),
         End.parse("3/8 NPT female"),
         End.parse("3/8 NPT male"));
   }
@@ -38,7 +36,7 @@ class SettingDecidesTest {
   /** The regulator of the supply is set to 5 to 7 bar, the tool needs as many. */
   private static Proposal best(double needed, Part... hoses) {
     Requirement job = Shelf.cheapest(Requirement.forTool(
-                FreeAirFlow.ofAnrLitresPerSecond(10.0), GaugePressure.ofBar(needed)))
+            FreeAirFlow.ofAnrLitresPerSecond(10.0), GaugePressure.ofBar(needed)))
         .toolRating(GaugePressure.ofBar(9.0))
         .toolInlet(End.parse("3/8 NPT female"))
         .highest(GaugePressure.ofBar(8.0))
@@ -57,7 +55,9 @@ class SettingDecidesTest {
         .orElseThrow()
         .enoughIf(UnitSystem.SI)
         .orElseThrow();
-    return Range.parse(told.replace("at least ", ""), GaugePressure::parse).least().in(PressureUnit.BAR);
+    return Range.parse(told.replace("at least ", ""), GaugePressure::parse)
+        .least()
+        .in(PressureUnit.BAR);
   }
 
   /** Tenths of what can arrive would put the wide hose first, whatever it costs. */

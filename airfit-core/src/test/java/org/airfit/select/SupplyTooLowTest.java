@@ -48,16 +48,16 @@ class SupplyTooLowTest {
   /** A higher supply alone would not do: the longest hose of the shelf has 10 m. */
   @Test
   void what_parts_break_beside_it_is_told_too() {
-    Selection.NothingFits none =
-        nothing(job(6.0)
-            .lowest(GaugePressure.ofBar(5.5))
-            .layout(Layout.of(List.of(
-                Slot.coupling("outlet"),
-                HOSE.reaching(Range.exactly(Length.ofMetres(25.0))),
-                Slot.coupling("tool")))));
+    Selection.NothingFits none = nothing(job(6.0)
+        .lowest(GaugePressure.ofBar(5.5))
+        .layout(Layout.of(List.of(
+            Slot.coupling("outlet"),
+            HOSE.reaching(Range.exactly(Length.ofMetres(25.0))),
+            Slot.coupling("tool")))));
     assertThat(none.toGive()).hasSize(2);
     assertThat(none.toGive().get(0)).startsWith("The supply itself stands at only 5.5 bar(g)");
-    assertThat(none.toGive().get(1)).isEqualTo("Hose reaches: NOT MET. 10 m of hose, 25 m needed: too short.");
+    assertThat(none.toGive().get(1))
+        .isEqualTo("Hose reaches: NOT MET. 10 m of hose, 25 m needed: too short.");
   }
 
   @Test

@@ -55,7 +55,8 @@ class UntoldDroopTest {
   }
 
   private static Proposal best(Selection selection) {
-    return selection.fold(fitting -> fitting.best(), nothing -> nothing.closest().get(0));
+    return selection.fold(
+        fitting -> fitting.best(), nothing -> nothing.closest().get(0));
   }
 
   private static Finding air(Selection selection) {
@@ -75,8 +76,7 @@ class UntoldDroopTest {
     assertThat(air(untold).outcome()).isEqualTo(RuleOutcome.OPEN);
     double spare = bar(exact) - 5.5;
     String turns = best(untold).doubts().get(0).enoughIf(UnitSystem.SI).orElseThrow();
-    assertThat(Double.parseDouble(turns.replaceAll("[^0-9.]", "")))
-        .isCloseTo(spare, within(0.02));
+    assertThat(Double.parseDouble(turns.replaceAll("[^0-9.]", ""))).isCloseTo(spare, within(0.02));
     assertThat(air(untold).reason())
         .contains("It is enough if the droop of part holder is " + turns
             + " (nobody told it: 0 to 1 bar reckoned, common practice, no source): ask for it.");
@@ -88,8 +88,9 @@ class UntoldDroopTest {
     assertThat(air(untold).outcome()).isEqualTo(RuleOutcome.MET);
     assertThat(air(untold).reason())
         .contains("at least")
-        .contains("It is enough whatever the droop of part holder is, which nobody told: up to 1 bar"
-            + " are reckoned with (common practice, no source).");
+        .contains(
+            "It is enough whatever the droop of part holder is, which nobody told: up to 1 bar"
+                + " are reckoned with (common practice, no source).");
     assertThat(air(chosen(4.5, NONE)).reason()).doesNotContain("droop");
     Range<PressureDrop> told = new Range<>(PressureDrop.ofBar(0.1), PressureDrop.ofBar(0.3));
     assertThat(air(chosen(4.5, told)).reason()).doesNotContain("droop");
@@ -108,8 +109,7 @@ class UntoldDroopTest {
     Requirement.Builder job = Shelf.job().highest(GaugePressure.ofBar(9.0)).regulated();
     Requirement untold = job.droop(Regulator.UNTOLD_DROOP).build();
     assertThat(untold.isExact()).isFalse();
-    assertThat(GaugePressure.of(
-                untold.toOutlet().supply().still().pressure(), Shelf.ATMOSPHERE)
+    assertThat(GaugePressure.of(untold.toOutlet().supply().still().pressure(), Shelf.ATMOSPHERE)
             .pascals())
         .isCloseTo(6.0e5, within(1.0e-6));
     assertThat(untold.pressures().usual().pascals()).isCloseTo(7.0e5, within(1.0e-6));

@@ -123,8 +123,7 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     AirState held = item.build(() -> inFront.at(set.absolute(atmosphere)));
     Optional<Field> alone = item.find("droop", "a pressure loss such as \"0.4 bar\"");
     boolean isAlone = item.find("atFlow").isEmpty();
-    Optional<PartFields.Droop> droop =
-        isAlone ? Optional.empty() : PartFields.Droop.in(item);
+    Optional<PartFields.Droop> droop = isAlone ? Optional.empty() : PartFields.Droop.in(item);
     Optional<Field> fails = item.find("ifFails", JobLine.IF_FAILS);
     Supply supply = Supply.fixed(held);
     if (droop.isPresent()) {

@@ -108,8 +108,8 @@ final class NowFields {
       return run.through(name, least(name, device.capacityRange()));
     }
     if (part instanceof Part.Regulator regulator) {
-      RegulatorElement element = RegulatorElement.of(
-          least(name, regulator.capacityRange()), set(item, run.atmosphere()));
+      RegulatorElement element =
+          RegulatorElement.of(least(name, regulator.capacityRange()), set(item, run.atmosphere()));
       if (!regulator.droopRange().isExact()) {
         notKnown.add(name);
       }

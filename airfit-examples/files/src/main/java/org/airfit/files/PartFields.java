@@ -168,8 +168,8 @@ final class PartFields {
     Optional<Droop> told = Droop.in(item);
     Range<PressureDrop> droop =
         told.map(each -> Range.exactly(each.by())).orElse(Regulator.UNTOLD_DROOP);
-    return item.build(() -> new Part.Regulator(
-        facts, kind, capacity, droop, told.map(Droop::atFlow), end, other));
+    return item.build(() ->
+        new Part.Regulator(facts, kind, capacity, droop, told.map(Droop::atFlow), end, other));
   }
 
   private Part splitter(Field item, PartFacts facts) throws WrongFileException {

@@ -214,7 +214,8 @@ class RangesInFilesTest {
       String droop, double worst, boolean isKnown) throws Exception {
     Requirement job = read(
         "\"line\": [",
-        "\"line\": [{\"kind\": \"regulator\", \"name\": \"first\", \"set\": \"95 psig\"" + droop + "},");
+        "\"line\": [{\"kind\": \"regulator\", \"name\": \"first\", \"set\": \"95 psig\"" + droop
+            + "},");
     assertThat(psiBehindTheRegulator(job)).isCloseTo(worst, within(1.0e-3));
     assertThat(job.toBuilder().build().isExact()).isEqualTo(isKnown);
   }
@@ -228,15 +229,19 @@ class RangesInFilesTest {
   })
   void the_higher_pressure_of_a_marked_range_is_asked_about(
       String marking, String limit, boolean isAsked) throws Exception {
-    String told = "\"air\": \"11 scfm\", \"pressure\": \"80 psig\", \"inlet\": \"1/4 NPT female\",\n"
-        + "    \"notAbove\": \"110 psig\", ";
+    String told =
+        "\"air\": \"11 scfm\", \"pressure\": \"80 psig\", \"inlet\": \"1/4 NPT female\",\n"
+            + "    \"notAbove\": \"110 psig\", ";
     Job job = Disk.job(
         job(told, "\"marking\": \"" + marking + "\", \"inlet\": \"1/4 NPT female\", " + limit));
     assertThat(job.requirement().toolRating().orElseThrow().psi())
         .isCloseTo(limit.isEmpty() ? 100.0 : 120.0, within(1.0e-9));
-    String question = "Ask whether that is a limit, and tell in tool.notAbove what the maker allows.";
-    assertThat(job.remarks().stream().anyMatch(remark -> remark.endsWith(question)
-            && remark.startsWith("\"" + marking + "\" in tool.marking tells a range of pressure")))
+    String question =
+        "Ask whether that is a limit, and tell in tool.notAbove what the maker allows.";
+    assertThat(job.remarks().stream()
+            .anyMatch(remark -> remark.endsWith(question)
+                && remark.startsWith(
+                    "\"" + marking + "\" in tool.marking tells a range of pressure")))
         .isEqualTo(isAsked);
   }
 
@@ -255,8 +260,8 @@ class RangesInFilesTest {
   @CsvSource({"125 psig, false", "130 to 140 psig, true"})
   void a_regulator_set_above_its_supply_does_nothing(String set, boolean isRemarked)
       throws Exception {
-    Job job = Disk.job(job(
-        "\"set\": \"90 psig\", \"ifFails\": \"120 psig\"", "\"set\": \"" + set + "\""));
+    Job job = Disk.job(
+        job("\"set\": \"90 psig\", \"ifFails\": \"120 psig\"", "\"set\": \"" + set + "\""));
     assertThat(job.remarks()
             .contains("\"regulator\" in line[3] is set higher than the supply of 100 to 125 psig in"
                 + " front of it: it never has so much to hold, and does nothing. Look whether it is"
@@ -274,8 +279,7 @@ class RangesInFilesTest {
     Path job = job("40 ft", "40 ft");
     Path file = folder.resolve("catalogue.json");
     Catalogue before = Disk.job(job).catalogue().parts();
-    Files.writeString(
-        file, plain.replace(quoted, "\"price\": \"" + price + " " + currency + "\""));
+    Files.writeString(file, plain.replace(quoted, "\"price\": \"" + price + " " + currency + "\""));
     assertThat(Disk.job(job).catalogue().parts()).isEqualTo(before);
     Files.writeString(file, plain.replace(quoted, "\"price\": \"" + price + " XTS\""));
     assertThat(catchThrowableOfType(WrongFileException.class, () -> Disk.job(job)))
@@ -290,8 +294,8 @@ class RangesInFilesTest {
       throws Exception {
     Job job = Disk.job(job(
         "\"tool\": {",
-        "\"now\": [{\"name\": \"old hose\", \"bore\": \"8 mm\", \"length\": \"20 ft\", \"wall\": \"" + wall
-            + "\"}],\n  \"tool\": {"));
+        "\"now\": [{\"name\": \"old hose\", \"bore\": \"8 mm\", \"length\": \"20 ft\", \"wall\": \""
+            + wall + "\"}],\n  \"tool\": {"));
     assertThat(job.remarks()
             .contains("now: the worst is taken of what is not known exactly of old hose."))
         .isEqualTo(isSaid);

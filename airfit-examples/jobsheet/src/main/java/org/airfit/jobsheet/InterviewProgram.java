@@ -9,8 +9,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.airfit.files.Disk;
 import org.airfit.files.Job;
 import org.airfit.files.JobFile;
@@ -83,9 +83,7 @@ final class InterviewProgram {
       lines.wrapped("", "Nothing can be chosen before this is known:");
       known.file().missing().forEach(subject -> lines.wrapped("  - ", subject.question()));
     } else {
-      lines.wrapped(
-          "",
-          asked(talk));
+      lines.wrapped("", asked(talk));
       inShort(lines, Disk.job(place));
     }
     notKnown(lines, talk);
