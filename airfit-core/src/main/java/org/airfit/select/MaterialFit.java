@@ -107,11 +107,23 @@ enum MaterialFit {
         .orElse(SUITS);
   }
 
-  /** How the wall of a hose fits: a percussion tool gets no plastic. Other parts have none. */
+  /**
+   * How the wall of a hose fits: a percussion tool gets no plastic, and of a caustic cleaner only its maker knows whether
+   * it stands that. Other parts have none.
+   */
   static MaterialFit ofWall(Requirement job, Part part) {
-    return job.isImpactTool() && part instanceof Part.Hose hose
+    if (!(part instanceof Part.Hose hose)) {
+      return SUITS;
+    }
+    MaterialFit shaken = job.isImpactTool()
         ? hose.conduit().wall().map(wall -> wall.isPlastic() ? OUT : SUITS).orElse(ASK)
         : SUITS;
+    return shaken == SUITS && isCaustic(job) ? ASK : shaken;
+  }
+
+  /** Whether it is washed down with a caustic cleaner. */
+  static boolean isCaustic(Requirement job) {
+    return job.environment().filter(Environment.WASH_DOWN_WITH_CAUSTIC::equals).isPresent();
   }
 
   /** The materials of which a new part may be, a coupling or another, those that depend among them. */

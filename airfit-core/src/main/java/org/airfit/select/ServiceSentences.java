@@ -121,7 +121,12 @@ final class ServiceSentences {
         of.add(each.position().isHose() ? "end fittings: " + body : body);
       }
       if (MaterialFit.ofWall(job, part) == fit) {
-        of.add("wall: " + (fit == MaterialFit.OUT ? "plastic" : NOT_KNOWN));
+        of.add("wall: "
+            + (fit == MaterialFit.OUT
+                ? "plastic"
+                : MaterialFit.isCaustic(job)
+                    ? "not known whether it stands the cleaner"
+                    : NOT_KNOWN));
       }
       told.add(part.name() + " (" + String.join(", ", of) + ")");
     }
@@ -153,10 +158,7 @@ final class ServiceSentences {
 
   /** What a caustic cleaner does, and how far that is known. */
   private static String eaten(Assembly a) {
-    return a.requirement()
-                .environment()
-                .filter(Environment.WASH_DOWN_WITH_CAUSTIC::equals)
-                .isPresent()
+    return MaterialFit.isCaustic(a.requirement())
             && any(a, each -> isOf(each, Material.BRASS, Material.ALUMINIUM))
         ? " A caustic cleaner eats plain brass and aluminium (from memory)."
         : "";
@@ -220,7 +222,7 @@ final class ServiceSentences {
           .append(names(there))
           .append('.');
     }
-    if (wet) {
+    if (wet && !MaterialFit.isCaustic(a.requirement())) {
       remarks.append(
           " The wall of the hose is not judged for weather and cleaners: ask its maker.");
     }

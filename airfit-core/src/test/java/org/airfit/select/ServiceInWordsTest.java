@@ -262,8 +262,9 @@ class ServiceInWordsTest {
         + " memory).";
     assertThat(material(allOf(at(Environment.WASH_DOWN_WITH_CAUSTIC), Material.PLATED_BRASS)))
         .isEqualTo(
-            "Material suits the place: met. All parts suit where it is washed down with a caustic"
-                + " cleaner." + remark + WALL_NOT_JUDGED);
+            "Material suits the place: ask. Where it is washed down with a caustic cleaner it depends"
+                + " on what was not told: hose (wall: not known whether it stands the cleaner). Ask the"
+                + " makers for what is not known." + remark);
     assertThat(material(allOf(at(Environment.WASH_DOWN), Material.PLATED_BRASS)))
         .isEqualTo("Material suits the place: met. All parts suit where it is washed down." + remark
             + WALL_NOT_JUDGED);
@@ -305,8 +306,9 @@ class ServiceInWordsTest {
             facts("nipple").asExisting())))
         .isEqualTo(
             "Material suits the place: ask. Where it is washed down with a caustic cleaner it depends"
-                + " on what was not told: nipple (not known). Ask the makers for what is not known. There"
-                + " already, so not judged for rust and knocks: nipple." + WALL_NOT_JUDGED);
+                + " on what was not told: nipple (not known), hose (wall: not known whether it stands the"
+                + " cleaner). Ask the makers for what is not known. There already, so not judged for rust"
+                + " and knocks: nipple.");
   }
 
   @Test

@@ -73,7 +73,7 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
         supplied.build(() -> AirState.of(pressure.most().absolute(atmosphere), temperature));
     if (first.isPresent()) {
       refuseAbove(first.get().item(), pressure.most(), told.text());
-      return behind(first.get(), pressure, highest, air, atmosphere, requirement, remarks);
+      return behind(first.get(), pressure, highest, air, atmosphere, requirement);
     }
     requirement.supply(air, atmosphere);
     highest.ifPresent(requirement::highest);
@@ -114,8 +114,7 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
       Optional<GaugePressure> highest,
       AirState inFront,
       AbsolutePressure atmosphere,
-      Requirement.Builder requirement,
-      List<String> remarks)
+      Requirement.Builder requirement)
       throws WrongFileException {
     Field item = first.item();
     Range<GaugePressure> setRange = JobLine.set(item);
