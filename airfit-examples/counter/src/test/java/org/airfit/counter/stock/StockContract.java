@@ -514,7 +514,7 @@ abstract class StockContract {
     Map<String, Object> fields =
         Shops.fields(Shops.JOBS.resolve("boatyard").resolve("weak-sander.json"));
     Map<String, Object> tool = new LinkedHashMap<>();
-    ((Map<?, ?>) fields.get("tool"))
+    ((Map<?, ?>) Objects.requireNonNull(fields.get("tool")))
         .forEach((name, value) -> tool.put(String.valueOf(name), value));
     tool.put("pressure", need);
     fields.put("tool", tool);
