@@ -45,7 +45,8 @@ final class Claims {
 
   static Map<String, Object> fields(@Nullable Object plain) {
     Map<String, Object> fields = new LinkedHashMap<>();
-    ((Map<?, ?>) Objects.requireNonNull(plain)).forEach((name, value) -> fields.put(String.valueOf(name), value));
+    ((Map<?, ?>) Objects.requireNonNull(plain))
+        .forEach((name, value) -> fields.put(String.valueOf(name), value));
     return fields;
   }
 
