@@ -762,6 +762,8 @@ class DocumentsTest {
         "docs/glossary.md",
         "docs/theory.md",
         "docs/job-file.md",
+        "docs/embedding.md",
+        "docs/counter-service.md",
         "docs/interview.md",
         "docs/network-file.md",
         "docs/reference-set-file.md",

@@ -265,7 +265,7 @@ class DocumentExamplesTest {
   @Test
   void every_block_of_data_reads_and_its_readings_are_kept() throws Exception {
     List<Document> sets = sets();
-    assertThat(sets).hasSize(2);
+    assertThat(sets).hasSize(3);
     for (Document document : sets) {
       MeasuredSet measured = ReferenceSetFile.readMeasured(document);
       assertThat(measured.set().profiles()).isNotEmpty();

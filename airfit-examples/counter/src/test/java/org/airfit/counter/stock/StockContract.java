@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -461,16 +462,16 @@ abstract class StockContract {
   void suitable_is_what_is_there_and_free_to_be_sold() throws Exception {
     Stock stock = Shops.boatyard(database);
     Shelf shelf = Shelf.of(database, Shops.NOON);
-    LoadReport report = Shops.load(
-        stock,
-        "kind,id,name,price,quantity,takes,profile,end,capacity,rated,alreadyThere\n"
-            + "socket,S-1,one,12.50,5,gannet | tern,,3/8 NPT female,Cv 1.4,10 bar(g),\n"
-            + "socket,S-2,none there,12.50,0,gannet,,3/8 NPT female,Cv 1.4,16 bar(g),\n"
-            + "socket,S-3,all held,12.50,2,gannet,,3/8 NPT female,Cv 1.4,16 bar(g),\n"
-            + "socket,S-4,the customer's,,1,gannet,,3/8 NPT female,Cv 1.4,16 bar(g),yes\n"
-            + "plug,P-1,unrated,3.10,4,,gannet,1/4 NPT male,,,no\n"
-            + "plug,P-2,in psi,3.10,4,,gannet,1/4 NPT male,,300 psig,\n"
-            + "drain,D-1,no profile,9.00,1,,,,,,\n");
+    LoadReport report = Shops.load(stock, """
+        kind,id,name,price,quantity,takes,profile,end,capacity,rated,alreadyThere
+        socket,S-1,one,12.50,5,gannet | tern,,3/8 NPT female,Cv 1.4,10 bar(g),
+        socket,S-2,none there,12.50,0,gannet,,3/8 NPT female,Cv 1.4,16 bar(g),
+        socket,S-3,all held,12.50,2,gannet,,3/8 NPT female,Cv 1.4,16 bar(g),
+        socket,S-4,the customer's,,1,gannet,,3/8 NPT female,Cv 1.4,16 bar(g),yes
+        plug,P-1,unrated,3.10,4,,gannet,1/4 NPT male,,,no
+        plug,P-2,in psi,3.10,4,,gannet,1/4 NPT male,,300 psig,
+        drain,D-1,no profile,9.00,1,,,,,,
+        """);
     assertThat(report.rejects()).isEmpty();
     shelf.reserve("held", Map.of("S-3", 2, "P-1", 1));
     BigDecimal socket = new BigDecimal("12.5000");
@@ -514,7 +515,7 @@ abstract class StockContract {
     Map<String, Object> fields =
         Shops.fields(Shops.JOBS.resolve("boatyard").resolve("weak-sander.json"));
     Map<String, Object> tool = new LinkedHashMap<>();
-    ((Map<?, ?>) fields.get("tool"))
+    ((Map<?, ?>) Objects.requireNonNull(fields.get("tool")))
         .forEach((name, value) -> tool.put(String.valueOf(name), value));
     tool.put("pressure", need);
     fields.put("tool", tool);
