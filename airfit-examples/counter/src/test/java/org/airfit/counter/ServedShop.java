@@ -134,10 +134,15 @@ final class ServedShop implements AutoCloseable {
   }
 
   @Override
-  public void close() throws IOException, InterruptedException {
+  public void close() throws IOException {
     process.getOutputStream().close();
-    if (!process.waitFor(20, TimeUnit.SECONDS)) {
+    try {
+      if (!process.waitFor(20, TimeUnit.SECONDS)) {
+        process.destroyForcibly();
+      }
+    } catch (InterruptedException e) {
       process.destroyForcibly();
+      Thread.currentThread().interrupt();
     }
   }
 }
