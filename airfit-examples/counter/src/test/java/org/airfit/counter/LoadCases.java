@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
@@ -245,7 +246,7 @@ final class LoadCases {
   }
 
   private void stock(int i) {
-    List<?> parts = (List<?>) file.get("parts");
+    List<?> parts = (List<?>) Objects.requireNonNull(file.get("parts"), "parts");
     Object id = ((Map<?, ?>) parts.get(i % parts.size())).get("id");
     JsonNode answer = MAPPER.valueToTree(
         Map.of("number", String.valueOf(id), "quantity", 0, "reserved", 0, "available", 0));
@@ -277,12 +278,13 @@ final class LoadCases {
     Job read = read(job);
     if (read.atHand().isEmpty()
         && read.question().isEmpty()
-        && !answer.get("kind").equals("refused")) {
+        && !"refused".equals(answer.get("kind"))) {
       Selection selection = Selection.of(read.requirement(), catalogue.parts());
       String headline = selection.fold(
           fitting -> fitting.whyBest(read.units().system()),
           nothing -> "Nothing in the catalogue fits.");
-      require(headline.equals(answer.get("headline")), "choice", headline, answer.get("headline"));
+      String told = String.valueOf(answer.get("headline"));
+      require(headline.equals(told), "choice", headline, told);
     }
     add("/select", Map.of("job", without(job, "catalogue")), Plainly.forTill(answer));
   }
