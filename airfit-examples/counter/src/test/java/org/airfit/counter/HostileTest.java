@@ -82,9 +82,10 @@ class HostileTest {
     public void close() {}
   };
 
-  private final StringBuilder table =
-      new StringBuilder("| what | questions | status | longest | most sent back |\n"
-          + "| --- | --- | --- | --- | --- |\n");
+  private final StringBuilder table = new StringBuilder("""
+      | what | questions | status | longest | most sent back |
+      | --- | --- | --- | --- | --- |
+      """);
   private final AtomicBoolean isOver = new AtomicBoolean();
   private final AtomicLong good = new AtomicLong();
   private final AtomicLong longest = new AtomicLong();

@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -230,7 +231,7 @@ final class Load {
       reserve(random, mark);
       return;
     }
-    List<LoadCases.Case> known = cases.get(kind);
+    List<LoadCases.Case> known = Objects.requireNonNull(cases.get(kind), kind);
     LoadCases.Case asked = known.get(random.nextInt(known.size()));
     HttpResponse<String> answer = answered(
         random, kind, asked.path(), asked.body().replace(LoadCases.MARK, mark), asked.isPost());
@@ -294,15 +295,14 @@ final class Load {
       HttpResponse<String> answer =
           client.send(request.build(), HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
       if (answer.statusCode() != 503) {
-        tally.nanos.get(kind).add(System.nanoTime() - began);
+        Objects.requireNonNull(tally.nanos.get(kind), kind).add(System.nanoTime() - began);
         tally.untilAnswered.add(System.nanoTime() - first);
         return answer;
       }
       String told = answer.body();
-      tally
-          .sentAway
-          .get(told.contains(":busy") ? "busy" : told.contains(":too-slow") ? "too-slow" : "other")
-          .incrementAndGet();
+      String why =
+          told.contains(":busy") ? "busy" : told.contains(":too-slow") ? "too-slow" : "other";
+      Objects.requireNonNull(tally.sentAway.get(why), why).incrementAndGet();
       Thread.sleep(500 + random.nextInt(1000));
     }
   }

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
@@ -60,6 +61,9 @@ final class LoadCases {
 
   static final String STOCK = "stock.json";
   static final ObjectMapper MAPPER = new ObjectMapper();
+
+  /** Each takes a second to make. */
+  private static final int MOST_NETWORKS = 12;
 
   private static final Path JOBS = Path.of("..", "jobs");
   private static final Path NETWORKS = Path.of("..", "networks");
@@ -129,7 +133,7 @@ final class LoadCases {
       cases.stock(i);
     }
     cases.jobs(each);
-    cases.networks(each);
+    cases.networks(Math.min(each, MOST_NETWORKS));
     return cases.all;
   }
 
@@ -149,7 +153,12 @@ final class LoadCases {
   private static void require(boolean isSame, String what, Object... told) {
     if (!isSame) {
       throw new IllegalStateException("the call tells another " + what + " than the library: "
-          + String.join(" | ", Stream.of(told).map(String::valueOf).toList()));
+          + String.join(
+              " | ",
+              Stream.of(told)
+                  .map(String::valueOf)
+                  .map(each -> each.substring(0, Math.min(300, each.length())))
+                  .toList()));
     }
   }
 
@@ -182,6 +191,7 @@ final class LoadCases {
     given.put("set", ReferenceSetFile.toObject(catalogue.profiles()));
     Map<String, Object> answer = Calls.answer("identify", given);
     Identification plug = Identifier.of(catalogue.profiles())
+        .withWearAllowance(Identifier.usualWear())
         .withInstrument(Instrument.DIGITAL_CALIPER)
         .identify(typed);
     require(
@@ -236,7 +246,7 @@ final class LoadCases {
   }
 
   private void stock(int i) {
-    List<?> parts = (List<?>) file.get("parts");
+    List<?> parts = (List<?>) Objects.requireNonNull(file.get("parts"), "parts");
     Object id = ((Map<?, ?>) parts.get(i % parts.size())).get("id");
     JsonNode answer = MAPPER.valueToTree(
         Map.of("number", String.valueOf(id), "quantity", 0, "reserved", 0, "available", 0));
@@ -268,12 +278,13 @@ final class LoadCases {
     Job read = read(job);
     if (read.atHand().isEmpty()
         && read.question().isEmpty()
-        && !answer.get("kind").equals("refused")) {
+        && !"refused".equals(answer.get("kind"))) {
       Selection selection = Selection.of(read.requirement(), catalogue.parts());
       String headline = selection.fold(
           fitting -> fitting.whyBest(read.units().system()),
           nothing -> "Nothing in the catalogue fits.");
-      require(headline.equals(answer.get("headline")), "choice", headline, answer.get("headline"));
+      String told = String.valueOf(answer.get("headline"));
+      require(headline.equals(told), "choice", headline, told);
     }
     add("/select", Map.of("job", without(job, "catalogue")), Plainly.forTill(answer));
   }

@@ -31,6 +31,9 @@ final class ServedShop implements AutoCloseable {
 
   private static final Pattern USED = Pattern.compile("used ([0-9]+)K");
 
+  /** Grows with what is stored, up to 64 MB for each GB of heap, unless it is held [kB]. */
+  private static final String CACHE = ";CACHE_SIZE=4096";
+
   private final Process process;
   private final BufferedReader out;
   private final Path log;
@@ -49,7 +52,7 @@ final class ServedShop implements AutoCloseable {
     Map<String, Object> fields = Disk.fields(file, new ArrayList<>());
     Settings settings = Settings.usual()
         .at(Settings.THIS_MACHINE, 0, Optional.ofNullable(System.getenv("AIRFIT_TOKEN")));
-    try (Database database = Database.open(Database.embedded(Path.of(args[0])))) {
+    try (Database database = Database.open(Database.embedded(Path.of(args[0])) + CACHE)) {
       Stock stock = Stock.of(database, Clock.systemUTC());
       Optional<String> currency = Optional.ofNullable(fields.get("currency")).map(String::valueOf);
       stock.describe(catalogue.name(), currency, catalogue.profiles());
@@ -134,10 +137,15 @@ final class ServedShop implements AutoCloseable {
   }
 
   @Override
-  public void close() throws IOException, InterruptedException {
+  public void close() throws IOException {
     process.getOutputStream().close();
-    if (!process.waitFor(20, TimeUnit.SECONDS)) {
+    try {
+      if (!process.waitFor(20, TimeUnit.SECONDS)) {
+        process.destroyForcibly();
+      }
+    } catch (InterruptedException e) {
       process.destroyForcibly();
+      Thread.currentThread().interrupt();
     }
   }
 }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.airfit.files.Document;
+import org.airfit.files.HoseQuestion;
 import org.airfit.files.Job;
 import org.airfit.files.JobFile;
 import org.airfit.files.TypedUnits;
@@ -328,6 +329,7 @@ final class InterviewFile {
             .map(item -> item.get("reach"))
             .filter(String.class::isInstance)
             .map(String.class::cast)
+            .filter(reach -> !reach.strip().equalsIgnoreCase(HoseQuestion.Asked.LONGEST.toString()))
             .findFirst()
             .orElse("1 m"));
   }

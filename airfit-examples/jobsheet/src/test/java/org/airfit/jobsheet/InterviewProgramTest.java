@@ -341,6 +341,25 @@ class InterviewProgramTest {
         .contains("Recommended parts: At the tool");
   }
 
+  /** A job may ask how long the hose may be: that is no answer to how far it is, and nothing is missing. */
+  @Test
+  void a_job_that_asks_for_the_longest_hose_is_asked_what_else_it_lacks() throws Exception {
+    String job = """
+        {
+          "supply": {"pressure": "7.4 bar(g)"},
+          "line": [
+            {"kind": "outlet", "end": "1/2 NPT female"},
+            {"kind": "coupling"}, {"kind": "hose", "reach": "longest"}, {"kind": "coupling"}
+          ],
+          "tool": {"air": "22 scfm", "pressure": "80 psig", "inlet": "1/4 NPT female"}
+        }
+        """;
+    assertThat(interviewFrom(job, "1\n")).as(complained()).isZero();
+    assertThat(questions())
+        .hasSizeGreaterThan(1)
+        .doesNotContain("How far is it from the outlet to the work?");
+  }
+
   @Test
   void a_question_mark_tells_why_and_a_sign_goes_back() {
     assertThat(interview("compressed air\n?\n30 scfm\n<\n22 scfm\n<\n<\n<\n")).isZero();
