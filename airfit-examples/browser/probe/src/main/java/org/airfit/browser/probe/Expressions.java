@@ -5,8 +5,8 @@ import java.util.regex.Pattern;
 
 /**
  * Regular expressions drawn at random, on texts drawn at random: on the JVM those of the JDK, in JavaScript those that
- * the browser reads in their place. Two things are left out, because they differ: a letter beside {@code \b} that is not
- * of ASCII (JDKs differ there too), and {@code $} between the two signs of a line end.
+ * the browser reads in their place. Two things are left out, because they differ: beside {@code \b} a letter that is
+ * not of ASCII, in which JDKs differ too, and {@code $} between the two signs of a line end.
  */
 final class Expressions {
 
