@@ -666,7 +666,7 @@ async function tooWide(window) {
   return (await window.evaluate(overflow)).filter(({ element }) => !element.startsWith('input'));
 }
 
-test('several tools behind one outlet: lines are added, told, moved and removed, and each tool is answered', async () => {
+test('several tools behind one outlet: lines are added, told, moved, removed, and each tool is answered', async () => {
   const { window, close } = await opened();
   await files(window, join(jobs, 'body-shop/three-on-one-drop.json'), join(jobs, 'quay-street/catalogue.json'));
   await window.getByRole('button', { name: 'Remove: line 2', exact: true }).click();

@@ -15,7 +15,7 @@ import java.util.Random;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import org.airfit.air.AirState;
-import org.airfit.browser.Calls;
+import org.airfit.calls.Calls;
 import org.airfit.files.CatalogueFile;
 import org.airfit.files.Csv;
 import org.airfit.files.Document;

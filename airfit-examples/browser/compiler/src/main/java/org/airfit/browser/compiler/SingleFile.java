@@ -40,6 +40,11 @@ public final class SingleFile {
 
   private static final Pattern EXPORTED = Pattern.compile("export\\s*\\{([^}]*)\\};?\\s*$");
 
+  private static final Pattern COMMENTS =
+      Pattern.compile("(?m)^[ \\t]*(?://.*|/\\*(?s:.*?)\\*/)[ \\t]*$");
+
+  private static final Pattern LINE_ENDS = Pattern.compile("[ \\t]*\n\\s*");
+
   /** What is added to the policy of a page that asks its own server. */
   private static final String SERVED = "connect-src 'self'";
 
@@ -125,7 +130,7 @@ public final class SingleFile {
   }
 
   private String style(String name) throws IOException {
-    String style = "\n" + read(name);
+    String style = "\n" + bare(read(name));
     if (style.toLowerCase(Locale.ROOT).contains("</style")) {
       throw new IOException(name + " would end its own element: it holds </style");
     }
@@ -198,12 +203,26 @@ public final class SingleFile {
     for (String each : imported) {
       join(each, joined, out);
     }
-    String own = EXPORT.matcher(IMPORT.matcher(source).replaceAll("")).replaceAll("");
+    if (source.lines().anyMatch(SingleFile::isCut)) {
+      throw new IOException(
+          name + " has a text over several lines, which would lose what is in front of them");
+    }
+    String own = bare(EXPORT.matcher(IMPORT.matcher(source).replaceAll("")).replaceAll(""));
     if (OTHER_IMPORT.matcher(own).find()) {
       throw new IOException(name + " imports or exports in a way that cannot be joined:"
           + " write import {…} from './name.mjs' and export in front of what is exported");
     }
     out.append(own);
+  }
+
+  /** Whether a text between backticks begins or ends in this line alone. */
+  private static boolean isCut(String line) {
+    return line.chars().filter(sign -> sign == '`').count() % 2 != 0;
+  }
+
+  /** Without comments that stand on lines of their own, and without what is in front of a line and behind it. */
+  private static String bare(String source) {
+    return LINE_ENDS.matcher(COMMENTS.matcher(source).replaceAll("")).replaceAll("\n");
   }
 
   /** What would end its element or begin a comment cannot stand in a page. */

@@ -69,7 +69,7 @@ class SingleFileTest {
         "import {\n  a,\n} from './a.mjs';\nimport { b } from './b.mjs';\nexport class C {}\nb(a);\n");
     String script = inside(made("<!-- policy -->\n<!-- script main.mjs -->\n"), "script");
     assertThat(script)
-        .isEqualTo("\nconst a = 1;\nfunction b() {\n  return a;\n}\nclass C {}\nb(a);\n\n");
+        .isEqualTo("\nconst a = 1;\nfunction b() {\nreturn a;\n}\nclass C {}\nb(a);\n\n");
   }
 
   @Test
@@ -123,5 +123,23 @@ class SingleFileTest {
     assertThat(made(page, served, Path.of("connect-src 'self'")))
         .contains("const SOURCE = 'stock';")
         .contains("; connect-src 'self'; img-src data:");
+  }
+
+  @Test
+  void comments_and_what_stands_in_front_of_lines_stay_out() throws Exception {
+    file("style.css", "/* a\n   comment */\np {\n  color: red; /* kept */\n}\n");
+    file("main.mjs", "// one\n/**\n * Many.\n */\nconst a = {\n  b: 'http://x', // kept\n\n\n  // gone\n  c: 2,\n};\n");
+    String html = made("<!-- policy -->\n<!-- style style.css -->\n<!-- script main.mjs -->\n");
+    assertThat(inside(html, "style")).isEqualTo("\n\np {\ncolor: red; /* kept */\n}\n");
+    assertThat(inside(html, "script").strip())
+        .isEqualTo("const a = {\nb: 'http://x', // kept\nc: 2,\n};");
+  }
+
+  @Test
+  void a_text_over_several_lines_is_refused() throws Exception {
+    file("main.mjs", "const a = `one\n  two`;\n");
+    assertThatThrownBy(() -> made("<!-- policy -->\n<!-- script main.mjs -->\n"))
+        .isInstanceOf(IOException.class)
+        .hasMessageContaining("main.mjs has a text over several lines");
   }
 }

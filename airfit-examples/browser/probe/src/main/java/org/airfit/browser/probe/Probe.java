@@ -28,6 +28,9 @@ public final class Probe {
   public static String values() {
     Tape tape = new Tape();
     Shapes.tell(tape);
+    Signs.tell(tape);
+    Decimals.tell(tape, /* each= */ 1500);
+    Expressions.tell(tape, /* each= */ 800, /* texts= */ 5);
     Functions.tell(tape, /* each= */ 1500);
     Trade.friction(tape, /* each= */ 2000);
     Trade.lines(tape, /* each= */ 300);

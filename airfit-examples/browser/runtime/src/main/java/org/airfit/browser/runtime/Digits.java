@@ -65,6 +65,9 @@ final class Digits {
       at = behind + 1;
       behind = digits(number, at, end);
       many += behind - at;
+      if (behind < end && number.charAt(behind) == '.') {
+        throw new NumberFormatException("multiple points");
+      }
     }
     if (many > 0
         && behind < end

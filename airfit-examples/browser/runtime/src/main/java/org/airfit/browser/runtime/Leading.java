@@ -51,6 +51,19 @@ public final class Leading implements TeaVMPlugin, ClassHolderTransformer {
   private static final Set<String> ROUGH = Set.of(
       "cbrt", "expm1", "hypot", "log10", "log1p", "rint", "round", "toDegrees", "toRadians", "ulp");
 
+  /** What Character tells of signs; only where a sign alone is given. */
+  private static final Set<String> OF_SIGNS = Set.of(
+      "getType",
+      "isDigit",
+      "isLetterOrDigit",
+      "isSpaceChar",
+      "isWhitespace",
+      "toLowerCase",
+      "toUpperCase");
+
+  /** Methods of Object and Class whose names of classes nobody reads. */
+  private static final Set<String> NAMELESS = Set.of("toString", "cast");
+
   private static final Set<String> READ_AS_REGEX =
       Set.of("matches", "replaceAll", "replaceFirst", "split");
 
@@ -93,6 +106,8 @@ public final class Leading implements TeaVMPlugin, ClassHolderTransformer {
       return;
     }
     boolean isOurs = cls.getName().startsWith(OURS);
+    boolean isOfLanguage =
+        cls.getName().equals("java.lang.Object") || cls.getName().equals("java.lang.Class");
     for (MethodHolder method : cls.getMethods()) {
       Program program = method.getProgram();
       if (program == null) {
@@ -108,6 +123,14 @@ public final class Leading implements TeaVMPlugin, ClassHolderTransformer {
               check(call, constants);
             }
             lead(call, isOurs);
+            if (isOfLanguage
+                && NAMELESS.contains(method.getName())
+                && call.getMethod().getName().equals("getName")) {
+              toStatic(
+                  call,
+                  new MethodReference(
+                      HERE + "Names", new MethodDescriptor("of", Class.class, String.class)));
+            }
           }
         }
       }
@@ -139,23 +162,28 @@ public final class Leading implements TeaVMPlugin, ClassHolderTransformer {
       call.setMethod(new MethodReference(
           DIGITS,
           new MethodDescriptor("parse", ValueType.object("java.lang.String"), ValueType.DOUBLE)));
+    } else if (owner.equals("java.lang.Character") && OF_SIGNS.contains(name)) {
+      call.setMethod(new MethodReference(HERE + "Letters", call.getMethod().getDescriptor()));
     } else if (isOurs && owner.equals("java.lang.Math") && ROUGH.contains(name)) {
       call.setMethod(new MethodReference(HERE + "Maths", call.getMethod().getDescriptor()));
     } else if (isOurs && owner.equals("java.lang.Class") && name.equals("getResourceAsStream")) {
-      List<Variable> arguments = new ArrayList<>();
-      arguments.add(call.getInstance());
-      arguments.addAll(call.getArguments());
-      call.setInstance(null);
-      call.setType(InvocationType.SPECIAL);
-      call.setMethod(new MethodReference(
-          HERE + "Bundled",
-          new MethodDescriptor(
-              "open",
-              ValueType.object("java.lang.Class"),
-              ValueType.object("java.lang.String"),
-              ValueType.object("java.io.InputStream"))));
-      call.setArguments(arguments.toArray(new Variable[0]));
+      toStatic(
+          call,
+          new MethodReference(
+              HERE + "Bundled",
+              new MethodDescriptor("open", Class.class, String.class, InputStream.class)));
     }
+  }
+
+  /** Calls a function, whose first argument is what the method was called of. */
+  private static void toStatic(InvokeInstruction call, MethodReference function) {
+    List<Variable> arguments = new ArrayList<>();
+    arguments.add(call.getInstance());
+    arguments.addAll(call.getArguments());
+    call.setInstance(null);
+    call.setType(InvocationType.SPECIAL);
+    call.setMethod(function);
+    call.setArguments(arguments.toArray(new Variable[0]));
   }
 
   /** Writes the method that finds a table by its name. */

@@ -13,8 +13,8 @@
  *  See the License for the specific language governing permissions and
  *  limitations under the License.
  *
- *  Changed for airfit (2026): brackets of sums, products and remainders are kept; see "airfit:" below. The imports of
- *  hppc are those of the relocated library that TeaVM is published with.
+ *  Changed for airfit (2026): brackets of sums, products and remainders are kept; names of fields can be shared; see
+ *  "airfit:" below. The imports of hppc are those of the relocated library that TeaVM is published with.
  */
 package org.teavm.backend.javascript.rendering;
 
@@ -70,6 +70,7 @@ import org.teavm.ast.UnaryExpr;
 import org.teavm.ast.UnwrapArrayExpr;
 import org.teavm.ast.VariableExpr;
 import org.teavm.ast.WhileStatement;
+import org.teavm.backend.javascript.codegen.MinifyingAliasProvider;
 import org.teavm.backend.javascript.codegen.NamingStrategy;
 import org.teavm.backend.javascript.codegen.SourceWriter;
 import org.teavm.backend.javascript.spi.Injector;
@@ -113,6 +114,8 @@ public class StatementRenderer implements ExprVisitor, StatementVisitor {
         this.writer = writer;
         this.metadataWriter = metadataWriter;
         this.classSource = context.getClassSource();
+        // airfit: so that fields of classes that do not extend one another can share names.
+        MinifyingAliasProvider.tell(context.getClassSource());
         this.minifying = context.isMinifying();
         this.naming = context.getNaming();
         this.variableNameGenerator = variableNameGenerator;

@@ -4,7 +4,8 @@ package org.airfit.browser.runtime.regex;
  * Writes a regular expression of Java as one of JavaScript with the flag {@code u}, to the same meaning.
  *
  * <p>Refuses what JavaScript lacks, or has since short: possessive quantifiers, look-behind, classes in classes, flags
- * but at the beginning.
+ * but at the beginning. Two things are read a little otherwise: beside {@code \b} only letters of ASCII count, as in
+ * Java from version 19 on, and {@code $} also matches between the two signs of a line end at the end of the text.
  */
 public final class Dialect {
 

@@ -1,0 +1,90 @@
+package org.airfit.browser.compiler;
+
+import com.google.javascript.jscomp.CheckLevel;
+import com.google.javascript.jscomp.Compiler;
+import com.google.javascript.jscomp.CompilerOptions;
+import com.google.javascript.jscomp.DiagnosticGroups;
+import com.google.javascript.jscomp.Result;
+import com.google.javascript.jscomp.SourceFile;
+import com.google.javascript.jscomp.VariableRenamingPolicy;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.logging.Level;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Makes the JavaScript of a module shorter by Closure Compiler: variables inside functions are inlined, share one name,
+ * and have short ones.
+ *
+ * <p>Nothing else is asked of it. Its folding of constants would take {@code a * (b * c)} for {@code a * b * c}, which
+ * is another number.
+ */
+public final class Shorter {
+
+  /** The names that a module exports, at its end. */
+  private static final Pattern EXPORTED = Pattern.compile("export\\s*\\{([^}]*)\\};?\\s*$");
+
+  private Shorter() {}
+
+  /**
+   * Makes a module shorter, in its file.
+   *
+   * @param args the file
+   * @throws IOException if it cannot be read or written, or is no module that exports at its end
+   */
+  public static void main(String[] args) throws IOException {
+    if (args.length != 1) {
+      throw new IOException("give the file with the JavaScript");
+    }
+    Path file = Path.of(args[0]);
+    Files.writeString(file, shorter(Files.readString(file)));
+  }
+
+  /**
+   * A module that exports at its end, shorter. It becomes one function, since names at the outermost level are left as
+   * they are.
+   */
+  static String shorter(String module) throws IOException {
+    Matcher exported = EXPORTED.matcher(module);
+    if (!exported.find()) {
+      throw new IOException("the module must export at its end: export {…}");
+    }
+    StringBuilder fields = new StringBuilder();
+    for (String pair : exported.group(1).split(",", -1)) {
+      String name = pair.strip().split("\\s+as\\s+", -1)[0];
+      if (!name.isEmpty()) {
+        fields.append(fields.isEmpty() ? "" : ",").append(name);
+      }
+    }
+    return compiled("const{" + fields + "}=(()=>{" + module.substring(0, exported.start())
+            + "\nreturn{" + fields + "}})();")
+        + exported.group() + "\n";
+  }
+
+  private static String compiled(String script) throws IOException {
+    Compiler.setLoggingLevel(Level.OFF);
+    CompilerOptions options = new CompilerOptions();
+    options.setLanguageIn(CompilerOptions.LanguageMode.ECMASCRIPT_NEXT);
+    options.setLanguageOut(CompilerOptions.LanguageMode.ECMASCRIPT_2021);
+    options.setWarningLevel(DiagnosticGroups.CHECK_TYPES, CheckLevel.OFF);
+    options.setEmitUseStrict(false);
+    options.setTrustedStrings(true);
+    options.setCollapseVariableDeclarations(true);
+    options.setCoalesceVariableNames(true);
+    options.setInlineLocalVariables(true);
+    options.setFlowSensitiveInlineVariables(true);
+    options.setDeadAssignmentElimination(true);
+    options.setRemoveUnusedVariables(CompilerOptions.Reach.LOCAL_ONLY);
+    options.setVariableRenaming(VariableRenamingPolicy.LOCAL);
+    Compiler compiler = new Compiler();
+    Result result =
+        compiler.compile(List.of(), List.of(SourceFile.fromCode("module.js", script)), options);
+    if (!result.success) {
+      throw new IOException("the JavaScript cannot be read: " + result.errors);
+    }
+    return compiler.toSource();
+  }
+}
