@@ -47,6 +47,7 @@ class NullsTest {
       "select.Interview.of",
       "select.JobFindings.of",
       "select.Offers.of",
+      "select.Part$Regulator",
       "select.Part$Splitter",
       "select.Requirement.forTools",
       "select.Selection.of",

@@ -349,6 +349,15 @@ public sealed interface Part {
       return droopRange.most();
     }
 
+    /** {@return what it is, what it lets through and by how much it droops, in one line} */
+    @Override
+    public String toString() {
+      return "Regulator[facts=" + facts + ", kind=" + kind + ", capacityRange=" + capacityRange
+          + ", droopRange=" + droopRange
+          + atFlow.map(flow -> ", atFlow=" + flow).orElse("") + ", upstream=" + upstream
+          + ", downstream=" + downstream + "]";
+    }
+
     /** {@return what it lets through at least when its valve stands wide open, by which it is judged} */
     public FlowCapacity capacity() {
       return capacityRange.least();

@@ -2,6 +2,7 @@ package org.airfit.select;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -95,6 +96,11 @@ class UntoldDroopTest {
     Range<PressureDrop> told = new Range<>(PressureDrop.ofBar(0.1), PressureDrop.ofBar(0.3));
     assertThat(air(chosen(4.5, told)).reason()).doesNotContain("droop");
     assertThat(air(chosen(5.5, told)).reason()).doesNotContain("nobody told");
+  }
+
+  @Test
+  void a_regulator_names_the_droop_that_is_null() {
+    assertThatNullPointerException().isThrownBy(() -> regulator(null)).withMessage("droopRange");
   }
 
   @Test

@@ -411,7 +411,7 @@ class CounterJobsTest {
   @Test
   void a_worn_gauge_does_not_make_a_thread_of_its_own() throws Exception {
     ThreadIdentification thread = sheet("counter/worn-gauge.json").thread().orElseThrow();
-    assertThat(thread.inWords()).contains("1/4 NPT", "not sure");
+    assertThat(thread.inWords()).contains("1/4 NPT", "do not prove");
     assertThat(thread.settlingReadings()).isNotEmpty();
     assertThat(thread.identified()).isEmpty();
   }
