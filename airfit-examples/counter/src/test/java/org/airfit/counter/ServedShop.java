@@ -31,7 +31,7 @@ final class ServedShop implements AutoCloseable {
 
   private static final Pattern USED = Pattern.compile("used ([0-9]+)K");
 
-  /** Grows with what is stored, up to 64 MB for each GB of heap, unless it is held [kB]. */
+  /** It fills with what is stored; held small, so that anything else that grows is seen [kB]. */
   private static final String CACHE = ";CACHE_SIZE=4096";
 
   private final Process process;
