@@ -99,6 +99,7 @@ class UntoldDroopTest {
   }
 
   @Test
+  @SuppressWarnings("NullAway") // what a caller without null checks could pass
   void a_regulator_names_the_droop_that_is_null() {
     assertThatNullPointerException().isThrownBy(() -> regulator(null)).withMessage("droopRange");
   }
