@@ -497,8 +497,8 @@ public final class Network {
     }
 
     /**
-     * Adds a regulator: behind it stands at most what it is set to, less its droop, or what its open valve leaves of the
-     * pressure in front where that is less. Where more stands behind it, it is shut: no air goes back.
+     * Adds a regulator: behind it stands at most what it is set to, less its droop, or what its open valve leaves of
+     * the pressure in front where that is less. Where more stands behind it, it is shut: no air goes back.
      *
      * <p>A regulator may fail open, so the work behind it is judged by the highest pressure of all supplies.
      *

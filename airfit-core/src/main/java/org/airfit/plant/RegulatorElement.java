@@ -15,8 +15,8 @@ import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
 
 /**
- * A regulator within a run: behind it stands what it holds, or what its open valve leaves of the pressure in front where
- * that is less.
+ * A regulator within a run: behind it stands what it holds, or what its open valve leaves of the pressure in front
+ * where that is less.
  *
  * <pre>
  *   p2 = min(p0 − Δp ṁ/ṁ1, what the capacity leaves of p1)
@@ -160,7 +160,8 @@ public final class RegulatorElement implements FlowElement {
   }
 
   /**
-   * Says whether its valve stands wide open at a flow, so that it loses pressure as any part does and regulates nothing.
+   * Says whether its valve stands wide open at a flow, so that it loses pressure as any part does and regulates
+   * nothing.
    *
    * @param massFlow the flow
    * @param inlet the air in front

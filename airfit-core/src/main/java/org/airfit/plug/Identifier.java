@@ -42,17 +42,17 @@ import org.jspecify.annotations.Nullable;
  * <p><b>Unknown plugs</b> are of two kinds. Nine in ten are <em>elsewhere within the size class</em>: any size is
  * as likely as any other in a width of 10 mm. The tenth is a <em>near copy</em>: most sizes are those of a known
  * profile, some were changed. Each size was changed with a chance of 0.3, by 0.5 mm on average, one at least of all
- * those that the profile knows; only profiles with half of the sizes read within reach count. {@link #withoutNearCopies}
- * takes the user's word that there are none; then all unknown plugs are elsewhere. All these numbers are this project's
- * choice.
+ * those that the profile knows; only profiles with half of the sizes read within reach count. {@link
+ * #withoutNearCopies} takes the user's word that there are none; then all unknown plugs are elsewhere. All these
+ * numbers are this project's choice.
  *
  * <p><b>Identified</b> needs more than the chance. The fit must hold, χ² of all readings and the largest misfit among
- * them, allowed for their number: a genuine plug fits so badly once in a hundred times at most, or three times where near
- * copies are about. A plug from anywhere in the size class must agree by chance once in a hundred times
- * at most. And where near copies are about, every dimension that decides the mating must be read, see
- * {@link PlugProfile#decidingDimensions}, and must fit with nothing worn: what was not read may differ. So may what the
- * set does not know of the profile, see {@link PlugProfile#missingDimensions}: without it the plug is a candidate at
- * most, however many profiles there are to tell it from.
+ * them, allowed for their number: a genuine plug fits so badly once in a hundred times at most, or three times where
+ * near copies are about. A plug from anywhere in the size class must agree by chance once in a hundred times at most.
+ * And where near copies are about, every dimension that decides the mating must be read, see {@link
+ * PlugProfile#decidingDimensions}, and must fit with nothing worn: what was not read may differ. So may what the set
+ * does not know of the profile, see {@link PlugProfile#missingDimensions}: without it the plug is a candidate at most,
+ * however many profiles there are to tell it from.
  *
  * <p><b>Slips</b>, such as inches typed as millimetres, another dimension measured or digits exchanged, are weighed
  * against unknown plugs where no profile explains the readings as they stand, see {@link ReadingSlip}. They change no

@@ -23,8 +23,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <ul>
  *   <li>A pressure without a mark is a gauge pressure, as tools are marked so (common practice, no source). It is what
- *       the tool needs; with "max" it is what its maker allows, and of a range such as "6-8 bar" the lower is needed and
- *       the higher allowed.
+ *       the tool needs; with "max" it is what its maker allows, and of a range such as "6-8 bar" the lower is needed
+ *       and the higher allowed.
  *   <li>A flow that does not tell where the air is counted has every usual reading of {@link UnmarkedFlow}. With "avg"
  *       it is an average over the time.
  *   <li>A comma with one or two digits behind it is a decimal comma. One with three digits may group thousands and is

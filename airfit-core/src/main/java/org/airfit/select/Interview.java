@@ -17,13 +17,13 @@ import org.jspecify.annotations.Nullable;
  * A short talk with a customer: which question comes next, until no single answer can change the proposal.
  *
  * <p>First comes what the line carries, since anything but compressed air ends everything; then what no parts can be
- * chosen without (see {@link Topic#isNecessary}). From there on a question is asked only if it can change something: each
- * possible answer is put in and the parts are chosen with it, and the answer counts if the proposal, whether it fits, a
- * rule that is open, broken or met by a regulator only, or the title of a warning is other than before. Of an amount the
- * answers are the spans between the values at which a rule turns, which are known from the rules, ratings and lengths
- * themselves. The question comes first of which an answer may break a rule of safety; then that whose answers settle
- * most open rules on average, each answer taken as likely as another; then that of which most answers change the parts;
- * then by the order of {@link Topic}. That order is our own choice.
+ * chosen without (see {@link Topic#isNecessary}). From there on a question is asked only if it can change something:
+ * each possible answer is put in and the parts are chosen with it, and the answer counts if the proposal, whether it
+ * fits, a rule that is open, broken or met by a regulator only, or the title of a warning is other than before. Of an
+ * amount the answers are the spans between the values at which a rule turns, which are known from the rules, ratings
+ * and lengths themselves. The question comes first of which an answer may break a rule of safety; then that whose
+ * answers settle most open rules on average, each answer taken as likely as another; then that of which most answers
+ * change the parts; then by the order of {@link Topic}. That order is our own choice.
  *
  * <p>Where a rule stays broken whatever is answered, nothing can fit and nothing is asked any more but what the line
  * carries: {@link #brokenWhateverIsAnswered}.
@@ -38,9 +38,10 @@ import org.jspecify.annotations.Nullable;
  * <p>Of several tools, what a tool does and what its maker allows is asked of each, by the name of its line, and of a
  * hose whose reach is a range how far it is, by its name. Each rule about a tool counts for each of them by itself.
  *
- * <p>What is not asked here: what is there already and stays, the pipes, the atmosphere (the standard one unless the job
- * tells it), the air's temperature (20 °C unless told), the rules of the place, and by what the proposals are put in order.
- * Tell those to a {@link Requirement} and begin with that. This class is immutable, thread-safe and value-based.
+ * <p>What is not asked here: what is there already and stays, the pipes, the atmosphere (the standard one unless the
+ * job tells it), the air's temperature (20 °C unless told), the rules of the place, and by what the proposals are put
+ * in order. Tell those to a {@link Requirement} and begin with that. This class is immutable, thread-safe and
+ * value-based.
  */
 public final class Interview {
 
@@ -60,7 +61,10 @@ public final class Interview {
     this.told = told;
   }
 
-  /** A question with what puts it in order: how many rules its answers settle, and how many change the parts, on average. */
+  /**
+   * A question with what puts it in order: how many rules its answers settle, and how many change the parts, on
+   * average.
+   */
   private record Weighed(Question question, boolean mayForbid, double settled, double moved) {}
 
   /** One possible answer that was tried. */

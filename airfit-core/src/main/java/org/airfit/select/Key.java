@@ -10,8 +10,8 @@ import java.util.Comparator;
  * @param missing how many standard adapters are missing where nothing joins two ends, those between standards counted
  *     as more
  * @param asked how many rules the parts leave open
- * @param doubt in how many tenths of what can arrive at the tool it is too little, see {@link Leg.Tool#doubt}; one where
- *     settings alone decide
+ * @param doubt in how many tenths of what can arrive at the tool it is too little, see {@link Leg.Tool#doubt}; one
+ *     where settings alone decide
  * @param first what counts before the profiles by the objective: the pieces, or all that it costs
  * @param profiles how many profiles the couplings have
  * @param cost what it costs by the objective

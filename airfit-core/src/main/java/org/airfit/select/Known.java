@@ -12,7 +12,8 @@ import org.airfit.quantity.Range;
 /**
  * Which end is taken of all that is not known exactly. Whatever it is, at least as much pressure is left at the tool as
  * with all at its worst, and at most as much as with all at its best: an element leaves no less of more pressure, of
- * less flow, if it is wider or if it is set higher. That is why two ends are enough, and nothing between them need be tried.
+ * less flow, if it is wider or if it is set higher. That is why two ends are enough, and nothing between them need be
+ * tried.
  */
 enum Known {
   /** Every part lets least through, every regulator is set lowest and droops most, the tool takes most. */

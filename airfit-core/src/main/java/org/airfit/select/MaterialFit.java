@@ -108,8 +108,8 @@ enum MaterialFit {
   }
 
   /**
-   * How the wall of a hose fits: a percussion tool gets no plastic, and of a caustic cleaner only its maker knows whether
-   * it stands that. Other parts have none.
+   * How the wall of a hose fits: a percussion tool gets no plastic, and of a caustic cleaner only its maker knows
+   * whether it stands that. Other parts have none.
    */
   static MaterialFit ofWall(Requirement job, Part part) {
     if (!(part instanceof Part.Hose hose)) {

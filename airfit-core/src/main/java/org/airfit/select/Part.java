@@ -215,8 +215,8 @@ public sealed interface Part {
   }
 
   /**
-   * A regulator, alone or in one piece with a filter, and a lubricator too: its capacity and its droop are then those of
-   * the whole piece.
+   * A regulator, alone or in one piece with a filter, and a lubricator too: its capacity and its droop are then those
+   * of the whole piece.
    *
    * @param facts what it tells of itself
    * @param kind what it is in one piece with

@@ -414,8 +414,8 @@ public final class Requirement {
   }
 
   /**
-   * {@return whether what it tells of the air is known exactly: the tool's, setting and droop of the supply's regulator,
-   * and the pipes; the slots of its layout tell of themselves}
+   * {@return whether what it tells of the air is known exactly: the tool's, setting and droop of the supply's
+   * regulator, and the pipes; the slots of its layout tell of themselves}
    */
   public boolean isExact() {
     return settingRange().isExact() && isExactButForSettings();

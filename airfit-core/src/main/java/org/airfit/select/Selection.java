@@ -44,9 +44,9 @@ public sealed interface Selection extends Worked {
      * {@return the best {@link #LISTED} of all proposals that break no rule, best first: those whose parts leave the
      * fewest rules open, so that all rules met come before any question; where it depends whether the air is enough,
      * then in how many tenths of what can arrive it is (where settings of regulators alone decide, all but one count as
-     * enough: what turning a knob settles shall not cost money); then by the {@link Objective} of the requirement, then most
-     * pressure at the tool in whole pascals, then by name in the order the air goes; each set of parts once, with the
-     * adapters with which it stands first; never empty}
+     * enough: what turning a knob settles shall not cost money); then by the {@link Objective} of the requirement,
+     * then most pressure at the tool in whole pascals, then by name in the order the air goes; each set of parts once,
+     * with the adapters with which it stands first; never empty}
      */
     public List<Proposal> proposals() {
       return proposals;

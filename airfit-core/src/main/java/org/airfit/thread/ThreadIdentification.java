@@ -41,20 +41,21 @@ import org.airfit.working.Working;
  * </table>
  *
  * <p>Both diameters lie on one cone. Of a taper thread s is the gauging error, evenly within the tolerance, with soft
- * edges, less what the crests are cut, evenly from nothing to the most; of a straight thread all sizes within its limits
- * are equally likely, and half of the variance of a diameter is that of the caliper, which both diameters share. One
- * thread in ten is worn, by up to 0.1 mm on the diameter. The first crest is read within one turn of the end, two times
- * in ten anywhere under jaws 2 mm wide. The standards state the least length; two turns more still look whole outside,
- * and a female thread is three times in ten up to half as deep again. The last crest is read from two turns before the
- * end of the full thread on, one time in four from its middle on (of a female thread from a quarter of its depth on); a
- * single diameter of a taper thread comes three times in ten from anywhere along it. Seven male NPT in ten measure as
- * much as the pipe where their cone meets it. First and last diameter are swapped two times in a hundred, outside and
- * inside one time. The eye is right about a taper 19 times in 20.
+ * edges, less what the crests are cut, evenly from nothing to the most; of a straight thread all sizes within its
+ * limits are equally likely, and half of the variance of a diameter is that of the caliper, which both diameters
+ * share. One thread in ten is worn, by up to 0.1 mm on the diameter. The first crest is read within one turn of the
+ * end, two times in ten anywhere under jaws 2 mm wide. The standards state the least length; two turns more still look
+ * whole outside, and a female thread is three times in ten up to half as deep again. The last crest is read from two
+ * turns before the end of the full thread on, one time in four from its middle on (of a female thread from a quarter
+ * of its depth on); a single diameter of a taper thread comes three times in ten from anywhere along it. Seven male
+ * NPT in ten measure as much as the pipe where their cone meets it. First and last diameter are swapped two times in a
+ * hundred, outside and inside one time. The eye is right about a taper 19 times in 20.
  *
  * <p>None of these has a prior of 0.05 and even densities: 0 to 120 mm of diameter, 0 to 3 mm of pitch, 50° to 65° of
- * flank angle; half of the unknown threads are parallel, the diameters of the others differ by anything up to 3 mm. NPT,
- * R, Rc and G share the rest equally; NPSC and NPSM are met less often and weigh a fifth, Rp an eighth, a foreign thread of ports,
- * flares and hoses three tenths, any other a tenth. All these numbers are choices of this project, not data.
+ * flank angle; half of the unknown threads are parallel, the diameters of the others differ by anything up to 3 mm.
+ * NPT, R, Rc and G share the rest equally; NPSC and NPSM are met less often and weigh a fifth, Rp an eighth, a foreign
+ * thread of ports, flares and hoses three tenths, any other a tenth. All these numbers are choices of this project,
+ * not data.
  *
  * <p>A chance alone identifies nothing. The verdict <b>identified</b>, or <b>foreign</b>, asks for three things: the
  * chance; a pitch counted over five pitches or more, or two evidences of it that agree; and that every reading fits the
@@ -152,7 +153,8 @@ public final class ThreadIdentification implements Worked {
   }
 
   /**
-   * {@return which threads would fit if one slip had been made, likeliest first, at most three; empty for a firm answer}
+   * {@return which threads would fit if one slip had been made, likeliest first, at most three; empty for a firm
+   * answer}
    */
   public List<SlipCandidate> explanations() {
     return ranking.explanations();

@@ -543,7 +543,10 @@ class InterviewTest {
         .doesNotContain(Topic.PROFILES_IN_USE);
   }
 
-  /** From 5 °C to 40 °C nobody is asked, below 0 °C water freezes; the hose may have -20 °C to 60 °C, of the others nothing is known. */
+  /**
+   * From 5 °C to 40 °C nobody is asked, below 0 °C water freezes; the hose may have -20 °C to 60 °C, of the others
+   * nothing is known.
+   */
   @Test
   void cold_and_heat_turn_where_a_shop_ends_and_at_what_the_makers_allow() {
     Interview talk = talk(

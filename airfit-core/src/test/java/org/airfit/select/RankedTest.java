@@ -35,7 +35,9 @@ class RankedTest {
     return ((Selection.Proposals) Selection.of(job, Catalogue.of(List.of(hoses)))).best();
   }
 
-  /** It holds from 6 to 7 bar(g), for 6.5: behind the wide hose about half is enough, behind the narrow one much less. */
+  /**
+   * It holds from 6 to 7 bar(g), for 6.5: behind the wide hose about half is enough, behind the narrow one much less.
+   */
   @Test
   void of_what_depends_the_one_comes_first_that_is_enough_in_more_of_what_can_be() {
     Part narrow = Shelf.hose(priced("narrow", "10 EUR"), 9.5, 10.0);
@@ -96,7 +98,10 @@ class RankedTest {
     assertThat(profiles(Objective.LOWEST_PRICE)).containsExactly("wren", "finch");
   }
 
-  /** With one wanted the cheapest is found first; it has two profiles, and must not cut off what has one, though that costs more. */
+  /**
+   * With one wanted the cheapest is found first; it has two profiles, and must not cut off what has one, though that
+   * costs more.
+   */
   @Test
   void one_profile_throughout_is_found_also_where_only_one_proposal_is_wanted() {
     Catalogue catalogue = Catalogue.of(ofTwoProfiles("30 EUR", "3 EUR"));

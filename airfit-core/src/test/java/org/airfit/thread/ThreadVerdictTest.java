@@ -98,7 +98,9 @@ class ThreadVerdictTest {
     return Rows.of(ThreadVerdictTest.class, "confusions.csv");
   }
 
-  /** Both threads of a pair that is easily confused, in the middle of their crests, with the pitch of each over eight. */
+  /**
+   * Both threads of a pair that is easily confused, in the middle of their crests, with the pitch of each over eight.
+   */
   @ParameterizedTest(name = "{0}")
   @MethodSource("confusions")
   void threads_that_are_easily_confused_are_told_apart_by_a_counted_pitch_and_the_flanks(Row row) {
@@ -158,8 +160,8 @@ class ThreadVerdictTest {
   }
 
   /**
-   * R 1/4 begins 0.47 mm smaller than NPT 1/4 and G 1/4 is parallel: two diameters of NPT 1/4 say 18 threads per inch by
-   * themselves, those of NPT 1 do not say 11.5.
+   * R 1/4 begins 0.47 mm smaller than NPT 1/4 and G 1/4 is parallel: two diameters of NPT 1/4 say 18 threads per inch
+   * by themselves, those of NPT 1 do not say 11.5.
    */
   @Test
   void crests_that_tell_the_pitch_and_one_reading_of_it_are_two_evidences() {

@@ -95,7 +95,9 @@ final class Given implements CatalogueShelf {
     return new Document(name, values, this);
   }
 
-  /** Of the very texts that were read last, what was read then: most that is typed changes the job and not the stock. */
+  /**
+   * Of the very texts that were read last, what was read then: most that is typed changes the job and not the stock.
+   */
   @Override
   public ShopCatalogue catalogue(String path) throws WrongFileException {
     if (!has(path) && house.isPresent()) {

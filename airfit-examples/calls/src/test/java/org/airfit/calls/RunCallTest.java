@@ -29,8 +29,8 @@ class RunCallTest {
   }
 
   /**
-   * The table holds psi per 100 ft of Schedule 40 pipe at 100 psig and 60 °F, to three digits and with the density of the
-   * inlet all along: 4 % holds the rounding and the fall of the density over 3 psi of 115.
+   * The table holds psi per 100 ft of Schedule 40 pipe at 100 psig and 60 °F, to three digits and with the density of
+   * the inlet all along: 4 % holds the rounding and the fall of the density over 3 psi of 115.
    */
   @Test
   void the_loss_in_pipe_is_that_of_the_printed_table() throws Exception {

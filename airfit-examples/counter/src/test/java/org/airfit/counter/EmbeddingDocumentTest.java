@@ -23,8 +23,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Pastes every program of docs/embedding.md whole into an empty folder, compiles it with the libraries that the document
- * names for it, runs it, and compares what it prints with what stands below it.
+ * Pastes every program of docs/embedding.md whole into an empty folder, compiles it with the libraries that the
+ * document names for it, runs it, and compares what it prints with what stands below it.
  */
 class EmbeddingDocumentTest {
 

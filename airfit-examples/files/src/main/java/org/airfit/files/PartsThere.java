@@ -36,8 +36,8 @@ final class PartsThere {
   }
 
   /**
-   * The hose that a field tells: by an id of the catalogue, with data of its own, or in words such as "1/4 in hose, old,
-   * 25 ft"; empty where the field is missing.
+   * The hose that a field tells: by an id of the catalogue, with data of its own, or in words such as "1/4 in hose,
+   * old, 25 ft"; empty where the field is missing.
    */
   Optional<Part.Hose> hose(Field item, String field, String slot, Optional<Length> reach)
       throws WrongFileException {

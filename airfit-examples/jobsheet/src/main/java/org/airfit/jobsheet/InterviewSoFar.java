@@ -21,8 +21,8 @@ import org.airfit.select.Topic;
 /**
  * A talk with a customer as far as it got: a job file that fills, and what the customer does not know.
  *
- * <p>What can be asked comes from {@link Interview}; here the answers fill the fields of the file, so that its sheet gives
- * the same answer. This class is immutable.
+ * <p>What can be asked comes from {@link Interview}; here the answers fill the fields of the file, so that its sheet
+ * gives the same answer. This class is immutable.
  */
 public final class InterviewSoFar {
 

@@ -53,7 +53,10 @@ public final class NetworkPage {
       }
       """;
 
-  /** Above about so many lines letters are smaller and lines stand closer, so that one side of Letter holds them; tried. */
+  /**
+   * Above about so many lines letters are smaller and lines stand closer, so that one side of Letter holds them;
+   * tried.
+   */
   private static final int MANY_LINES = 40;
 
   /** Above so many they take several sides, and the letters are as large as ever; tried. */

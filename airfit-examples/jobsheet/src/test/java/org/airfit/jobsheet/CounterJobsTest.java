@@ -368,8 +368,8 @@ class CounterJobsTest {
   }
 
   /**
-   * Nobody knows more of it than 3/8 in and old: its bore is anything that ISO 1307 lets a 3/8 in hose have (from memory
-   * 8.7 to 10.3 mm over all makes), so that the air depends, and the rating is asked for.
+   * Nobody knows more of it than 3/8 in and old: its bore is anything that ISO 1307 lets a 3/8 in hose have (from
+   * memory 8.7 to 10.3 mm over all makes), so that the air depends, and the rating is asked for.
    */
   @Test
   void an_old_hose_of_unknown_make_is_a_range_with_open_questions() throws Exception {
@@ -449,8 +449,8 @@ class CounterJobsTest {
   }
 
   /**
-   * The longest hose of the catalogue is 100 ft: 3/8 in leaves too little over it, so that it is the 1/2 in one, and each
-   * size is told with its own longest, of which one foot more is too long.
+   * The longest hose of the catalogue is 100 ft: 3/8 in leaves too little over it, so that it is the 1/2 in one, and
+   * each size is told with its own longest, of which one foot more is too long.
    */
   @Test
   void the_longest_hose_is_found_among_those_that_exist() throws Exception {
@@ -565,8 +565,9 @@ class CounterJobsTest {
   }
 
   /**
-   * 45 scfm are drawn and 18 delivered: 27 scfm lack for 45 s, 20.25 ft³. Between 144.7 and about 124.5 psia the receiver
-   * of 32.08 ft³ stores 32.08 × 20.2 / 14.7 = 44 ft³ at most, and seven tenths of that where the air gets cold.
+   * 45 scfm are drawn and 18 delivered: 27 scfm lack for 45 s, 20.25 ft³. Between 144.7 and about 124.5 psia the
+   * receiver of 32.08 ft³ stores 32.08 × 20.2 / 14.7 = 44 ft³ at most, and seven tenths of that where the air gets
+   * cold.
    */
   @Test
   void a_receiver_carries_a_blast_cabinet_that_the_compressor_cannot() throws Exception {

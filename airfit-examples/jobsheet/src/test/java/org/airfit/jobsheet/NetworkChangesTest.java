@@ -220,8 +220,8 @@ class NetworkChangesTest {
       """;
 
   /**
-   * Set to 7.5 bar in front of a pipe that takes a bar, it never regulates: its valve stands wide open, and what it loses
-   * is a pressure loss as that of any part.
+   * Set to 7.5 bar in front of a pipe that takes a bar, it never regulates: its valve stands wide open, and what it
+   * loses is a pressure loss as that of any part.
    */
   @Test
   void a_regulator_that_stands_wide_open_sets_nothing_down() throws WrongFileException {
@@ -386,7 +386,9 @@ class NetworkChangesTest {
             && line.endsWith("together they are not enough: too little is left at d1, d2."));
   }
 
-  /** The page has room for the first changes only, but not for a supply raised without a word on the tools behind it. */
+  /**
+   * The page has room for the first changes only, but not for a supply raised without a word on the tools behind it.
+   */
   @Test
   void a_page_that_leaves_changes_out_keeps_what_goes_with_more_pressure()
       throws WrongFileException {

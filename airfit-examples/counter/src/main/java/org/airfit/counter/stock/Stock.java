@@ -458,8 +458,8 @@ public final class Stock {
   }
 
   /**
-   * Reads some articles as a catalogue, such as those that a query of the view suitable_parts found, in the order of the
-   * whole catalogue.
+   * Reads some articles as a catalogue, such as those that a query of the view suitable_parts found, in the order of
+   * the whole catalogue.
    *
    * @param numbers the numbers of the articles; one that is not there is passed over
    * @return the catalogue of these articles, with all profiles of the shop

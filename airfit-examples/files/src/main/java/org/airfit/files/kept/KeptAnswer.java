@@ -81,9 +81,9 @@ public final class KeptAnswer {
    * @param job the job, as it was read from its fields
    * @param day the day of the answer
    * @return the answer with all that it rests on
-   * @throws IllegalArgumentException if the job was not read from the fields of a job file; if it asks how long a hose may
-   *     be or how wide it must be (keep the job with the hose that was chosen); or if it is longer than 10 MB with its
-   *     catalogue
+   * @throws IllegalArgumentException if the job was not read from the fields of a job file; if it asks how long a hose
+   *     may be or how wide it must be (keep the job with the hose that was chosen); or if it is longer than 10 MB with
+   *     its catalogue
    */
   public static KeptAnswer of(Job job, LocalDate day) {
     return of(job, day, LibraryVersion.ofCore());
@@ -271,7 +271,10 @@ public final class KeptAnswer {
     return day;
   }
 
-  /** {@return the question as canonical JSON: {@code job}, the fields of the job file, and {@code files} with its rules} */
+  /**
+   * {@return the question as canonical JSON: {@code job}, the fields of the job file, and {@code files} with its
+   * rules}
+   */
   public String question() {
     return text(QUESTION);
   }
@@ -321,7 +324,9 @@ public final class KeptAnswer {
     return answered.headline();
   }
 
-  /** {@return what must be shown with the answer, title and text; the one that defers to codes and makers stands last} */
+  /**
+   * {@return what must be shown with the answer, title and text; the one that defers to codes and makers stands last}
+   */
   public List<String> cautions() {
     return answered.cautions().stream().map(Answered.CautionTold::inWords).toList();
   }

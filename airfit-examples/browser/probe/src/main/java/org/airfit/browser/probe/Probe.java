@@ -21,8 +21,8 @@ public final class Probe {
   /**
    * Reckons all values.
    *
-   * @return a line for each: its group, its number in it, and the value, "#" before a number and a quotation mark before
-   *     a text
+   * @return a line for each: its group, its number in it, and the value, "#" before a number and a quotation mark
+   *     before a text
    */
   @JSExport
   public static String values() {
