@@ -103,6 +103,11 @@ final class ToldOnceMore {
       Optional<Wall> of = hose.conduit().wall();
       wall = of.isEmpty() ? '?' : of.get() == Wall.SMOOTH_PLASTIC ? '-' : '+';
     }
+    if (wall == '+'
+        && part instanceof Part.Hose
+        && job.environment().equals(Optional.of(Environment.WASH_DOWN_WITH_CAUSTIC))) {
+      wall = '?'; // only its maker knows whether it stands the cleaner
+    }
     return body == '-' || wall == '-' ? '-' : body == '?' || wall == '?' ? '?' : '+';
   }
 
