@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.StringReader;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -88,6 +89,18 @@ class InterviewTest {
     HttpResponse<String> answer = till.post("/interview", Map.of("job", job, "answers", answers));
     assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
     return MAPPER.readTree(answer.body());
+  }
+
+  /** As it stands in the document. */
+  @Test
+  void the_question_of_the_document_is_asked_on() throws Exception {
+    String document = Files.readString(Path.of("..", "..", "docs", "counter-service.md"));
+    int from = document.indexOf("```json\n", document.indexOf("`POST /interview` asks"));
+    String question =
+        document.substring(from + "```json\n".length(), document.indexOf("```", from + 1));
+    HttpResponse<String> answer = till.post("/interview", MAPPER.readValue(question, Map.class));
+    assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
+    assertThat(MAPPER.readTree(answer.body()).path("kind").asText()).isEqualTo("question");
   }
 
   /** From the first question to the end, each as the library asks it; the service keeps nothing between them. */

@@ -72,12 +72,8 @@ public final class JobFile {
    * @return a name that no other has, such as "hose 2"
    */
   public static String nameOf(String called, Set<String> taken) {
-    Objects.requireNonNull(taken, "taken");
-    String free = Objects.requireNonNull(called, "called");
-    for (int number = 2; taken.contains(free); number++) {
-      free = called + " " + number;
-    }
-    return free;
+    return JobLine.free(
+        Objects.requireNonNull(called, "called"), Objects.requireNonNull(taken, "taken"));
   }
 
   /**

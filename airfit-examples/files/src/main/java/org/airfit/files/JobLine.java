@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.airfit.air.AirState;
 import org.airfit.joint.End;
 import org.airfit.line.ConduitRange;
@@ -265,8 +266,17 @@ final class JobLine {
     return given;
   }
 
+  /** What an item is called that has no name, see {@link JobFile#nameOf}. */
+  static String free(String called, Set<String> taken) {
+    String free = called;
+    for (int number = 2; taken.contains(free); number++) {
+      free = called + " " + number;
+    }
+    return free;
+  }
+
   private String free(String name) {
-    return JobFile.nameOf(name, placeOf.keySet());
+    return free(name, placeOf.keySet());
   }
 
   private Slot coupling(Field item, String name) throws WrongFileException {
