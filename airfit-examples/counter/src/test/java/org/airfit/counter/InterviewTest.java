@@ -2,6 +2,7 @@ package org.airfit.counter;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.StringReader;
@@ -98,7 +99,8 @@ class InterviewTest {
     int from = document.indexOf("```json\n", document.indexOf("`POST /interview` asks"));
     String question =
         document.substring(from + "```json\n".length(), document.indexOf("```", from + 1));
-    HttpResponse<String> answer = till.post("/interview", MAPPER.readValue(question, Map.class));
+    HttpResponse<String> answer = till.post(
+        "/interview", MAPPER.readValue(question, new TypeReference<Map<String, Object>>() {}));
     assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
     assertThat(MAPPER.readTree(answer.body()).path("kind").asText()).isEqualTo("question");
   }
