@@ -1,17 +1,21 @@
 package org.airfit.calls;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.airfit.files.Job;
 import org.airfit.jobsheet.JobSheet;
 import org.airfit.jobsheet.OnScreen;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
+import org.airfit.safety.Situation;
 import org.airfit.working.UnitSystem;
 
 /** What arrives at the end of a run. */
@@ -74,7 +78,19 @@ final class RunCall {
     job.put("now", elements);
     job.put("tool", AskedJob.tool(flow, needed.orElse(ANY_NEED)));
     catalogue.ifPresent(job::catalogue);
-    return answer(sheet(job.read()), needed.isPresent(), worked);
+    JobSheet sheet = sheet(job.read());
+    return answer(sheet, lowestRating(elements, sheet), needed.isPresent(), worked);
+  }
+
+  /** The lowest rating of the parts of a catalogue that the air goes through; empty where none is known. */
+  private static Optional<GaugePressure> lowestRating(Object elements, JobSheet sheet) {
+    return ((List<?>) elements)
+        .stream()
+            .map(element -> element instanceof Map<?, ?> fields ? fields.get("part") : null)
+            .filter(Objects::nonNull)
+            .flatMap(id -> sheet.job().catalogue().parts().part(String.valueOf(id)).stream())
+            .flatMap(part -> part.facts().rating().stream())
+            .min(Comparator.naturalOrder());
   }
 
   private static Map<String, Object> supply(Object told) throws RefusedException {
@@ -109,7 +125,8 @@ final class RunCall {
         Optional.empty());
   }
 
-  private static Map<String, Object> answer(JobSheet sheet, boolean isNeedTold, boolean worked) {
+  private static Map<String, Object> answer(
+      JobSheet sheet, Optional<GaugePressure> lowestRating, boolean isNeedTold, boolean worked) {
     RunResult result = sheet.now().orElseThrow();
     UnitSystem units = sheet.units();
     Map<String, Object> answer = new LinkedHashMap<>();
@@ -140,8 +157,10 @@ final class RunCall {
     List<Object> remarks = new ArrayList<>();
     sheet.job().remarks().forEach(remark -> remarks.add(inOwnWords(remark)));
     answer.put("remarks", remarks);
+    Situation.Builder situation = Situation.describe();
+    lowestRating.ifPresent(rating -> situation.ratedParts(sheet.requirement().highest(), rating));
     List<Caution> cautions = new ArrayList<>(result.cautions(units));
-    cautions.add(sheet.requirement().rules().toldIn(units).deference());
+    cautions.addAll(sheet.requirement().rules().toldIn(units).cautions(situation.build()));
     answer.put("cautions", Shown.cautions(cautions));
     String title = "The run";
     answer.put(

@@ -126,6 +126,32 @@ class RunCallTest {
         .doesNotContain("NaN");
   }
 
+  /** The socket S-12 of the boatyard is rated for 16 bar(g). */
+  @Test
+  void a_part_that_is_too_weak_for_the_supply_is_told_and_warned_of() throws Exception {
+    Map<String, Object> weak = ofBoatyard("17 bar(g)");
+    assertThat(String.valueOf(weak.get("remarks")))
+        .contains("elements[1]: ", "is rated for ", "up to 17 bar(g)", "take it out of use");
+    assertThat(String.valueOf(weak.get("cautions"))).contains("Rated pressure");
+    Map<String, Object> strong = ofBoatyard("7 bar(g)");
+    assertThat(String.valueOf(strong.get("remarks"))).doesNotContain("is rated for");
+    assertThat(String.valueOf(strong.get("cautions"))).doesNotContain("Rated pressure");
+  }
+
+  private static Map<String, Object> ofBoatyard(String supply) throws Exception {
+    return run(
+        "supply",
+        supply,
+        "elements",
+        List.of(Map.of("part", "S-12")),
+        "flow",
+        "10 L/s ANR",
+        "needed",
+        "6 bar(g)",
+        "catalogue",
+        Example.plain(Example.JOBS.resolve("boatyard").resolve("catalogue.json")));
+  }
+
   @Test
   void cautions_go_with_it_and_the_last_defers_to_codes() throws Exception {
     List<?> cautions = Example.list(

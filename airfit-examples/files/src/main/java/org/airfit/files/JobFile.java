@@ -218,7 +218,7 @@ public final class JobFile {
     Optional<Field> today = root.find("now", "a list of what is connected to the outlet today");
     Requirement asked = root.build(requirement::build);
     Optional<Run> now = today.isPresent()
-        ? Optional.of(NowFields.run(today.get(), catalogue, asked.toOutlet(), remarks))
+        ? Optional.of(NowFields.run(today.get(), catalogue, asked, units.system(), remarks))
         : Optional.empty();
     Optional<PlantYear> year = YearFields.in(root, asked, assumed);
     remarks.addAll(assumed);

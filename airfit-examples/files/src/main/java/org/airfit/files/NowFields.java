@@ -17,6 +17,8 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.airfit.run.Run;
 import org.airfit.select.Part;
+import org.airfit.select.Requirement;
+import org.airfit.working.UnitSystem;
 
 /** Reads what is connected to the outlet today, for the air that arrives now. */
 final class NowFields {
@@ -24,13 +26,22 @@ final class NowFields {
   /** What of the connected is not known exactly, by name. */
   private final Set<String> notKnown = new LinkedHashSet<>();
 
-  private NowFields() {}
+  private final GaugePressure highest;
+  private final UnitSystem units;
+  private final List<String> remarks;
+
+  private NowFields(GaugePressure highest, UnitSystem units, List<String> remarks) {
+    this.highest = highest;
+    this.units = units;
+    this.remarks = remarks;
+  }
 
   /** The run of today: the piping, then what is connected to its outlet, at the worst of what is known of it. */
-  static Run run(Field list, ShopCatalogue catalogue, Run piping, List<String> remarks)
+  static Run run(
+      Field list, ShopCatalogue catalogue, Requirement job, UnitSystem units, List<String> remarks)
       throws WrongFileException {
-    NowFields now = new NowFields();
-    Run run = now.through(list, catalogue, piping);
+    NowFields now = new NowFields(job.highest(), units, remarks);
+    Run run = now.through(list, catalogue, job.toOutlet());
     if (!now.notKnown.isEmpty()) {
       remarks.add(list.place() + ": the worst is taken of what is not known exactly of "
           + now.notKnown.stream().map(Printable::line).collect(Collectors.joining(", ")) + ".");
@@ -53,7 +64,9 @@ final class NowFields {
   private Run connected(Run run, Field item, PartsThere parts) throws WrongFileException {
     Optional<Field> id = item.find("part");
     if (id.isPresent()) {
-      return through(run, item, parts.ofCatalogue(id.get(), Part.class, "part"));
+      Part part = parts.ofCatalogue(id.get(), Part.class, "part");
+      remarkOnRating(item, part);
+      return through(run, item, part);
     }
     String name = item.field("name", "what to call it; or part, the id of a part of the catalogue")
         .text();
@@ -67,6 +80,16 @@ final class NowFields {
             name,
             RegulatorElement.of(FlowFields.capacity(capacity.get()), set(item, run.atmosphere())))
         : run.through(name, FlowFields.capacity(capacity.get()));
+  }
+
+  /** What is connected already may be too weak for what can occur: that is told, and not only how much arrives. */
+  private void remarkOnRating(Field item, Part part) {
+    part.facts()
+        .rating()
+        .filter(rating -> rating.compareTo(highest) < 0)
+        .ifPresent(rating -> remarks.add(item.place() + ": " + Printable.line(part.name())
+            + " is rated for " + units.sayBoth(rating) + ", and up to " + units.sayBoth(highest)
+            + " can occur: take it out of use, or see to it that less can occur."));
   }
 
   private static AbsolutePressure set(Field item, AbsolutePressure atmosphere)
