@@ -133,7 +133,7 @@ final class IdentifyCall {
       answer.put("thread", told);
       add(answer, thread.cautions());
     });
-    add(answer, List.of(SafetyRules.bundled().deference()));
+    add(answer, List.of(SafetyRules.usFederal().deference()));
     answer.put("set", set(job.catalogue().profiles()));
     return answer;
   }

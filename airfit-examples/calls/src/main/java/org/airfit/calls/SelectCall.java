@@ -81,7 +81,7 @@ final class SelectCall {
     }
     answer.put(
         "cautions",
-        Shown.cautions(List.of(refusal.caution(), SafetyRules.bundled().deference())));
+        Shown.cautions(List.of(refusal.caution(), SafetyRules.usFederal().deference())));
     return answer;
   }
 

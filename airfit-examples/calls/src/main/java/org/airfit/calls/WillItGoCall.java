@@ -51,7 +51,7 @@ final class WillItGoCall {
     answer.put("toBuy", joint.isJoined() ? joint.toBuy() : "");
     answer.put("assembly", joint.chain().assembly().orElse(""));
     List<Caution> cautions = new ArrayList<>(joint.cautions());
-    cautions.add(SafetyRules.bundled().deference());
+    cautions.add(SafetyRules.usFederal().deference());
     answer.put("cautions", Shown.cautions(cautions));
     answer.put("sources", List.copyOf(sources));
     return answer;

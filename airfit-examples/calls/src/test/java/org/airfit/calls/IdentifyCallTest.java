@@ -34,6 +34,17 @@ class IdentifyCallTest {
         });
   }
 
+  /** Nobody told a place: the rules are those that a job is judged by then. */
+  @Test
+  void no_rules_of_other_places_are_said_to_have_judged() throws Exception {
+    for (Map<String, Object> answer : List.of(
+        identify("set", Example.workshop(), "readings", Spread.of("tip diameter", "11.9 mm")),
+        Calls.answer("willItGo", Spread.of("one", "1/4 NPT male", "other", "1/4 NPT female")))) {
+      assertThat(String.valueOf(answer.get("cautions")))
+          .contains("judged by rules of US federal law, as far as airfit holds them");
+    }
+  }
+
   @Test
   void the_answer_is_that_of_the_library() throws Exception {
     ReferenceSet set = SetCall.read(Example.workshop(), Optional.empty()).set();

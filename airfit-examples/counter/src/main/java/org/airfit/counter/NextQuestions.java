@@ -188,7 +188,7 @@ final class NextQuestions {
   private static Map<String, Object> told(
       InterviewSoFar talk, List<InterviewSoFar.Asking> open, CatalogueShelf shelf)
       throws RefusedException {
-    List<Object> deference = Plainly.cautions(List.of(SafetyRules.bundled().deference()));
+    List<Object> deference = Plainly.cautions(List.of(SafetyRules.usFederal().deference()));
     Map<String, Object> answer;
     if (!open.isEmpty()) {
       answer = begun("question", open.get(0).subject().question(), talk.fields());

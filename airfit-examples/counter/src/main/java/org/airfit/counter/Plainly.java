@@ -36,7 +36,7 @@ final class Plainly {
 
   /** What whoever asked must be told with a refusal, and that it is no approval of anything else. */
   static List<Object> cautionsOf(Refusal refusal) {
-    return cautions(List.of(refusal.caution(), SafetyRules.bundled().deference()));
+    return cautions(List.of(refusal.caution(), SafetyRules.usFederal().deference()));
   }
 
   /** An answer without its drawings and without the rules that are met or do not apply; cautions stay. */

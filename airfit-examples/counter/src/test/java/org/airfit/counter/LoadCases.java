@@ -320,7 +320,7 @@ final class LoadCases {
     answer.put("questions", open.stream().map(LoadCases::plainly).toList());
     answer.put("toAsk", List.of());
     answer.put("job", JobFile.toObject(talk.fields()));
-    answer.put("cautions", Plainly.cautions(List.of(SafetyRules.bundled().deference())));
+    answer.put("cautions", Plainly.cautions(List.of(SafetyRules.usFederal().deference())));
     add("/interview", Map.of("job", start), answer);
   }
 
