@@ -226,7 +226,9 @@ public final class KeptAnswers {
     }
     Map<String, Object> whole = fields(number, found.get().answer());
     Object stored = whole.remove(NUMBER);
-    requireSame(number, NUMBER, number, stored == null ? "none" : stored);
+    if (stored != null) { // an answer that was stored by an earlier version does not tell it
+      requireSame(number, NUMBER, number, stored);
+    }
     whole.put(SET, Json.read(SET, found.get().set()));
     whole.put(CATALOGUE, Json.read(CATALOGUE, found.get().catalogue()));
     KeptAnswer read = KeptAnswer.read(number, Json.write(whole));
