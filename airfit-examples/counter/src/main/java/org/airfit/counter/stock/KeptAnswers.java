@@ -19,6 +19,7 @@ import org.airfit.files.kept.KeptAnswer;
 public final class KeptAnswers {
 
   private static final int LONGEST_NUMBER = 100;
+  private static final String NUMBER = "number";
   private static final String SET = "set";
   private static final String CATALOGUE = "catalogue";
 
@@ -109,6 +110,7 @@ public final class KeptAnswers {
       Map<String, Object> rest = fields(number, answer.toText());
       rest.remove(SET);
       rest.remove(CATALOGUE);
+      rest.put(NUMBER, number);
       insert.setString(1, number);
       insert.setObject(2, answer.day());
       insert.setString(3, answer.library());
@@ -144,8 +146,53 @@ public final class KeptAnswers {
     });
   }
 
-  /** The texts of a row. */
-  private record Row(String answer, String set, String catalogue) {}
+  /** The texts of a row, and what its columns say of them. */
+  private record Row(String answer, String set, String catalogue, Map<String, String> columns) {}
+
+  /** The columns that say again what the answer says. */
+  private static Map<String, String> columns(ResultSet row) throws SQLException {
+    Map<String, String> columns = new LinkedHashMap<>();
+    columns.put("kept_on", row.getObject("kept_on", LocalDate.class).toString());
+    for (String column : List.of(
+        "library",
+        "sha256",
+        "question_sha256",
+        "set_sha256",
+        "catalogue_sha256",
+        "answer_sha256")) {
+      columns.put(column, row.getString(column));
+    }
+    return columns;
+  }
+
+  private static Map<String, String> columns(KeptAnswer answer) {
+    return Map.of(
+        "kept_on",
+        answer.day().toString(),
+        "library",
+        answer.library(),
+        "sha256",
+        answer.hash(),
+        "question_sha256",
+        answer.questionHash(),
+        "set_sha256",
+        answer.setHash(),
+        "catalogue_sha256",
+        answer.catalogueHash(),
+        "answer_sha256",
+        answer.answerHash());
+  }
+
+  private static void requireSame(String number, String column, Object written, Object told)
+      throws WrongFileException {
+    if (!told.equals(written)) {
+      throw new WrongFileException(
+          number,
+          column,
+          "was changed after the answer was kept: the answer says " + told + ", the column says "
+              + written + "; take an unchanged copy of the table");
+    }
+  }
 
   /**
    * Finds an answer.
@@ -158,14 +205,18 @@ public final class KeptAnswers {
   public Optional<KeptAnswer> find(String number) throws SQLException, WrongFileException {
     Objects.requireNonNull(number, "number");
     Optional<Row> found = database.read(connection -> {
-      try (PreparedStatement find =
-          connection.prepareStatement("SELECT k.answer, s.text, c.text FROM kept_answer k"
+      try (PreparedStatement find = connection.prepareStatement(
+          "SELECT k.*, s.text AS set_text, c.text AS catalogue_text FROM kept_answer k"
               + " JOIN kept_text s ON s.sha256 = k.set_sha256"
               + " JOIN kept_text c ON c.sha256 = k.catalogue_sha256 WHERE k.number = ?")) {
         find.setString(1, number);
         try (ResultSet row = find.executeQuery()) {
           return row.next()
-              ? Optional.of(new Row(row.getString(1), row.getString(2), row.getString(3)))
+              ? Optional.of(new Row(
+                  row.getString("answer"),
+                  row.getString("set_text"),
+                  row.getString("catalogue_text"),
+                  columns(row)))
               : Optional.empty();
         }
       }
@@ -174,9 +225,19 @@ public final class KeptAnswers {
       return Optional.empty();
     }
     Map<String, Object> whole = fields(number, found.get().answer());
+    Object stored = whole.remove(NUMBER);
+    if (stored != null) { // an answer that was stored by an earlier version does not tell it
+      requireSame(number, NUMBER, number, stored);
+    }
     whole.put(SET, Json.read(SET, found.get().set()));
     whole.put(CATALOGUE, Json.read(CATALOGUE, found.get().catalogue()));
-    return Optional.of(KeptAnswer.read(number, Json.write(whole)));
+    KeptAnswer read = KeptAnswer.read(number, Json.write(whole));
+    Map<String, String> written = found.get().columns();
+    for (Map.Entry<String, String> told : columns(read).entrySet()) {
+      requireSame(
+          number, told.getKey(), written.getOrDefault(told.getKey(), "none"), told.getValue());
+    }
+    return Optional.of(read);
   }
 
   /**

@@ -540,7 +540,7 @@ abstract class StockContract {
     assertThat(AnswerComparison.of(
                 answers.find("2026-1").orElseThrow(), answers.find("2026-2").orElseThrow())
             .inWords())
-        .startsWith("In the question, tool.pressure was 90 psig, is 85 psig.");
+        .startsWith("In the question, the field \"tool.pressure\" was 90 psig, is 85 psig now.");
     assertThat(answers.numbers(LocalDate.parse("2026-11-29"), LocalDate.parse("2026-11-29")))
         .containsExactly("2026-1", "2026-2");
     assertThat(answers.numbers(LocalDate.parse("2026-11-30"), LocalDate.MAX.withYear(2100)))
@@ -568,6 +568,38 @@ abstract class StockContract {
     assertThatThrownBy(() -> answers.find("2026-1"))
         .isInstanceOf(WrongFileException.class)
         .hasMessageContaining("2026-1: catalogue: was changed after the answer was kept");
+  }
+
+  @Test
+  void a_column_that_sql_changed_is_refused_in_one_line() throws Exception {
+    KeptAnswers answers = KeptAnswers.of(database);
+    KeptAnswer kept = kept("90 psig");
+    Map<String, String> changes = new LinkedHashMap<>();
+    changes.put("kept_on", "DATE '2020-01-01'");
+    changes.put("library", "'9.9.9'");
+    for (String hash :
+        List.of("sha256", "question_sha256", "set_sha256", "catalogue_sha256", "answer_sha256")) {
+      changes.put(hash, hash.equals("set_sha256") ? "catalogue_sha256" : "set_sha256");
+    }
+    for (Map.Entry<String, String> change : changes.entrySet()) {
+      String number = "by " + change.getKey();
+      assertThat(answers.store(number, kept)).isTrue();
+      execute("UPDATE kept_answer SET " + change.getKey() + " = " + change.getValue()
+          + " WHERE number = '" + number + "'");
+      assertThatThrownBy(() -> answers.find(number))
+          .as(change.getKey())
+          .isInstanceOf(WrongFileException.class)
+          .hasMessageStartingWith(number + ": ")
+          .hasMessageContaining("changed after the answer was kept")
+          .message()
+          .hasLineCount(1);
+    }
+    assertThat(answers.store("2026-7", kept)).isTrue();
+    execute("UPDATE kept_answer SET number = '2026-8' WHERE number = '2026-7'");
+    assertThatThrownBy(() -> answers.find("2026-8"))
+        .isInstanceOf(WrongFileException.class)
+        .hasMessageContaining(
+            "2026-8: number: was changed after the answer was kept: the answer" + " says 2026-7");
   }
 
   @Test

@@ -10,7 +10,6 @@ import java.util.Optional;
 final class AnswerDifferences {
 
   private static final String BEFORE = "Without new parts";
-  private static final String FIRST = "With the first proposal";
 
   private final List<Difference> found = new ArrayList<>();
 
@@ -20,8 +19,12 @@ final class AnswerDifferences {
     if (then.answer().equals(now.answer())) {
       return List.of();
     }
+    Answered renamed = Renaming.of(then, now).of(then.answered());
+    if (renamed.equals(now.answered())) {
+      return List.of();
+    }
     AnswerDifferences all = new AnswerDifferences();
-    all.answers(then.answered(), now.answered());
+    all.answers(renamed, now.answered());
     if (all.found.isEmpty()) {
       all.found.add(new Difference.OtherText("answer", false));
     }
@@ -46,22 +49,31 @@ final class AnswerDifferences {
       proposals(then, now);
     }
     cautions(then.cautions(), now.cautions());
-    others(then.proposals(), now.proposals());
+    others(listed(then, now), then.proposals(), now.proposals());
     if (found.isEmpty()) {
       reasons(then.rules(), now.rules());
     }
   }
 
+  /** Where one of them lists nothing, what the other lists counts. */
+  private static Difference.Listed listed(Answered then, Answered now) {
+    Answered before = then.proposals().isEmpty() ? now : then;
+    Answered after = now.proposals().isEmpty() ? then : now;
+    return Difference.Listed.of(
+        before.kind() == Answered.Kind.NOTHING_FITS, after.kind() == Answered.Kind.NOTHING_FITS);
+  }
+
   private void proposals(Answered then, Answered now) {
+    Difference.Listed listed = listed(then, now);
     Answered.PartsTold first = then.proposals().get(0);
     Answered.PartsTold firstNow = now.proposals().get(0);
     if (!first.ids().equals(firstNow.ids())) {
-      found.add(new Difference.OtherFirst(names(first), names(firstNow)));
+      found.add(new Difference.OtherFirst(listed, names(first), names(firstNow)));
     }
     if (!first.price().equals(firstNow.price())) {
-      found.add(new Difference.OtherTotal(first.price(), firstNow.price()));
+      found.add(new Difference.OtherTotal(listed, first.price(), firstNow.price()));
     }
-    air(FIRST, first.air(), firstNow.air());
+    air(listed.with(), first.air(), firstNow.air());
     rules(then.rules(), now.rules());
   }
 
@@ -130,14 +142,15 @@ final class AnswerDifferences {
     gone.forEach(each -> found.add(new Difference.OtherCaution(each.title(), each.text(), "")));
   }
 
-  private void others(List<Answered.PartsTold> then, List<Answered.PartsTold> now) {
+  private void others(
+      Difference.Listed listed, List<Answered.PartsTold> then, List<Answered.PartsTold> now) {
     List<List<String>> before =
         then.stream().skip(1).map(Answered.PartsTold::ids).toList();
     List<List<String>> after = now.stream().skip(1).map(Answered.PartsTold::ids).toList();
     int gone = (int) before.stream().filter(each -> !after.contains(each)).count();
     int added = (int) after.stream().filter(each -> !before.contains(each)).count();
     if (gone + added > 0) {
-      found.add(new Difference.OtherProposals(gone, added));
+      found.add(new Difference.OtherProposals(listed, gone, added));
     }
   }
 }

@@ -1,6 +1,7 @@
 package org.airfit.files.kept;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import org.airfit.plug.SocketAnswer;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
+import org.airfit.safety.SafetyRules;
 import org.airfit.select.JobFindings;
 import org.airfit.select.Part;
 import org.airfit.select.Proposal;
@@ -36,7 +38,8 @@ final class Answering {
   }
 
   private Answered answered() {
-    Optional<String> refused = job.requirement().medium().refusalInWords();
+    Requirement whole = job.requirement();
+    Optional<String> refused = whole.medium().refusalInWords();
     if (refused.isPresent()) {
       return new Answered(
           Answered.Kind.REFUSED,
@@ -47,13 +50,15 @@ final class Answering {
           List.of(),
           List.of(),
           List.of(),
-          List.of());
+          told(withDeference(
+              whole.medium().refusal().map(List::of).orElse(List.of()),
+              SafetyRules.bundled().deference())));
     }
     Optional<Identification> plug = job.plug();
     Optional<SocketAnswer> socket = job.atHand().flatMap(AtHand::socket);
     Optional<PlugProfile> profile = plug.flatMap(Identification::profile);
     Optional<Requirement> settled = job.settled(profile);
-    Requirement asked = settled.orElse(job.requirement());
+    Requirement asked = settled.orElse(whole);
     Optional<Selection> selection =
         settled.map(each -> Selection.of(each, job.catalogue().parts()));
     Optional<RunResult> before = job.now().map(run -> run.at(asked.demand()));
@@ -70,9 +75,6 @@ final class Answering {
         proposals.isEmpty()
             ? JobFindings.of(asked).cautions(units)
             : proposals.get(0).cautions(units));
-    Caution deference = asked.rules().toldIn(units).deference();
-    cautions.remove(deference);
-    cautions.add(deference); // the last word
 
     return new Answered(
         kind(selection),
@@ -90,10 +92,22 @@ final class Answering {
         selection
             .map(each -> each.<List<String>>fold(fits -> List.of(), none -> none.toGive(units)))
             .orElse(List.of()),
-        cautions.stream()
-            .map(each -> new Answered.CautionTold(
-                each.title(), each.text(), each.source().toString()))
-            .toList());
+        told(withDeference(cautions, asked.rules().toldIn(units).deference())));
+  }
+
+  /** The cautions with that which defers to codes and makers as the last word. */
+  private static Set<Caution> withDeference(Collection<Caution> cautions, Caution deference) {
+    Set<Caution> all = new LinkedHashSet<>(cautions);
+    all.remove(deference);
+    all.add(deference);
+    return all;
+  }
+
+  private static List<Answered.CautionTold> told(Set<Caution> cautions) {
+    return cautions.stream()
+        .map(each ->
+            new Answered.CautionTold(each.title(), each.text(), each.source().toString()))
+        .toList();
   }
 
   private static Answered.Kind kind(Optional<Selection> selection) {

@@ -1,12 +1,19 @@
 package org.airfit.files.kept;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.QuantityFormatException;
+import org.airfit.select.RuleOutcome;
 import org.airfit.working.UnitSystem;
 
 /**
@@ -15,6 +22,12 @@ import org.airfit.working.UnitSystem;
  * <p>{@code then} is the earlier answer, {@code now} the later one. A text that was not told is blank.
  */
 public sealed interface Difference {
+
+  /** The most digits of a number that is told as it stands. */
+  int TYPED_DIGITS = 6;
+
+  /** The digits of a number that was computed. */
+  int SHOWN_DIGITS = 5;
 
   /** {@return whether it is one of what the answers rest on: library, question, reference set, catalogue} */
   default boolean isOfInput() {
@@ -120,7 +133,7 @@ public sealed interface Difference {
 
     @Override
     public String inWords(UnitSystem units) {
-      return "In the question, " + field + " was " + told(then) + ", is " + told(now) + ".";
+      return "In the question, the field \"" + field + "\"" + wasIs(then, now, units);
     }
   }
 
@@ -160,9 +173,8 @@ public sealed interface Difference {
         return "The reference set " + (now.isEmpty() ? "has no profile " : "has a new profile, ")
             + profile + (now.isEmpty() ? " any more." : ".");
       }
-      return "In the reference set, " + field
-          + (profile.isEmpty() ? "" : " of the profile " + profile) + " was " + told(then) + ", is "
-          + told(now) + ".";
+      return "In the reference set, the field \"" + field + "\""
+          + (profile.isEmpty() ? "" : " of the profile " + profile) + wasIs(then, now, units);
     }
   }
 
@@ -195,7 +207,7 @@ public sealed interface Difference {
 
     @Override
     public String inWords(UnitSystem units) {
-      return "In the catalogue, " + part + " " + price(then, now);
+      return "In the catalogue, " + price(part, part, then, now);
     }
   }
 
@@ -231,7 +243,7 @@ public sealed interface Difference {
     public String inWords(UnitSystem units) {
       return "In the catalogue, the rating of " + part + " was "
           + then.map(units::say).orElse("not told") + ", is "
-          + now.map(units::say).orElse("not told") + ".";
+          + now.map(units::say).orElse("not told") + " now.";
     }
   }
 
@@ -267,8 +279,7 @@ public sealed interface Difference {
 
     @Override
     public String inWords(UnitSystem units) {
-      return "In the catalogue, " + field + " of " + part + " was " + told(then) + ", is "
-          + told(now) + ".";
+      return "In the catalogue, the field \"" + field + "\" of " + part + wasIs(then, now, units);
     }
   }
 
@@ -370,7 +381,7 @@ public sealed interface Difference {
 
     @Override
     public String inWords(UnitSystem units) {
-      return "The verdict on what is at hand was " + told(then) + ", is " + told(now) + ".";
+      return "The verdict on what is at hand was " + told(then) + ", is " + told(now) + " now.";
     }
   }
 
@@ -403,21 +414,79 @@ public sealed interface Difference {
     }
   }
 
+  /** What the lists of parts of two answers are: proposals, or misses where nothing fits. */
+  enum Listed {
+    /** Both list proposals. */
+    PROPOSALS(false, false),
+    /** Both list misses. */
+    MISSES(true, true),
+    /** Proposals were listed then, misses are now. */
+    MISSES_AFTER_PROPOSALS(false, true),
+    /** Misses were listed then, proposals are now. */
+    PROPOSALS_AFTER_MISSES(true, false);
+
+    private final boolean wereMisses;
+    private final boolean areMisses;
+
+    Listed(boolean wereMisses, boolean areMisses) {
+      this.wereMisses = wereMisses;
+      this.areMisses = areMisses;
+    }
+
+    static Listed of(boolean wereMisses, boolean areMisses) {
+      if (wereMisses) {
+        return areMisses ? MISSES : PROPOSALS_AFTER_MISSES;
+      }
+      return areMisses ? MISSES_AFTER_PROPOSALS : PROPOSALS;
+    }
+
+    private boolean isTurned() {
+      return wereMisses != areMisses;
+    }
+
+    private static String first(boolean isMiss) {
+      return isMiss ? "nearest miss" : "first proposal";
+    }
+
+    /** Such as "With the first proposal". */
+    String with() {
+      return "With the " + first(areMisses)
+          + (isTurned() ? " now and the " + first(wereMisses) + " then" : "");
+    }
+
+    private String other() {
+      if (isTurned()) {
+        return "The " + first(areMisses) + " is not the " + first(wereMisses) + " of then";
+      }
+      return areMisses ? "Another miss is nearest" : "Another proposal is first";
+    }
+
+    private String behind() {
+      if (isTurned()) {
+        return "Behind the " + first(wereMisses) + " then and the " + first(areMisses) + " now";
+      }
+      return areMisses ? "Of the misses behind the nearest" : "Of the proposals behind the first";
+    }
+  }
+
   /**
-   * Another proposal is first.
+   * Another proposal is first, or another miss nearest.
    *
+   * @param listed whether the parts are proposals or misses
    * @param then the parts of the first then, name and id
    * @param now the parts of the first now, name and id
    */
-  record OtherFirst(List<String> then, List<String> now) implements Difference {
+  record OtherFirst(Listed listed, List<String> then, List<String> now) implements Difference {
 
     /**
      * Copies the lists; refuses what is null.
      *
+     * @param listed whether the parts are proposals or misses
      * @param then the parts of the first then, name and id
      * @param now the parts of the first now, name and id
      */
     public OtherFirst {
+      Objects.requireNonNull(listed, "listed");
       then = List.copyOf(Objects.requireNonNull(then, "then"));
       now = List.copyOf(Objects.requireNonNull(now, "now"));
     }
@@ -427,10 +496,10 @@ public sealed interface Difference {
       List<String> gone = without(then, now);
       List<String> added = without(now, then);
       if (gone.isEmpty() || added.isEmpty()) {
-        return "Another proposal is first: " + String.join(", ", now) + "; then it was "
+        return listed.other() + ": " + String.join(", ", now) + "; then it was "
             + String.join(", ", then) + ".";
       }
-      return "Another proposal is first: " + String.join(", ", added)
+      return listed.other() + ": " + String.join(", ", added)
           + (added.size() == 1 ? " stands" : " stand") + " in the place of "
           + String.join(", ", gone) + ".";
     }
@@ -443,27 +512,35 @@ public sealed interface Difference {
   }
 
   /**
-   * The first proposal costs more or less.
+   * The first proposal, or the nearest miss, costs more or less.
    *
+   * @param listed whether the parts are proposals or misses
    * @param then its price then; empty where it was not known
    * @param now its price now; empty where it is not known
    */
-  record OtherTotal(Optional<Money> then, Optional<Money> now) implements Difference {
+  record OtherTotal(Listed listed, Optional<Money> then, Optional<Money> now)
+      implements Difference {
 
     /**
      * Refuses what is null.
      *
+     * @param listed whether the parts are proposals or misses
      * @param then its price then; empty where it was not known
      * @param now its price now; empty where it is not known
      */
     public OtherTotal {
+      Objects.requireNonNull(listed, "listed");
       Objects.requireNonNull(then, "then");
       Objects.requireNonNull(now, "now");
     }
 
     @Override
     public String inWords(UnitSystem units) {
-      return "The first proposal " + price(then, now);
+      return price(
+          "The " + Listed.first(listed.wereMisses),
+          "The " + Listed.first(listed.areMisses),
+          then,
+          now);
     }
   }
 
@@ -500,8 +577,8 @@ public sealed interface Difference {
       if (then.isPresent() && now.isPresent()) {
         boolean isLess = now.get().compareTo(then.get()) < 0;
         return line + ", the pressure " + where + " is " + by(then.get(), now.get(), units)
-            + (isLess ? " lower" : " higher") + " than then: " + units.say(now.get(), then.get())
-            + ", then " + units.say(then.get(), now.get()) + ".";
+            + (isLess ? " lower" : " higher") + " than then: " + units.say(then.get(), now.get())
+            + " then, " + units.say(now.get(), then.get()) + " now.";
       }
       return now.isPresent()
           ? line + ", " + units.say(now.get()) + " arrive " + where
@@ -573,10 +650,33 @@ public sealed interface Difference {
     @Override
     public String inWords(UnitSystem units) {
       if (then.equals(now)) {
-        return "The rule \"" + rule + "\" says " + now + " as then, for another reason: " + reason;
+        return "The rule \"" + rule + "\" " + is(now) + ", as then, for another reason: " + reason;
       }
-      return "The rule \"" + rule + "\" was " + told(then) + ", is " + told(now)
+      return "The rule \"" + rule + "\" " + was(then) + ", " + isNow(now)
           + (reason.isBlank() ? "." : ": " + reason);
+    }
+
+    private static String was(String outcome) {
+      if (outcome.equals(RuleOutcome.DOES_NOT_APPLY.toString())) {
+        return "did not apply";
+      }
+      return "was " + words(outcome);
+    }
+
+    private static String is(String outcome) {
+      return outcome.equals(RuleOutcome.DOES_NOT_APPLY.toString())
+          ? outcome
+          : "is " + words(outcome);
+    }
+
+    private static String isNow(String outcome) {
+      return outcome.equals(RuleOutcome.MET_WHILE_REGULATED.toString())
+          ? "is now " + outcome
+          : is(outcome) + " now";
+    }
+
+    private static String words(String outcome) {
+      return outcome.equals(RuleOutcome.UNMET.toString()) ? "not met" : told(outcome);
     }
   }
 
@@ -614,16 +714,28 @@ public sealed interface Difference {
   }
 
   /**
-   * The proposals behind the first are others.
+   * The proposals behind the first, or the misses behind the nearest, are others.
    *
+   * @param listed whether the parts are proposals or misses
    * @param gone how many were listed then only
    * @param added how many are listed now only
    */
-  record OtherProposals(int gone, int added) implements Difference {
+  record OtherProposals(Listed listed, int gone, int added) implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param listed whether the parts are proposals or misses
+     * @param gone how many were listed then only
+     * @param added how many are listed now only
+     */
+    public OtherProposals {
+      Objects.requireNonNull(listed, "listed");
+    }
 
     @Override
     public String inWords(UnitSystem units) {
-      return "Of the proposals behind the first, " + gone + " went and " + added + " came.";
+      return listed.behind() + ", " + gone + " went and " + added + " came.";
     }
   }
 
@@ -637,17 +749,90 @@ public sealed interface Difference {
     return units.say(difference);
   }
 
-  private static String price(Optional<Money> then, Optional<Money> now) {
+  private static String price(
+      String before, String after, Optional<Money> then, Optional<Money> now) {
+    boolean isSame = before.equals(after);
     if (then.isPresent()
         && now.isPresent()
         && then.get().currency().equals(now.get().currency())) {
       boolean isMore = now.get().compareTo(then.get()) > 0;
       Money difference = new Money(
           now.get().amount().subtract(then.get().amount()).abs(), now.get().currency());
-      return "costs " + difference.shown() + (isMore ? " more" : " less") + " than then: "
-          + now.get().shown() + ", then " + then.get().shown() + ".";
+      return after + " costs " + difference.shown() + (isMore ? " more" : " less") + " than "
+          + (isSame ? "" : inside(before) + " ") + "then: " + then.get().shown() + " then, "
+          + now.get().shown() + " now.";
     }
-    return "costs " + now.map(Money::shown).orElse("an amount that is not known") + "; then "
-        + then.map(Money::shown).orElse("the price was not known") + ".";
+    return before + " cost " + price(then) + " then, " + (isSame ? "" : inside(after) + " ")
+        + "costs " + price(now) + " now.";
+  }
+
+  private static String price(Optional<Money> price) {
+    return price.map(Money::shown).orElse("an amount that is not known");
+  }
+
+  private static String inside(String subject) {
+    return subject.substring(0, 1).toLowerCase(Locale.ROOT) + subject.substring(1);
+  }
+
+  private static String wasIs(String then, String now, UnitSystem units) {
+    String before = then;
+    String after = now;
+    if (isLong(then) || isLong(now)) {
+      before = rounded(then, units);
+      after = rounded(now, units);
+      if (before.equals(after)) {
+        before = then;
+        after = now;
+      }
+    }
+    return " was " + quoted(before) + ", is " + quoted(after) + " now.";
+  }
+
+  /** Words stand in quotation marks, so that they read as what a field says; numbers do not. */
+  private static String quoted(String text) {
+    return text.isBlank() || text.equals("true") || text.equals("false") || isNumber(text)
+        ? told(text)
+        : "\"" + text + "\"";
+  }
+
+  private static boolean isNumber(String text) {
+    char first = text.charAt(0);
+    return first == '-' || first >= '0' && first <= '9';
+  }
+
+  /** The number in front of a unit; empty where there is none. */
+  private static Optional<BigDecimal> number(String text) {
+    int end = text.indexOf(' ');
+    try {
+      return Optional.of(new BigDecimal(end < 0 ? text : text.substring(0, end)));
+    } catch (NumberFormatException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Whether a number has more digits than anybody types: then it was computed. */
+  private static boolean isLong(String text) {
+    return number(text).filter(number -> number.precision() > TYPED_DIGITS).isPresent();
+  }
+
+  private static String rounded(String text, UnitSystem units) {
+    Optional<BigDecimal> number = number(text);
+    if (number.isEmpty()) {
+      return text;
+    }
+    try {
+      Length length = Length.parse(text);
+      LengthUnit unit = length.metres() < 1.0
+          ? units == UnitSystem.SI ? LengthUnit.MILLIMETRE : LengthUnit.INCH
+          : units == UnitSystem.SI ? LengthUnit.METRE : LengthUnit.FOOT;
+      return digits(BigDecimal.valueOf(length.in(unit))) + " " + unit.symbol();
+    } catch (QuantityFormatException e) {
+      int end = text.indexOf(' ');
+      return digits(number.get()) + (end < 0 ? "" : text.substring(end));
+    }
+  }
+
+  private static String digits(BigDecimal number) {
+    return number.round(new MathContext(SHOWN_DIGITS)).stripTrailingZeros().toPlainString();
   }
 }

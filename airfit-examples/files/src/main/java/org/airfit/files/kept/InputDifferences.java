@@ -180,7 +180,7 @@ final class InputDifferences {
   }
 
   /** Parts and accessories by their numbers. */
-  private static Map<String, Object> articles(Object catalogue) {
+  static Map<String, Object> articles(Object catalogue) {
     Map<String, Object> articles = new LinkedHashMap<>();
     if (catalogue instanceof Map<?, ?> fields && fields.get("parts") instanceof Map<?, ?> inner) {
       articles.putAll(byId(inner, "parts"));

@@ -100,7 +100,8 @@ class AnswerComparisonTest {
         Claims.asFiled().asked(SUPPLY, "\"8 to 8.5 bar(g)\"").compared(),
         Difference.AskedOtherwise.class);
     assertThat(told.inWords(UnitSystem.SI))
-        .isEqualTo("In the question, supply.pressure was 8.5 bar(g), is 8 to 8.5 bar(g).");
+        .isEqualTo("In the question, the field \"supply.pressure\" was 8.5 bar(g), is 8 to 8.5"
+            + " bar(g) now.");
   }
 
   /** A rule turns, and a caution goes, where the supply cannot pass what the tool's maker allows any more. */
@@ -120,8 +121,8 @@ class AnswerComparisonTest {
     assertThat(only(back, Difference.OtherCaution.class).then()).isEmpty();
     assertThat(back.inWords()).contains("A new caution, If the regulator fails: ");
     assertThat(only(back, Difference.RuleTurned.class).inWords(UnitSystem.SI))
-        .startsWith("The rule \"Tool is not over-pressured\" was met, is met while the regulator"
-            + " holds: ");
+        .startsWith("The rule \"Tool is not over-pressured\" was met, is now met while the"
+            + " regulator holds: ");
   }
 
   @Test
@@ -137,7 +138,7 @@ class AnswerComparisonTest {
 
     assertThat(only(compared, Difference.VerdictTurned.class).toGive()).isEqualTo(toGive);
     assertThat(compared.inWords())
-        .startsWith("In the question, line[1].set was 7.4 bar(g), is 5 bar(g).\n"
+        .startsWith("In the question, the field \"line[1].set\" was 7.4 bar(g), is 5 bar(g) now.\n"
             + "The answer turned: then parts of the catalogue fit, now nothing in the catalogue"
             + " fits. " + toGive.get(0))
         .contains("Without new parts, the air asked for does not arrive at Orbital sander; then"
@@ -156,11 +157,13 @@ class AnswerComparisonTest {
                 Optional.of(Money.parse("36 USD")),
                 Optional.of(Money.parse("38 USD"))),
             new Difference.OtherTotal(
-                Optional.of(Money.parse("136.80 USD")), Optional.of(Money.parse("138.80 USD"))));
+                Difference.Listed.PROPOSALS,
+                Optional.of(Money.parse("136.80 USD")),
+                Optional.of(Money.parse("138.80 USD"))));
     assertThat(compared.inWords())
         .isEqualTo("In the catalogue, Hose 3/8 in, 10 m (H-38) costs 2.00 USD more than then:"
-            + " 38.00 USD, then 36.00 USD.\n"
-            + "The first proposal costs 2.00 USD more than then: 138.80 USD, then 136.80 USD.");
+            + " 36.00 USD then, 38.00 USD now.\n"
+            + "The first proposal costs 2.00 USD more than then: 136.80 USD then, 138.80 USD now.");
     assertThat(Claims.asFiled()
             .part("H-38", part -> part.put("price", "35.50"))
             .compared()
@@ -170,8 +173,8 @@ class AnswerComparisonTest {
             .part("H-38", part -> part.remove("price"))
             .compared()
             .inWords())
-        .startsWith("In the catalogue, Hose 3/8 in, 10 m (H-38) costs an amount that is not known;"
-            + " then 36.00 USD.");
+        .startsWith("In the catalogue, Hose 3/8 in, 10 m (H-38) cost 36.00 USD then, costs an"
+            + " amount that is not known now.");
   }
 
   @Test
@@ -186,10 +189,10 @@ class AnswerComparisonTest {
             Optional.of(GaugePressure.ofBar(8.0))));
     assertThat(compared.inWords())
         .startsWith("In the catalogue, the rating of Hose 3/8 in, 10 m (H-38) was 15 bar(g), is 8"
-            + " bar(g).\nAnother proposal is first: Hose 1/2 in, 10 m (H-12) stands in the place of"
+            + " bar(g) now.\nAnother proposal is first: Hose 1/2 in, 10 m (H-12) stands in the place of"
             + " Hose 3/8 in, 10 m (H-38).\n")
         .contains("With the first proposal, the pressure at Orbital sander is 0.32 bar higher"
-            + " than then: 7.12 bar(g), then 6.80 bar(g).");
+            + " than then: 6.80 bar(g) then, 7.12 bar(g) now.");
   }
 
   @Test
@@ -205,7 +208,7 @@ class AnswerComparisonTest {
     assertThat(back.inWords())
         .startsWith("The catalogue has a new part, Hose 3/8 in, 10 m (H-38).\n");
     assertThat(only(back, Difference.OtherProposals.class))
-        .isEqualTo(new Difference.OtherProposals(0, 2));
+        .isEqualTo(new Difference.OtherProposals(Difference.Listed.PROPOSALS, 0, 2));
   }
 
   @Test
@@ -233,8 +236,8 @@ class AnswerComparisonTest {
         .profile("gannet", profile -> profile.put("dimensions", groove(profile, "5.21 mm")))
         .compared();
     assertThat(little.inWords())
-        .isEqualTo("In the reference set, dimensions.groove width.nominal of the profile gannet was"
-            + " 5.2 mm, is 5.21 mm.\nThe answer is the same.");
+        .isEqualTo("In the reference set, the field \"dimensions.groove width.nominal\" of the"
+            + " profile gannet was 5.2 mm, is 5.21 mm now.\nThe answer is the same.");
 
     Claims far = Claims.asFiled()
         .profile("gannet", profile -> profile.put("dimensions", groove(profile, "6.00 mm")));
@@ -270,9 +273,9 @@ class AnswerComparisonTest {
         .isEqualTo(
             new Difference.OtherRestriction("Without new parts", "Orbital sander", then, now));
     assertThat(compared.inWords())
-        .isEqualTo("In the question, now[2].bore was 7.9 mm, is 12.9 mm.\n"
+        .isEqualTo("In the question, the field \"now[2].bore\" was 7.9 mm, is 12.9 mm now.\n"
             + "Without new parts, the pressure at Orbital sander is 2.26 bar higher than then:"
-            + " 6.05 bar(g), then 3.79 bar(g).\n"
+            + " 3.79 bar(g) then, 6.05 bar(g) now.\n"
             + "Without new parts, coupling at the tool is now the biggest restriction on the way"
             + " to Orbital sander; then it was old hose, 5/16 in.");
   }
@@ -287,8 +290,9 @@ class AnswerComparisonTest {
     AnswerComparison compared =
         Claims.asFiled().asked("Tern Creek", "Heron Creek").compared();
     assertThat(compared.inWords())
-        .isEqualTo("In the question, customer was Tern Creek Boatyard (invented), is Heron Creek"
-            + " Boatyard (invented).\nThe answer is the same.");
+        .isEqualTo(
+            "In the question, the field \"customer\" was \"Tern Creek Boatyard (invented)\", is"
+                + " \"Heron Creek Boatyard (invented)\" now.\nThe answer is the same.");
   }
 
   @Test
@@ -371,12 +375,95 @@ class AnswerComparisonTest {
       AnswerComparison compared = AnswerComparison.of(then, now);
       assertThat(compared.isSameAnswer())
           .as(change.getKey() + "\n" + compared)
-          .isEqualTo(then.answerHash().equals(now.answerHash()));
+          .isEqualTo(
+              then.answerHash().equals(now.answerHash()) || change.getKey().equals("name"));
       assertThat(compared.differences()).as(change.getKey()).anyMatch(Difference::isOfInput);
       assertThat(compared.inWords().lines().toList())
           .as(change.getKey())
           .hasSizeGreaterThanOrEqualTo(compared.differences().size())
           .allSatisfy(line -> assertThat(line).endsWith("."));
     }
+  }
+
+  @Test
+  void where_nothing_fits_the_nearest_misses_are_never_called_proposals() throws Exception {
+    Claims none = Claims.asFiled()
+        .part("H-38", part -> part.put("rated", "6 bar(g)"))
+        .part("H-12", part -> part.put("rated", "6 bar(g)"))
+        .part("H-13", part -> part.put("rated", "6 bar(g)"));
+    assertThat(none.kept().answered().kind()).isEqualTo(Answered.Kind.NOTHING_FITS);
+    String nearest = none.kept().answered().proposals().get(0).ids().get(0);
+    AnswerComparison both = AnswerComparison.of(
+        none.kept(), none.part(nearest, part -> part.put("price", "7.77")).kept());
+    assertThat(all(both, Difference.OtherTotal.class)).as(both.inWords()).isNotEmpty();
+    assertThat(both.inWords()).contains("The nearest miss costs ").doesNotContain("roposal");
+
+    AnswerComparison other =
+        AnswerComparison.of(none.kept(), none.part(nearest, Map::clear).kept());
+    assertThat(all(other, Difference.OtherFirst.class)).as(other.inWords()).isNotEmpty();
+    assertThat(other.inWords())
+        .contains("Another miss is nearest: ", "With the nearest miss, the pressure at ")
+        .doesNotContain("roposal");
+
+    AnswerComparison turned = AnswerComparison.of(
+        Claims.asFiled().kept(),
+        none.part(nearest, part -> part.put("price", "7.77")).kept());
+    assertThat(turned.inWords())
+        .contains("The nearest miss costs ", " less than the first proposal then: ")
+        .doesNotContain("The first proposal", "Another proposal");
+    assertThat(Difference.Listed.MISSES_AFTER_PROPOSALS.with())
+        .isEqualTo("With the nearest miss now and the first proposal then");
+  }
+
+  @Test
+  void a_part_that_is_only_called_otherwise_is_a_difference_of_input_alone() throws Exception {
+    Claims renamed = Claims.asFiled()
+        .part("H-38", part -> part.put("name", "Hose acht"))
+        .part("H-12", part -> part.put("name", "Hose 3/8 in, 10 m"));
+    AnswerComparison compared = renamed.compared();
+    assertThat(compared.isSameAnswer()).as(compared.inWords()).isTrue();
+    assertThat(compared.inWords())
+        .contains("the field \"name\" of Hose acht (H-38) was \"Hose 3/8 in, 10 m\", is \"Hose"
+            + " acht\" now.")
+        .endsWith("\nThe answer is the same.");
+    assertThat(AnswerComparison.of(
+                Claims.asFiled().kept(),
+                renamed.part("H-38", part -> part.put("price", "38.00")).kept())
+            .isSameAnswer())
+        .isFalse();
+  }
+
+  @Test
+  void a_quantity_that_was_computed_is_told_in_the_units_of_the_job() {
+    Difference mean = new Difference.OtherProfile(
+        "tern", "dimensions.tip diameter.mean", "0.011566666666666666 m", "0.0116 m");
+    assertThat(mean.inWords(UnitSystem.SI))
+        .isEqualTo("In the reference set, the field \"dimensions.tip diameter.mean\" of the"
+            + " profile tern was 11.567 mm, is 11.6 mm now.");
+    assertThat(mean.inWords(UnitSystem.US)).contains(" was 0.45538 in, is 0.45669 in now.");
+    assertThat(new Difference.OtherProfile(
+                "tern", "dimensions.tip diameter.mean", "0.01156666666 m", "0.01156666667 m")
+            .inWords(UnitSystem.SI))
+        .contains(" was 0.01156666666 m, is 0.01156666667 m now.");
+    assertThat(new Difference.OtherProfile("tern", "provenance.kind", "userMeasured", "synthetic")
+            .inWords(UnitSystem.SI))
+        .contains("the field \"provenance.kind\" of the profile tern was \"userMeasured\", is"
+            + " \"synthetic\" now.");
+  }
+
+  @Test
+  void what_a_rule_said_reads_as_a_sentence() {
+    assertThat(List.of(
+            turned("does not apply", "unmet"),
+            turned("open", "does not apply"),
+            turned("met while the regulator holds", "")))
+        .containsExactly(
+            "The rule \"Parts are rated\" did not apply, is not met now: why.",
+            "The rule \"Parts are rated\" was open, does not apply now: why.",
+            "The rule \"Parts are rated\" was met while the regulator holds, is not told now: why.");
+  }
+
+  private static String turned(String then, String now) {
+    return new Difference.RuleTurned("Parts are rated", then, now, "why.").inWords(UnitSystem.SI);
   }
 }

@@ -23,6 +23,8 @@ import org.airfit.files.WrongFileException;
 import org.airfit.plug.Identification;
 import org.airfit.plug.SocketAnswer;
 import org.airfit.safety.Caution;
+import org.airfit.safety.Medium;
+import org.airfit.safety.SafetyRules;
 import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
 import org.airfit.select.Selection;
@@ -268,6 +270,14 @@ class KeptAnswerTest {
     KeptAnswer kept = KeptAnswer.of(job, Claims.THEN, Claims.FIRST);
     assertThat(kept.headline()).contains("nitrogen");
     assertThat(kept.answered().proposals()).isEmpty();
+    assertThat(kept.cautions())
+        .containsExactly(
+            inWords(Medium.NITROGEN.refusal().orElseThrow()),
+            inWords(SafetyRules.bundled().deference()));
     assertThat(KeptAnswer.read("k", kept.toText())).isEqualTo(kept);
+  }
+
+  private static String inWords(Caution caution) {
+    return caution.title() + ": " + caution.text();
   }
 }
