@@ -52,7 +52,7 @@ final class Answering {
           List.of(),
           told(withDeference(
               whole.medium().refusal().map(List::of).orElse(List.of()),
-              SafetyRules.bundled().deference())));
+              SafetyRules.usFederal().deference())));
     }
     Optional<Identification> plug = job.plug();
     Optional<SocketAnswer> socket = job.atHand().flatMap(AtHand::socket);

@@ -273,7 +273,7 @@ class KeptAnswerTest {
     assertThat(kept.cautions())
         .containsExactly(
             inWords(Medium.NITROGEN.refusal().orElseThrow()),
-            inWords(SafetyRules.bundled().deference()));
+            inWords(SafetyRules.usFederal().deference()));
     assertThat(KeptAnswer.read("k", kept.toText())).isEqualTo(kept);
   }
 
