@@ -128,6 +128,11 @@ public final class Main {
       throws SQLException, WrongFileException, IOException {
     ShopCatalogue catalogue = Disk.catalogue(file);
     Map<String, Object> fields = Disk.fields(file, new ArrayList<>());
+    Object told = fields.get("currency");
+    if (told != null && !told.equals(currency)) {
+      throw new IllegalArgumentException("currency must be that of the file, " + told + ", was \""
+          + currency + "\"; airfit knows no rates");
+    }
     stock.describe(catalogue.name(), Optional.of(currency), catalogue.profiles());
     LoadReport report =
         stock.load(String.valueOf(file.getFileName()), new StringReader(Stock.toTable(fields)));
