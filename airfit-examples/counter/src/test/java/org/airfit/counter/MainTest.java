@@ -7,9 +7,11 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import org.airfit.counter.stock.Database;
+import org.airfit.counter.stock.Stock;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -55,5 +57,25 @@ class MainTest {
     assertThat(other.code()).isEqualTo(2);
     assertThat(other.err().lines()).hasSize(1);
     assertThat(other.err()).contains("must be USD as that of the prices that are there, was EUR");
+  }
+
+  @Test
+  void what_is_measured_is_never_the_shop() throws Exception {
+    assertThat(run("shop", BOATYARD.toString(), "USD").code()).isZero();
+    Told refused = run("measure");
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.err()).contains("database must be an empty one to measure in, has a shop");
+    try (Database database = Database.open(Database.embedded(folder.resolve("stock")))) {
+      assertThat(Stock.of(database, Clock.systemUTC()).catalogue().parts().part("M-0"))
+          .isEmpty();
+    }
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    int code = Main.run(
+        new String[] {"measure"}, null, new PrintStream(out, true, StandardCharsets.UTF_8), System.err);
+    assertThat(code).isZero();
+    assertThat(out.toString(StandardCharsets.UTF_8))
+        .contains("read as one catalogue: 100000 parts");
+    assertThat(Path.of("airfit-stock.mv.db")).doesNotExist();
+    assertThat(Path.of("airfit-stock")).doesNotExist();
   }
 }
