@@ -249,7 +249,7 @@ final class LoadCases {
     List<?> parts = (List<?>) Objects.requireNonNull(file.get("parts"), "parts");
     Object id = ((Map<?, ?>) parts.get(i % parts.size())).get("id");
     JsonNode answer = MAPPER.valueToTree(
-        Map.of("number", String.valueOf(id), "quantity", 0, "reserved", 0, "available", 0));
+        Map.of("number", String.valueOf(id), "quantity", 9, "reserved", 0, "available", 9));
     all.add(new Case("/stock/" + id, "", answer, new AtomicReference<>("")));
   }
 

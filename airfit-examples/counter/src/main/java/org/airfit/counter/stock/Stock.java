@@ -310,7 +310,7 @@ public final class Stock {
   private static void put(
       Connection connection, List<Article> articles, Map<String, GaugePressure> ratings)
       throws SQLException {
-    Set<String> there = numbers(connection);
+    Set<String> there = numbers(connection, "SELECT number FROM article");
     List<Article> changed =
         articles.stream().filter(each -> there.contains(each.number())).toList();
     List<Article> added =
@@ -417,9 +417,9 @@ public final class Stock {
     }
   }
 
-  private static Set<String> numbers(Connection connection) throws SQLException {
+  private static Set<String> numbers(Connection connection, String query) throws SQLException {
     Set<String> numbers = new HashSet<>();
-    try (PreparedStatement find = connection.prepareStatement("SELECT number FROM article");
+    try (PreparedStatement find = connection.prepareStatement(query);
         ResultSet row = find.executeQuery()) {
       while (row.next()) {
         numbers.add(row.getString(1));
@@ -510,6 +510,19 @@ public final class Stock {
             && fields.get(Column.ID.field()) instanceof String number
             && numbers.contains(number))
         .toList();
+  }
+
+  /**
+   * Tells which articles may be offered now: those of which a piece is on the shelf and not held, and those that are
+   * the customer's own. A reservation changes it, and does not change {@link #version}.
+   *
+   * @return their numbers
+   * @throws SQLException if the database does not answer
+   */
+  public Set<String> available() throws SQLException {
+    return database.read(connection -> numbers(
+        connection,
+        "SELECT number FROM article WHERE quantity > reserved OR COALESCE(already_there, FALSE)"));
   }
 
   /**
