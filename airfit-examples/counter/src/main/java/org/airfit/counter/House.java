@@ -99,7 +99,9 @@ final class House {
         told.put("number", leftOut);
         told.put(
             "sentence",
-            (leftOut == 1 ? "1 article of the catalogue was" : leftOut + " articles of the catalogue were")
+            (leftOut == 1
+                    ? "1 article of the catalogue was"
+                    : leftOut + " articles of the catalogue were")
                 + " left out: no piece is on the shelf that is not held for somebody.");
         answer.put("leftOut", told);
       }

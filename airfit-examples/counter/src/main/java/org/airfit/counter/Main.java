@@ -171,8 +171,7 @@ public final class Main {
       throws SQLException, WrongFileException, IOException {
     Path folder = Files.createTempDirectory("airfit-measure");
     try {
-      try (Database database =
-          Database.open(url.orElse(Database.embedded(folder)))) {
+      try (Database database = Database.open(url.orElse(Database.embedded(folder)))) {
         Stock stock = Stock.of(database, Clock.systemUTC());
         if (stock.version() != 0) {
           throw new IllegalArgumentException(

@@ -393,8 +393,7 @@ class CounterServiceTest {
     try (Database few = Database.open(Database.embedded(own))) {
       Stock stock = Stock.of(few, Clock.systemUTC());
       stock.describe(catalogue.name(), Optional.of("USD"), catalogue.profiles());
-      stock.load(
-          "stock.csv", new StringReader(Till.stocked(Stock.toTable(fields(file)))));
+      stock.load("stock.csv", new StringReader(Till.stocked(Stock.toTable(fields(file)))));
       Shelf shelf = Shelf.of(few, Clock.systemUTC());
       Answers answers = new Answers(stock, shelf);
       Map<String, Object> question = Map.of("job", job());
@@ -431,8 +430,8 @@ class CounterServiceTest {
   }
 
   private static String best(Map<String, Object> answer) throws Exception {
-    return Json.write(MAPPER.convertValue(
-        MAPPER.valueToTree(answer).path("proposals").get(0), Map.class));
+    return Json.write(
+        MAPPER.convertValue(MAPPER.valueToTree(answer).path("proposals").get(0), Map.class));
   }
 
   private static boolean isNamed(String id) {
@@ -447,8 +446,8 @@ class CounterServiceTest {
   @ParameterizedTest
   @ValueSource(strings = {"a/b", "a\\b", "50%", "a\u0007", ".", ".."})
   void a_reference_that_no_path_can_hold_is_refused(String reference) throws Exception {
-    HttpResponse<String> answer = till.post(
-        "/reservations", Map.of("reference", reference, "pieces", Map.of("DR-7", 1)));
+    HttpResponse<String> answer =
+        till.post("/reservations", Map.of("reference", reference, "pieces", Map.of("DR-7", 1)));
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(Till.object(answer)).containsEntry("field", "reference").containsKey("accepted");
   }

@@ -71,7 +71,10 @@ class MainTest {
     }
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     int code = Main.run(
-        new String[] {"measure"}, null, new PrintStream(out, true, StandardCharsets.UTF_8), System.err);
+        new String[] {"measure"},
+        null,
+        new PrintStream(out, true, StandardCharsets.UTF_8),
+        System.err);
     assertThat(code).isZero();
     assertThat(out.toString(StandardCharsets.UTF_8))
         .contains("read as one catalogue: 100000 parts");

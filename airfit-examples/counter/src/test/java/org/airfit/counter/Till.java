@@ -57,7 +57,8 @@ final class Till {
   static String stocked(String table) {
     return table
         .lines()
-        .map(line -> line + (line.startsWith("id,") || line.startsWith("kind,") ? ",quantity\n" : ",9\n"))
+        .map(line ->
+            line + (line.startsWith("id,") || line.startsWith("kind,") ? ",quantity\n" : ",9\n"))
         .collect(Collectors.joining());
   }
 }
