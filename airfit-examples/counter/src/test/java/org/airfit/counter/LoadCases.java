@@ -2,6 +2,7 @@ package org.airfit.counter;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -100,7 +101,11 @@ final class LoadCases {
       if (unmarked.equals(right.get())) {
         return true;
       }
-      boolean isRight = MAPPER.readTree(unmarked).equals(answer);
+      JsonNode given = MAPPER.readTree(unmarked);
+      if (given instanceof ObjectNode fields) {
+        fields.remove("leftOut"); // the load itself reserves all of an article that no job chooses
+      }
+      boolean isRight = given.equals(answer);
       if (isRight) {
         right.set(unmarked);
       }
