@@ -202,7 +202,10 @@ final class Answers implements Answering {
       completed.put(CATALOGUE, Stock.FILE);
       asked.put("job", completed);
     }
-    return Calls.answer("select", asked, house.shelf());
+    House.Files files = house.files(asked);
+    Map<String, Object> answer = new LinkedHashMap<>(Calls.answer("select", asked, files));
+    files.tellLeftOut(answer);
+    return answer;
   }
 
   private static Map<String, Object> network(Map<String, Object> body)
@@ -252,6 +255,12 @@ final class Answers implements Answering {
       throw Problem.field(
           "reference", "is missing or no text", "a text of 1 to 100 letters of your own");
     }
+    if (!isStep(reference)) {
+      throw Problem.field(
+          "reference",
+          "cannot stand in a path, by which it is found again",
+          "a text of 1 to 100 letters without / \\ % and control characters, other than . and ..");
+    }
     if (!(body.get("pieces") instanceof Map<?, ?> pieces)) {
       throw Problem.field("pieces", "is missing or no object", "an object such as {\"S-10\": 1}");
     }
@@ -286,6 +295,13 @@ final class Answers implements Answering {
             409,
             "reference-taken",
             "Nothing is reserved: this reference belongs to a reservation of other pieces."));
+  }
+
+  /** Whether a text can be one step of a path. */
+  private static boolean isStep(String text) {
+    return text.chars().noneMatch(c -> "/\\%".indexOf(c) >= 0 || Character.isISOControl(c))
+        && !text.equals(".")
+        && !text.equals("..");
   }
 
   private static String inWords(ReserveAnswer.Shortage shortage) {

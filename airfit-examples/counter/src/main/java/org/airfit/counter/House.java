@@ -2,6 +2,7 @@ package org.airfit.counter;
 
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,9 @@ import org.airfit.files.Json;
 import org.airfit.files.ReferenceSetFile;
 import org.airfit.files.ShopCatalogue;
 import org.airfit.files.WrongFileException;
+import org.airfit.select.Accessory;
+import org.airfit.select.Catalogue;
+import org.airfit.select.Part;
 import org.jspecify.annotations.Nullable;
 
 /** The catalogue of the shop as it stands, read again only when it was changed. */
@@ -66,51 +70,118 @@ final class House {
   }
 
   /** The files of the house, for a job that names them. */
-  CatalogueShelf shelf() {
-    return shelf(Map.of());
+  Files files(Object job) {
+    return new Files(Map.of(), job);
   }
 
   /** Files that were given by name, and those of the house. */
-  CatalogueShelf shelf(Map<String, String> given) {
-    return new CatalogueShelf() {
-      @Override
-      public ShopCatalogue catalogue(String path) throws WrongFileException {
-        if (isGiven(path) || !path.equals(Stock.FILE)) {
-          return CatalogueFile.read(open(path));
-        }
-        try {
-          return now().catalogue();
-        } catch (SQLException e) {
-          throw new StockAwayException(e);
-        }
-      }
+  Files files(Map<String, String> given, Object job) {
+    return new Files(given, job);
+  }
 
-      private boolean isGiven(String path) {
-        return given.containsKey(name(path));
-      }
+  /** The files that one question is answered out of; its stock is that of one moment. */
+  final class Files implements CatalogueShelf {
 
-      @Override
-      public Document open(String path) throws WrongFileException {
-        String name = name(path);
-        if (isGiven(path)) {
-          String text = Objects.requireNonNull(given.get(name), name);
-          return new Document(
-              name, name.endsWith(".csv") ? Csv.read(name, text) : Json.read(name, text), this);
-        }
-        if (!path.equals(Stock.FILE)) {
-          throw new WrongFileException(
-              name,
-              "",
-              "is not here; give it among the files, or name " + Stock.FILE
-                  + ", the stock of the shop");
-        }
-        try {
-          return Document.of(Stock.FILE, now().file());
-        } catch (SQLException e) {
-          throw new StockAwayException(e);
-        }
+    private final Map<String, String> given;
+    private final Object job;
+    private @Nullable ShopCatalogue onShelf;
+    private int leftOut;
+
+    private Files(Map<String, String> given, Object job) {
+      this.given = given;
+      this.job = job;
+    }
+
+    /** Says how many articles could not be chosen as none is on the shelf; nothing where there are none. */
+    void tellLeftOut(Map<String, Object> answer) {
+      if (leftOut > 0) {
+        Map<String, Object> told = new LinkedHashMap<>();
+        told.put("number", leftOut);
+        told.put(
+            "sentence",
+            (leftOut == 1
+                    ? "1 article of the catalogue was"
+                    : leftOut + " articles of the catalogue were")
+                + " left out: no piece is on the shelf that is not held for somebody.");
+        answer.put("leftOut", told);
       }
-    };
+    }
+
+    @Override
+    public ShopCatalogue catalogue(String path) throws WrongFileException {
+      if (isGiven(path) || !path.equals(Stock.FILE)) {
+        return CatalogueFile.read(open(path));
+      }
+      ShopCatalogue known = onShelf;
+      if (known == null) {
+        known = onShelf();
+        onShelf = known;
+      }
+      return known;
+    }
+
+    /** What can be handed over, and what the job names: that the customer has. */
+    private ShopCatalogue onShelf() throws WrongFileException {
+      ShopCatalogue all;
+      Set<String> chosen;
+      try {
+        all = now().catalogue();
+        chosen = new HashSet<>(stock.available());
+      } catch (SQLException e) {
+        throw new StockAwayException(e);
+      }
+      addTexts(job, chosen);
+      List<Part> parts = all.parts().parts().stream()
+          .filter(part -> chosen.contains(part.id()))
+          .toList();
+      List<Accessory> accessories = all.parts().accessories().stream()
+          .filter(accessory -> chosen.contains(accessory.facts().id()))
+          .toList();
+      leftOut = all.parts().parts().size()
+          + all.parts().accessories().size()
+          - parts.size()
+          - accessories.size();
+      return leftOut == 0
+          ? all
+          : new ShopCatalogue(
+              all.name(), all.profiles(), Catalogue.of(parts, accessories), all.remarks());
+    }
+
+    private boolean isGiven(String path) {
+      return given.containsKey(name(path));
+    }
+
+    @Override
+    public Document open(String path) throws WrongFileException {
+      String name = name(path);
+      if (isGiven(path)) {
+        String text = Objects.requireNonNull(given.get(name), name);
+        return new Document(
+            name, name.endsWith(".csv") ? Csv.read(name, text) : Json.read(name, text), this);
+      }
+      if (!path.equals(Stock.FILE)) {
+        throw new WrongFileException(
+            name,
+            "",
+            "is not here; give it among the files, or name " + Stock.FILE
+                + ", the stock of the shop");
+      }
+      try {
+        return Document.of(Stock.FILE, now().file());
+      } catch (SQLException e) {
+        throw new StockAwayException(e);
+      }
+    }
+  }
+
+  private static void addTexts(@Nullable Object value, Set<String> texts) {
+    if (value instanceof String text) {
+      texts.add(text);
+    } else if (value instanceof List<?> list) {
+      list.forEach(each -> addTexts(each, texts));
+    } else if (value instanceof Map<?, ?> fields) {
+      fields.values().forEach(each -> addTexts(each, texts));
+    }
   }
 
   /** The last part of a path, as nobody here knows of folders. */

@@ -9,12 +9,14 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.stream.Stream;
 import org.airfit.counter.stock.Database;
 import org.airfit.counter.stock.LoadReport;
 import org.airfit.counter.stock.Shelf;
@@ -23,6 +25,7 @@ import org.airfit.files.Disk;
 import org.airfit.files.Printable;
 import org.airfit.files.ShopCatalogue;
 import org.airfit.files.WrongFileException;
+import org.airfit.plug.DemoProfiles;
 import org.jspecify.annotations.Nullable;
 
 /** The program: tells what the shop is, loads tables of articles, serves, and measures a load. */
@@ -32,7 +35,8 @@ public final class Main {
       airfit-counter shop CATALOGUE.json CURRENCY   takes name, profiles and articles of a catalogue file
       airfit-counter load ARTICLES.csv [REJECTS.csv]   loads a table of articles; writes what was not stored
       airfit-counter serve                          answers over HTTP
-      airfit-counter measure                        loads 100000 invented articles and prints how long it took
+      airfit-counter measure                        loads 100000 invented articles into a database of
+                                                    its own, or an empty one, and prints how long it took
       options:
         --database URL   jdbc:h2:… or jdbc:postgresql:…; the folder airfit-stock here if left out
         --address IP     where to listen; 127.0.0.1 if left out
@@ -83,6 +87,10 @@ public final class Main {
         }
       }
       String command = words.isEmpty() ? "" : words.get(0);
+      if (command.equals("measure") && words.size() == 1) {
+        measure(Optional.ofNullable(options.get("--database")), out);
+        return 0;
+      }
       String url = options.getOrDefault("--database", Database.embedded(Path.of("airfit-stock")));
       try (Database database = Database.open(url)) {
         Stock stock = Stock.of(database, Clock.systemUTC());
@@ -93,7 +101,6 @@ public final class Main {
             load(stock, Path.of(words.get(1)), Optional.of(Path.of(words.get(2))), out);
           case "serve 1" ->
             serve(stock, Shelf.of(database, Clock.systemUTC()), settings(options, token), out);
-          case "measure 1" -> measure(stock, out);
           default -> throw new IllegalArgumentException("tell one of these:\n" + USAGE);
         }
       }
@@ -128,6 +135,11 @@ public final class Main {
       throws SQLException, WrongFileException, IOException {
     ShopCatalogue catalogue = Disk.catalogue(file);
     Map<String, Object> fields = Disk.fields(file, new ArrayList<>());
+    Object told = fields.get("currency");
+    if (told != null && !told.equals(currency)) {
+      throw new IllegalArgumentException("currency must be that of the file, " + told + ", was \""
+          + currency + "\"; airfit knows no rates");
+    }
     stock.describe(catalogue.name(), Optional.of(currency), catalogue.profiles());
     LoadReport report =
         stock.load(String.valueOf(file.getFileName()), new StringReader(Stock.toTable(fields)));
@@ -154,40 +166,63 @@ public final class Main {
     }
   }
 
-  /** Loads invented articles into the shop that is there; nothing is left of them but their rows. */
-  private static void measure(Stock stock, PrintStream out)
+  /** Loads invented articles into a database without a shop; one of its own is deleted afterwards. */
+  private static void measure(Optional<String> url, PrintStream out)
       throws SQLException, WrongFileException, IOException {
-    Path file = Files.createTempFile("airfit-measure", ".csv");
+    Path folder = Files.createTempDirectory("airfit-measure");
     try {
-      StringBuilder table =
-          new StringBuilder("kind,id,name,price,quantity,end,otherEnd,bore,length,wall,rated\n");
-      for (int i = 0; i < MEASURED; i++) {
-        table
-            .append("adapter,M-")
-            .append(i)
-            .append(",Adapter ")
-            .append(i)
-            .append(',')
-            .append(1 + i % 90)
-            .append('.')
-            .append(10 + i % 90)
-            .append(',')
-            .append(i % 500)
-            .append(",1/4 NPT male,3/8 NPT female,8 mm,40 mm,drawn copper or brass,16 bar(g)\n");
+      try (Database database = Database.open(url.orElse(Database.embedded(folder)))) {
+        Stock stock = Stock.of(database, Clock.systemUTC());
+        if (stock.version() != 0) {
+          throw new IllegalArgumentException(
+              "database must be an empty one to measure in, has a shop; leave --database out");
+        }
+        stock.describe("invented articles", Optional.of("USD"), DemoProfiles.birds());
+        measure(stock, folder.resolve("articles.csv"), out);
       }
-      Files.writeString(file, table);
-      for (String round : List.of("first", "again")) {
-        long began = System.nanoTime();
-        LoadReport report = stock.load(file);
-        out.println(
-            round + ": " + report + ", " + (System.nanoTime() - began) / NANOS_PER_MILLI + " ms");
-      }
-      long began = System.nanoTime();
-      int parts = stock.catalogue().parts().parts().size();
-      out.println("read as one catalogue: " + parts + " parts, "
-          + (System.nanoTime() - began) / NANOS_PER_MILLI + " ms");
     } finally {
-      Files.deleteIfExists(file);
+      delete(folder);
     }
+  }
+
+  private static void delete(Path folder) throws IOException {
+    List<Path> files;
+    try (Stream<Path> walked = Files.walk(folder)) {
+      files = walked.sorted(Comparator.reverseOrder()).toList();
+    }
+    for (Path file : files) {
+      Files.delete(file);
+    }
+  }
+
+  private static void measure(Stock stock, Path file, PrintStream out)
+      throws SQLException, WrongFileException, IOException {
+    StringBuilder table =
+        new StringBuilder("kind,id,name,price,quantity,end,otherEnd,bore,length,wall,rated\n");
+    for (int i = 0; i < MEASURED; i++) {
+      table
+          .append("adapter,M-")
+          .append(i)
+          .append(",Adapter ")
+          .append(i)
+          .append(',')
+          .append(1 + i % 90)
+          .append('.')
+          .append(10 + i % 90)
+          .append(',')
+          .append(i % 500)
+          .append(",1/4 NPT male,3/8 NPT female,8 mm,40 mm,drawn copper or brass,16 bar(g)\n");
+    }
+    Files.writeString(file, table);
+    for (String round : List.of("first", "again")) {
+      long began = System.nanoTime();
+      LoadReport report = stock.load(file);
+      out.println(
+          round + ": " + report + ", " + (System.nanoTime() - began) / NANOS_PER_MILLI + " ms");
+    }
+    long began = System.nanoTime();
+    int parts = stock.catalogue().parts().parts().size();
+    out.println("read as one catalogue: " + parts + " parts, "
+        + (System.nanoTime() - began) / NANOS_PER_MILLI + " ms");
   }
 }

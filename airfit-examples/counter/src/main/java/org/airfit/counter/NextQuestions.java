@@ -48,7 +48,7 @@ final class NextQuestions {
     }
     Map<String, Object> start =
         object(body, JOB, "the fields of a job file, of which any may lack");
-    CatalogueShelf shelf = house.shelf(files(body));
+    House.Files shelf = house.files(files(body), start);
     requireForms(start);
     Optional<Refusal> refusal = Refusal.of(Document.of("job.json", start));
     if (refusal.isPresent()) {
@@ -64,9 +64,12 @@ final class NextQuestions {
     requireReadable(talk);
     talk = answered(talk, body.get(ANSWERS));
     refusal = talk.refusal();
-    return refusal.isPresent()
-        ? refused(refusal.get(), talk.fields())
-        : told(talk, talk.questions(), shelf);
+    if (refusal.isPresent()) {
+      return refused(refusal.get(), talk.fields());
+    }
+    Map<String, Object> answer = told(talk, talk.questions(), shelf);
+    shelf.tellLeftOut(answer);
+    return answer;
   }
 
   /** What is told of the job, with its field where it cannot be read. */

@@ -44,6 +44,7 @@ import org.airfit.files.Disk;
 import org.airfit.files.Json;
 import org.airfit.files.ReferenceSetFile;
 import org.airfit.files.ShopCatalogue;
+import org.airfit.select.Part;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -72,7 +73,7 @@ class CounterServiceTest {
     database = Database.open(Database.embedded(folder.resolve("stock")));
     Stock stock = Stock.of(database, Clock.systemUTC());
     stock.describe(catalogue.name(), Optional.of("USD"), catalogue.profiles());
-    stock.load("stock.csv", new StringReader(Stock.toTable(fields(file))));
+    stock.load("stock.csv", new StringReader(Till.stocked(Stock.toTable(fields(file)))));
     stock.load(
         "some.csv", new StringReader("kind,id,name,price,quantity\ndrain,DR-7,Drain,4.00,7\n"));
     Path page = folder.resolve("page.html");
@@ -383,6 +384,71 @@ class CounterServiceTest {
     answer = till.post("/reservations", "{\"reference\": \"x\", \"pieces\": {\"DR-7\": 0}}");
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body()).contains("pieces of DR-7 must be in [1, 1000000], were 0");
+  }
+
+  /** What is not on the shelf, or is held, is proposed to nobody; what the job names the customer has. */
+  @Test
+  void parts_that_are_not_there_are_not_proposed(@TempDir Path own) throws Exception {
+    Path file = EXAMPLES.resolve("catalogue.json");
+    try (Database few = Database.open(Database.embedded(own))) {
+      Stock stock = Stock.of(few, Clock.systemUTC());
+      stock.describe(catalogue.name(), Optional.of("USD"), catalogue.profiles());
+      stock.load("stock.csv", new StringReader(Till.stocked(Stock.toTable(fields(file)))));
+      Shelf shelf = Shelf.of(few, Clock.systemUTC());
+      Answers answers = new Answers(stock, shelf);
+      Map<String, Object> question = Map.of("job", job());
+      Map<String, Object> before = answers.answer(Endpoint.SELECT, "", question).object();
+      assertThat(before).containsEntry("kind", "fits").doesNotContainKey("leftOut");
+      String best = best(before);
+      String id = catalogue.parts().parts().stream()
+          .map(Part::id)
+          .filter(each -> best.contains("\"" + each + "\"") && !isNamed(each))
+          .findFirst()
+          .orElseThrow();
+
+      shelf.reserve("all of it", Map.of(id, 9));
+      Map<String, Object> held = answers.answer(Endpoint.SELECT, "", question).object();
+      assertThat(Json.write(held)).doesNotContain("\"" + id + "\"");
+      assertThat(held.get("leftOut"))
+          .isEqualTo(Map.of(
+              "number",
+              1,
+              "sentence",
+              "1 article of the catalogue was left out: no piece is on the shelf that is not held for"
+                  + " somebody."));
+      assertThat(answers.answer(Endpoint.INTERVIEW, "", question).object())
+          .containsEntry("leftOut", held.get("leftOut"));
+      assertThat(Json.write(answers.answer(Endpoint.CATALOGUE, "", Map.of()).object()))
+          .contains("\"" + id + "\"");
+
+      shelf.release("all of it");
+      assertThat(answers.answer(Endpoint.SELECT, "", question).object()).isEqualTo(before);
+      shelf.reserve("sold", Map.of(id, 9));
+      shelf.sell("sold");
+      assertThat(answers.answer(Endpoint.SELECT, "", question).object()).isEqualTo(held);
+    }
+  }
+
+  private static String best(Map<String, Object> answer) throws Exception {
+    return MAPPER.readTree(Json.write(answer)).path("proposals").path(0).toString();
+  }
+
+  private static boolean isNamed(String id) {
+    try {
+      return Json.write(job()).contains("\"" + id + "\"");
+    } catch (Exception e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** By its reference a reservation is read, sold and released: it must be fit for a path. */
+  @ParameterizedTest
+  @ValueSource(strings = {"a/b", "a\\b", "50%", "a\u0007", ".", ".."})
+  void a_reference_that_no_path_can_hold_is_refused(String reference) throws Exception {
+    HttpResponse<String> answer =
+        till.post("/reservations", Map.of("reference", reference, "pieces", Map.of("DR-7", 1)));
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(Till.object(answer)).containsEntry("field", "reference").containsKey("accepted");
   }
 
   @Test

@@ -98,7 +98,9 @@ class HostileTest {
     database = Database.open(Database.embedded(folder.resolve("stock")));
     Stock stock = Stock.of(database, Clock.systemUTC());
     stock.describe(catalogue.name(), Optional.of("USD"), catalogue.profiles());
-    stock.load("stock.csv", new StringReader(Stock.toTable(Disk.fields(file, new ArrayList<>()))));
+    stock.load(
+        "stock.csv",
+        new StringReader(Till.stocked(Stock.toTable(Disk.fields(file, new ArrayList<>())))));
     stock.load(
         "more.csv", new StringReader("kind,id,name,price,quantity\ndrain,DR-7,Drain,4,500\n"));
     service = CounterService.start(

@@ -52,7 +52,9 @@ class InterviewTest {
     database = Database.open(Database.embedded(folder.resolve("stock")));
     Stock stock = Stock.of(database, Clock.systemUTC());
     stock.describe(catalogue.name(), Optional.of("USD"), catalogue.profiles());
-    stock.load("stock.csv", new StringReader(Stock.toTable(Disk.fields(file, new ArrayList<>()))));
+    stock.load(
+        "stock.csv",
+        new StringReader(Till.stocked(Stock.toTable(Disk.fields(file, new ArrayList<>())))));
     service = CounterService.start(
         Settings.usual().limitedTo(8, Duration.ofSeconds(30), Duration.ofSeconds(30)),
         stock,

@@ -56,7 +56,7 @@ final class ServedShop implements AutoCloseable {
       Stock stock = Stock.of(database, Clock.systemUTC());
       Optional<String> currency = Optional.ofNullable(fields.get("currency")).map(String::valueOf);
       stock.describe(catalogue.name(), currency, catalogue.profiles());
-      stock.load("articles.csv", new StringReader(Stock.toTable(fields)));
+      stock.load("articles.csv", new StringReader(Till.stocked(Stock.toTable(fields))));
       try (CounterService service = CounterService.start(
               args[2].equals("-") ? settings : settings.withPage(Path.of(args[2])),
               stock,

@@ -16,6 +16,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.Currency;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -133,19 +134,32 @@ public final class Stock {
    * Tells what the shop is. Its articles stay as they are: each must be one with these profiles and this currency too.
    *
    * @param name the name of its catalogue
-   * @param currency what its prices are in; empty where it has none
+   * @param currency what its prices are in, as ISO 4217 writes it; empty where it has none
    * @param profiles the plug profiles it knows
    * @throws SQLException if the database does not answer
-   * @throws WrongFileException if an article that is there names a profile that is not among them, or has a price and
-   *     the currency is missing
+   * @throws WrongFileException if an article that is there names a profile that is not among them, or has a price or a
+   *     cost and the currency is missing or another than before
+   * @throws IllegalArgumentException if {@code currency} is no code of ISO 4217
    */
   public void describe(String name, Optional<String> currency, ReferenceSet profiles)
       throws SQLException, WrongFileException {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(currency, "currency");
+    currency.ifPresent(Stock::requireCode);
     String set = Json.write(ReferenceSetFile.toObject(profiles));
     Optional<WrongFileException> wrong = database.change(connection -> {
       Optional<ShopRow> before = shop(connection, LOCKED_SHOP);
+      Optional<String> priced = before.flatMap(ShopRow::currency);
+      if (priced.isPresent()
+          && currency.isPresent()
+          && !priced.equals(currency)
+          && hasPrices(connection)) {
+        return Optional.of(new WrongFileException(
+            FILE,
+            "currency",
+            "must be " + priced.get() + " as that of the prices that are there, was "
+                + currency.get() + "; airfit knows no rates"));
+      }
       ShopRow shop =
           new ShopRow(name, currency, set, before.map(ShopRow::version).orElse(0L) + 1);
       try {
@@ -167,6 +181,22 @@ public final class Stock {
     });
     if (wrong.isPresent()) {
       throw wrong.get();
+    }
+  }
+
+  private static void requireCode(String currency) {
+    if (Currency.getAvailableCurrencies().stream()
+        .noneMatch(each -> each.getCurrencyCode().equals(currency))) {
+      throw new IllegalArgumentException(
+          "currency must be a code of ISO 4217 such as EUR or USD, was \"" + currency + "\"");
+    }
+  }
+
+  private static boolean hasPrices(Connection connection) throws SQLException {
+    try (PreparedStatement find = connection.prepareStatement(
+            "SELECT COUNT(*) FROM article WHERE price IS NOT NULL OR cost IS NOT NULL");
+        ResultSet row = find.executeQuery()) {
+      return row.next() && row.getLong(1) > 0;
     }
   }
 
@@ -280,7 +310,7 @@ public final class Stock {
   private static void put(
       Connection connection, List<Article> articles, Map<String, GaugePressure> ratings)
       throws SQLException {
-    Set<String> there = numbers(connection);
+    Set<String> there = numbers(connection, "SELECT number FROM article");
     List<Article> changed =
         articles.stream().filter(each -> there.contains(each.number())).toList();
     List<Article> added =
@@ -387,9 +417,9 @@ public final class Stock {
     }
   }
 
-  private static Set<String> numbers(Connection connection) throws SQLException {
+  private static Set<String> numbers(Connection connection, String query) throws SQLException {
     Set<String> numbers = new HashSet<>();
-    try (PreparedStatement find = connection.prepareStatement("SELECT number FROM article");
+    try (PreparedStatement find = connection.prepareStatement(query);
         ResultSet row = find.executeQuery()) {
       while (row.next()) {
         numbers.add(row.getString(1));
@@ -480,6 +510,19 @@ public final class Stock {
             && fields.get(Column.ID.field()) instanceof String number
             && numbers.contains(number))
         .toList();
+  }
+
+  /**
+   * Tells which articles may be offered now: those of which a piece is on the shelf and not held, and those that are
+   * the customer's own. A reservation changes it, and does not change {@link #version}.
+   *
+   * @return their numbers
+   * @throws SQLException if the database does not answer
+   */
+  public Set<String> available() throws SQLException {
+    return database.read(connection -> numbers(
+        connection,
+        "SELECT number FROM article WHERE quantity > reserved OR COALESCE(already_there, FALSE)"));
   }
 
   /**

@@ -262,6 +262,23 @@ abstract class StockContract {
   }
 
   @Test
+  void prices_are_never_told_in_another_currency() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    assertThatThrownBy(() -> stock.describe("x", Optional.of("DOLLARS"), stock.profiles()))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("currency must be a code of ISO 4217 such as EUR or USD, was \"DOLLARS\"");
+    stock.describe("no prices yet", Optional.of("EUR"), stock.profiles());
+    Shops.load(stock, "kind,id,name,cost\ndrain,D-1,one,1\n");
+    assertThatThrownBy(() -> stock.describe("other", Optional.of("USD"), stock.profiles()))
+        .isInstanceOf(WrongFileException.class)
+        .hasMessageContaining("must be EUR as that of the prices that are there, was USD");
+    stock.describe("the same", Optional.of("EUR"), stock.profiles());
+    assertThat(stock.catalogueFile())
+        .containsEntry("currency", "EUR")
+        .containsEntry("catalogue", "the same");
+  }
+
+  @Test
   void a_measured_set_is_kept_to_the_last_bit() throws Exception {
     ReferenceSet set = Disk.referenceSet(Path.of("..", "sets", "workshop.csv"));
     Stock stock = Stock.of(database, Shops.NOON);

@@ -1,0 +1,84 @@
+package org.airfit.counter;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import org.airfit.counter.stock.Database;
+import org.airfit.counter.stock.Stock;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the program does with what it is told. */
+class MainTest {
+
+  private static final Path BOATYARD = Path.of("..", "jobs", "boatyard", "catalogue.json");
+
+  @TempDir
+  Path folder;
+
+  private record Told(int code, String out, String err) {}
+
+  private Told run(String... words) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    List<String> args = new ArrayList<>(List.of(words));
+    args.add("--database");
+    args.add(Database.embedded(folder.resolve("stock")));
+    int code = Main.run(
+        args.toArray(String[]::new),
+        null,
+        new PrintStream(out, true, StandardCharsets.UTF_8),
+        new PrintStream(err, true, StandardCharsets.UTF_8));
+    return new Told(
+        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void a_currency_that_is_not_that_of_the_prices_is_refused_in_one_line() throws Exception {
+    Path euros = folder.resolve("euros.json");
+    String file = Files.readString(BOATYARD);
+    assertThat(file).contains("\"currency\": \"USD\"");
+    Files.writeString(euros, file.replace("\"currency\": \"USD\"", "\"currency\": \"EUR\""));
+    for (Told told : List.of(
+        run("shop", euros.toString(), "USD"), run("shop", BOATYARD.toString(), "DOLLARS"))) {
+      assertThat(told.code()).isEqualTo(2);
+      assertThat(told.err().lines()).hasSize(1);
+      assertThat(told.err()).contains("currency must be ");
+    }
+    assertThat(run("shop", BOATYARD.toString(), "USD").code()).isZero();
+    Told other = run("shop", euros.toString(), "EUR");
+    assertThat(other.code()).isEqualTo(2);
+    assertThat(other.err().lines()).hasSize(1);
+    assertThat(other.err()).contains("must be USD as that of the prices that are there, was EUR");
+  }
+
+  @Test
+  void what_is_measured_is_never_the_shop() throws Exception {
+    assertThat(run("shop", BOATYARD.toString(), "USD").code()).isZero();
+    Told refused = run("measure");
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.err()).contains("database must be an empty one to measure in, has a shop");
+    try (Database database = Database.open(Database.embedded(folder.resolve("stock")))) {
+      assertThat(Stock.of(database, Clock.systemUTC()).catalogue().parts().part("M-0"))
+          .isEmpty();
+    }
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    int code = Main.run(
+        new String[] {"measure"},
+        null,
+        new PrintStream(out, true, StandardCharsets.UTF_8),
+        System.err);
+    assertThat(code).isZero();
+    assertThat(out.toString(StandardCharsets.UTF_8))
+        .contains("read as one catalogue: 100000 parts");
+    assertThat(Path.of("airfit-stock.mv.db")).doesNotExist();
+    assertThat(Path.of("airfit-stock")).doesNotExist();
+  }
+}
