@@ -49,7 +49,7 @@ public final class Main {
       List.of("--database", "--address", "--port", "--page");
 
   private static final int USUAL_PORT = 8080;
-  private static final int MEASURED = 100_000;
+  private static final int MEASURED = Integer.getInteger("airfit.measured", 100_000);
   private static final int NANOS_PER_MILLI = 1_000_000;
 
   private Main() {}

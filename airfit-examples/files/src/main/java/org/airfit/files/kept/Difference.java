@@ -797,7 +797,7 @@ public sealed interface Difference {
 
   private static boolean isNumber(String text) {
     char first = text.charAt(0);
-    return first == '-' || first >= '0' && first <= '9';
+    return first == '-' || (first >= '0' && first <= '9');
   }
 
   /** The number in front of a unit; empty where there is none. */
