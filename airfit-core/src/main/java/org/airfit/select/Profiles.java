@@ -52,8 +52,6 @@ record Profiles(Set<String> had, int atLeast) {
 
   /** Whether there are no more of them in the end, whatever follows. */
   boolean areAsFewAs(Profiles other) {
-    return had == other.had
-        ? atLeast <= other.atLeast || count() <= other.count()
-        : count() <= other.count() && other.had.containsAll(had);
+    return count() <= other.count() && (had == other.had || other.had.containsAll(had));
   }
 }
