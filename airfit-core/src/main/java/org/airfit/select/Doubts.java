@@ -338,20 +338,18 @@ final class Doubts {
           name,
           set,
           value -> worst.replacing(
-              name,
-              Position.regulated(regulator, least, regulator.droop(), value, worst.atmosphere())));
+              name, regulator.element(least, regulator.droop(), value, worst.atmosphere())));
       droop(
           name,
           regulator.droopRange(),
           value -> worst.replacing(
-              name, Position.regulated(regulator, least, value, set.least(), worst.atmosphere())));
+              name, regulator.element(least, value, set.least(), worst.atmosphere())));
       capacity(
           name,
           regulator.capacityRange(),
           capacity -> worst.replacing(
               name,
-              Position.regulated(
-                  regulator, capacity, regulator.droop(), set.least(), worst.atmosphere())));
+              regulator.element(capacity, regulator.droop(), set.least(), worst.atmosphere())));
     }
   }
 

@@ -11,7 +11,10 @@ import org.airfit.joint.End;
 import org.airfit.joint.TwoEnded;
 import org.airfit.line.Conduit;
 import org.airfit.line.ConduitRange;
+import org.airfit.plant.RegulatorElement;
+import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
@@ -342,6 +345,30 @@ public sealed interface Part {
      */
     public Regulator as(RegulatorKind other) {
       return new Regulator(facts, other, capacityRange, droopRange, atFlow, upstream, downstream);
+    }
+
+    /**
+     * Obtains what it does to the air at worst: its valve lets least through, and it droops most.
+     *
+     * @param set what it is set to
+     * @param atmosphere the pressure around it
+     * @return the element; one of which is not known at which flow it droops holds no less than the atmosphere
+     * @throws IllegalArgumentException if {@code set} is not above its droop at a flow that is known
+     */
+    public RegulatorElement element(GaugePressure set, AbsolutePressure atmosphere) {
+      Objects.requireNonNull(set, "set");
+      Objects.requireNonNull(atmosphere, "atmosphere");
+      return element(capacity(), droop(), set, atmosphere);
+    }
+
+    /** The same with another capacity and droop of those that it may have. */
+    RegulatorElement element(
+        FlowCapacity valve, PressureDrop drooping, GaugePressure set, AbsolutePressure atmosphere) {
+      RegulatorElement element = RegulatorElement.of(valve, set.absolute(atmosphere));
+      return atFlow
+          .map(flow -> element.withDroop(drooping, flow))
+          .orElseGet(() -> element.withDroopAtAnyFlow(
+              PressureDrop.ofPascals(Math.min(drooping.pascals(), set.pascals()))));
     }
 
     /** {@return by how much less than at rest it holds at most, by which it is judged} */

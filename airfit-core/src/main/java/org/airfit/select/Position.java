@@ -7,13 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.FlowElement;
-import org.airfit.plant.RegulatorElement;
 import org.airfit.plant.SupplyRange;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
-import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.jspecify.annotations.Nullable;
 
@@ -204,30 +202,8 @@ record Position(
   Optional<FlowElement> regulated(
       Part.Regulator regulator, FlowCapacity capacity, Known known, AbsolutePressure atmosphere) {
     return setting()
-        .map(set -> regulated(
-            regulator,
-            capacity,
-            known.ofDroop(regulator.droopRange()),
-            known.ofSetting(set),
-            atmosphere));
-  }
-
-  /**
-   * What a regulator of this capacity and droop does to the air when it is set to so much. One of which is not known at
-   * which flow it droops holds no less than the atmosphere.
-   */
-  static FlowElement regulated(
-      Part.Regulator regulator,
-      FlowCapacity capacity,
-      PressureDrop droop,
-      GaugePressure set,
-      AbsolutePressure atmosphere) {
-    RegulatorElement element = RegulatorElement.of(capacity, set.absolute(atmosphere));
-    return regulator
-        .atFlow()
-        .map(flow -> element.withDroop(droop, flow))
-        .orElseGet(() -> element.withDroopAtAnyFlow(
-            PressureDrop.ofPascals(Math.min(droop.pascals(), set.pascals()))));
+        .map(set -> regulator.element(
+            capacity, known.ofDroop(regulator.droopRange()), known.ofSetting(set), atmosphere));
   }
 
   /** What a regulator here is set to; empty where the slot is not one of a regulator. */

@@ -90,6 +90,9 @@ class RegulatorElementTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> STIFF.withDroop(PressureDrop.ofBar(7.0), flow))
         .withMessageContaining("droop of a regulator must be in [0, 7 bar(a)), was 7 bar");
+    assertThat(STIFF.withDroopAtAnyFlow(PressureDrop.ofBar(6.999)).droop())
+        .isEqualTo(PressureDrop.ofBar(6.999));
+    assertThat(STIFF.withDroopAtAnyFlow(PressureDrop.ofBar(0.0))).isEqualTo(STIFF);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> STIFF.withDroop(PressureDrop.ofBar(-0.1), flow));
     assertThatIllegalArgumentException()

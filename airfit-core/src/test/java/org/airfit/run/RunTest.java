@@ -15,12 +15,14 @@ import org.airfit.Rows.Row;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
+import org.airfit.plant.RegulatorElement;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.DynamicViscosity;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.junit.jupiter.api.Test;
@@ -48,6 +50,26 @@ class RunTest {
         .through("wall coupling", part(6.0, 0.3))
         .through("hose", HOSE)
         .through("tool coupling", part(6.0, 0.3));
+  }
+
+  /** A regulator holds 7 bar(g): a gauge of 0 to 10 bar and class 1.6 may be off by 0.16 bar. */
+  @Test
+  void what_a_gauge_may_not_show_is_told_from_nothing_to_its_error() {
+    AirState main = AirState.of(AbsolutePressure.ofBar(12.0), Temperature.ofCelsius(20.0));
+    RunResult.Delivered delivered = (RunResult.Delivered) Run.from(main, ATMOSPHERE)
+        .through("regulator", RegulatorElement.of(part(20.0, 0.3), AbsolutePressure.ofBar(8.0)))
+        .at(FreeAirFlow.ofAnrLitresPerSecond(1.0));
+    assertThat(RunResult.Delivered.GAUGE_ERROR).isEqualTo(PressureDrop.ofPascals(16_000.0));
+    assertThat(delivered.lessThanAGaugeShows(GaugePressure.ofPascals(700_001.0)))
+        .isEmpty();
+    assertThat(delivered.lessThanAGaugeShows(GaugePressure.ofPascals(700_000.0)))
+        .contains(PressureDrop.ofPascals(0.0));
+    assertThat(delivered.lessThanAGaugeShows(GaugePressure.ofPascals(684_001.0)))
+        .contains(PressureDrop.ofPascals(15_999.0));
+    assertThat(delivered.lessThanAGaugeShows(GaugePressure.ofPascals(684_000.0)))
+        .isEmpty();
+    assertThat(delivered.lessThanAGaugeShows(GaugePressure.ofPascals(683_999.0)))
+        .isEmpty();
   }
 
   private static Run run(Row row) {

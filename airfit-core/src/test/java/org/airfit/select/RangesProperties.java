@@ -81,8 +81,7 @@ class RangesProperties {
         Range<GaugePressure> set = placed.position().setting().orElseThrow();
         run = run.replacing(
             names.get(element),
-            Position.regulated(
-                regulator,
+            regulator.element(
                 within(regulator.capacityRange()),
                 PressureDrop.ofPascals(between(
                     regulator.droopRange().least().pascals(),

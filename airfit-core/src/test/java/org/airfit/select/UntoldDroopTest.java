@@ -98,10 +98,29 @@ class UntoldDroopTest {
     assertThat(air(chosen(5.5, told)).reason()).doesNotContain("nobody told");
   }
 
+  /** By hand: 6 bar above 1 bar, less 0.4 bar, are 6.6 bar; what droops by more than it is set to leaves 1 bar. */
+  @Test
+  void what_a_regulator_does_is_told_at_its_most_droop() {
+    Range<PressureDrop> some = new Range<>(PressureDrop.ofBar(0.1), PressureDrop.ofBar(0.4));
+    for (double[] row : new double[][] {{6.0, 6.6e5}, {0.4, 1.0e5}, {0.3, 1.0e5}}) {
+      assertThat(regulator(some)
+              .element(GaugePressure.ofBar(row[0]), Shelf.ATMOSPHERE)
+              .outlet(1.0e-4, 9.0e5, 293.15, 1.8e-5))
+          .isCloseTo(row[1], within(1.0e-3));
+    }
+  }
+
   @Test
   @SuppressWarnings("NullAway") // what a caller without null checks could pass
   void a_regulator_names_the_droop_that_is_null() {
     assertThatNullPointerException().isThrownBy(() -> regulator(null)).withMessage("droopRange");
+    Part.Regulator regulator = regulator(NONE);
+    assertThatNullPointerException()
+        .isThrownBy(() -> regulator.element(null, Shelf.ATMOSPHERE))
+        .withMessage("set");
+    assertThatNullPointerException()
+        .isThrownBy(() -> regulator.element(GaugePressure.ofBar(6.0), null))
+        .withMessage("atmosphere");
   }
 
   @Test

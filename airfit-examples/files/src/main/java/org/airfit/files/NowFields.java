@@ -11,9 +11,7 @@ import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.line.ConduitRange;
 import org.airfit.plant.RegulatorElement;
-import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
-import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.airfit.run.Run;
 import org.airfit.select.Part;
@@ -78,7 +76,8 @@ final class NowFields {
     return set.isPresent()
         ? run.through(
             name,
-            RegulatorElement.of(FlowFields.capacity(capacity.get()), set(item, run.atmosphere())))
+            RegulatorElement.of(
+                FlowFields.capacity(capacity.get()), set(item).absolute(run.atmosphere())))
         : run.through(name, FlowFields.capacity(capacity.get()));
   }
 
@@ -92,14 +91,13 @@ final class NowFields {
             + " can occur: take it out of use, or see to it that less can occur."));
   }
 
-  private static AbsolutePressure set(Field item, AbsolutePressure atmosphere)
-      throws WrongFileException {
+  private static GaugePressure set(Field item) throws WrongFileException {
     Range<GaugePressure> set = JobLine.set(item);
     if (!set.isExact()) {
       throw item.field("set", Accepted.GAUGE)
           .wrong("is a range; what is connected now is judged at one setting: give the lowest");
     }
-    return set.least().absolute(atmosphere);
+    return set.least();
   }
 
   private Conduit least(String name, ConduitRange range) {
@@ -131,19 +129,11 @@ final class NowFields {
       return run.through(name, least(name, device.capacityRange()));
     }
     if (part instanceof Part.Regulator regulator) {
-      RegulatorElement element =
-          RegulatorElement.of(least(name, regulator.capacityRange()), set(item, run.atmosphere()));
+      least(name, regulator.capacityRange());
       if (!regulator.droopRange().isExact()) {
         notKnown.add(name);
       }
-      return run.through(
-          name,
-          regulator
-              .atFlow()
-              .map(flow -> element.withDroop(regulator.droop(), flow))
-              .orElseGet(() -> element.withDroopAtAnyFlow(PressureDrop.ofPascals(Math.min(
-                  regulator.droop().pascals(),
-                  element.set().pascals() - run.atmosphere().pascals())))));
+      return run.through(name, regulator.element(set(item), run.atmosphere()));
     }
     return run; // a plug's loss is told with its socket
   }
