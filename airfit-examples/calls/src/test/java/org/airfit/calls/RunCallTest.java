@@ -126,16 +126,18 @@ class RunCallTest {
         .doesNotContain("NaN");
   }
 
-  /** The socket S-12 of the boatyard is rated for 16 bar(g). */
+  /** Of the boatyard the adapter A-1 is rated for 20 bar(g), the socket S-12 for 16. */
   @Test
   void a_part_that_is_too_weak_for_the_supply_is_told_and_warned_of() throws Exception {
     Map<String, Object> weak = ofBoatyard("17 bar(g)");
     assertThat(String.valueOf(weak.get("remarks")))
-        .contains("elements[1]: ", "is rated for ", "up to 17 bar(g)", "take it out of use");
+        .contains("elements[2]: ", "is rated for ", "up to 17 bar(g)", "take it out of use");
     assertThat(String.valueOf(weak.get("cautions"))).contains("Rated pressure");
-    Map<String, Object> strong = ofBoatyard("7 bar(g)");
-    assertThat(String.valueOf(strong.get("remarks"))).doesNotContain("is rated for");
-    assertThat(String.valueOf(strong.get("cautions"))).doesNotContain("Rated pressure");
+    for (String supply : List.of("15.9 bar(g)", "16 bar(g)")) {
+      Map<String, Object> strong = ofBoatyard(supply);
+      assertThat(String.valueOf(strong.get("remarks"))).doesNotContain("is rated for");
+      assertThat(String.valueOf(strong.get("cautions"))).doesNotContain("Rated pressure");
+    }
   }
 
   private static Map<String, Object> ofBoatyard(String supply) throws Exception {
@@ -143,7 +145,7 @@ class RunCallTest {
         "supply",
         supply,
         "elements",
-        List.of(Map.of("part", "S-12")),
+        List.of(Map.of("part", "A-1"), Map.of("part", "S-12")),
         "flow",
         "10 L/s ANR",
         "needed",
