@@ -93,18 +93,6 @@ final class Letters {
     return (char) toUpperCase((int) sign);
   }
 
-  private static int type(int sign) {
-    return nativeType(sign);
-  }
-
-  private static int lower(int sign) {
-    return nativeLower(sign);
-  }
-
-  private static int upper(int sign) {
-    return nativeUpper(sign);
-  }
-
   /** The place of its category in the order in which {@link Character} numbers them. */
   @JSBody(
       params = "sign",
@@ -114,7 +102,7 @@ final class Letters {
           + ".split(',');"
           + "return all.findIndex(function(name) {"
           + "return name !== '' && new RegExp('\\\\p{' + name + '}', 'u').test(text); });")
-  private static native int nativeType(int sign);
+  private static native int type(int sign);
 
   @JSBody(
       params = "sign",
@@ -122,7 +110,7 @@ final class Letters {
           + "var other = String.fromCodePoint(sign).toLowerCase();"
           + "var first = other.codePointAt(0);"
           + "return other.length > (first > 65535 ? 2 : 1) ? sign : first;")
-  private static native int nativeLower(int sign);
+  private static native int lower(int sign);
 
   @JSBody(
       params = "sign",
@@ -130,5 +118,5 @@ final class Letters {
           + "var other = String.fromCodePoint(sign).toUpperCase();"
           + "var first = other.codePointAt(0);"
           + "return other.length > (first > 65535 ? 2 : 1) ? sign : first;")
-  private static native int nativeUpper(int sign);
+  private static native int upper(int sign);
 }
