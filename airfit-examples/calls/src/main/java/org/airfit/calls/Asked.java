@@ -1,11 +1,11 @@
 package org.airfit.calls;
 
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.airfit.files.Document;
 import org.jspecify.annotations.Nullable;
 
 /** The object that a call is given; it remembers what was looked for, so that what is misspelt is found. */
@@ -91,16 +91,10 @@ final class Asked {
     if (found.isEmpty()) {
       return Map.of();
     }
-    if (!(found.get() instanceof Map<?, ?> map)) {
+    if (!(found.get() instanceof Map)) {
       throw RefusedException.field(name, "was " + kind(found.get()), accepted);
     }
-    Map<String, Object> fields = new LinkedHashMap<>();
-    map.forEach((key, value) -> {
-      if (value != null) {
-        fields.put(String.valueOf(key), value);
-      }
-    });
-    return fields;
+    return Document.fields(found.get());
   }
 
   /** Refuses what no call looked for. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.airfit.files.Document;
 import org.airfit.files.Job;
 import org.airfit.jobsheet.JobSheet;
 import org.airfit.jobsheet.OnScreen;
@@ -97,14 +98,8 @@ final class RunCall {
     if (told instanceof String text) {
       return AskedJob.supply(text);
     }
-    if (told instanceof Map<?, ?> map) {
-      Map<String, Object> supply = new LinkedHashMap<>();
-      map.forEach((name, value) -> {
-        if (value != null) {
-          supply.put(String.valueOf(name), value);
-        }
-      });
-      return supply;
+    if (told instanceof Map) {
+      return Document.fields(told);
     }
     throw RefusedException.field("supply", "was " + told, SUPPLY);
   }

@@ -1,5 +1,6 @@
 package org.airfit.files;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -41,6 +42,25 @@ public record Document(String name, Object content, Shelf shelf) {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(content, "content");
     Objects.requireNonNull(shelf, "shelf");
+  }
+
+  /**
+   * Copies the fields of an object of plain values.
+   *
+   * @param content plain values
+   * @return the fields in their order, without those that are null; none of what is no object
+   */
+  public static Map<String, Object> fields(Object content) {
+    Objects.requireNonNull(content, "content");
+    Map<String, Object> fields = new LinkedHashMap<>();
+    if (content instanceof Map<?, ?> object) {
+      object.forEach((name, value) -> {
+        if (value != null) {
+          fields.put(String.valueOf(name), value);
+        }
+      });
+    }
+    return fields;
   }
 
   /**

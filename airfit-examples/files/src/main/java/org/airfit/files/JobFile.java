@@ -87,15 +87,10 @@ public final class JobFile {
   public static Job read(Document document, ShopCatalogue catalogue) throws WrongFileException {
     Objects.requireNonNull(catalogue, "catalogue");
     Object content = document.content();
-    if (content instanceof Map<?, ?> object) {
-      Map<String, Object> fields = new LinkedHashMap<>();
-      fields.put(VERSION, FORM);
-      fields.put("catalogue", catalogue.name());
-      object.forEach((name, value) -> {
-        if (value != null) {
-          fields.put(String.valueOf(name), value);
-        }
-      });
+    if (content instanceof Map) {
+      Map<String, Object> fields = Document.fields(content);
+      fields.putIfAbsent(VERSION, FORM);
+      fields.putIfAbsent("catalogue", catalogue.name());
       content = toObject(fields);
     }
     Document.Shelf files = document.shelf();

@@ -14,7 +14,6 @@ import org.airfit.plug.SocketAnswer;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
-import org.airfit.safety.SafetyRules;
 import org.airfit.select.JobFindings;
 import org.airfit.select.Part;
 import org.airfit.select.Proposal;
@@ -52,7 +51,7 @@ final class Answering {
           List.of(),
           told(withDeference(
               whole.medium().refusal().map(List::of).orElse(List.of()),
-              SafetyRules.usFederal().deference())));
+              whole.rules().toldIn(units).deference())));
     }
     Optional<Identification> plug = job.plug();
     Optional<SocketAnswer> socket = job.atHand().flatMap(AtHand::socket);

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.airfit.files.Json;
+import org.airfit.files.WrongFileException;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,6 +38,15 @@ final class Canonical {
     Canonical text = new Canonical();
     text.value(plain);
     return text.out.toString();
+  }
+
+  /** The plain values of a text in canonical form. */
+  static Object plain(String canonical) {
+    try {
+      return Json.read("kept answer", canonical);
+    } catch (WrongFileException e) {
+      throw new IllegalStateException("a canonical text must be JSON", e);
+    }
   }
 
   /** The SHA-256 of a text in UTF-8, in small hexadecimal digits. */

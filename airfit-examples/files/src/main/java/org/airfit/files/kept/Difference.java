@@ -1,18 +1,16 @@
 package org.airfit.files.kept;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
+import static org.airfit.files.kept.DifferenceWords.by;
+import static org.airfit.files.kept.DifferenceWords.price;
+import static org.airfit.files.kept.DifferenceWords.told;
+import static org.airfit.files.kept.DifferenceWords.wasIs;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.airfit.quantity.GaugePressure;
-import org.airfit.quantity.Length;
-import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.Money;
-import org.airfit.quantity.PressureDrop;
-import org.airfit.quantity.QuantityFormatException;
 import org.airfit.select.RuleOutcome;
 import org.airfit.working.UnitSystem;
 
@@ -22,12 +20,6 @@ import org.airfit.working.UnitSystem;
  * <p>{@code then} is the earlier answer, {@code now} the later one. A text that was not told is blank.
  */
 public sealed interface Difference {
-
-  /** The most digits of a number that is told as it stands. */
-  int TYPED_DIGITS = 6;
-
-  /** The digits of a number that was computed. */
-  int SHOWN_DIGITS = 5;
 
   /** {@return whether it is one of what the answers rest on: library, question, reference set, catalogue} */
   default boolean isOfInput() {
@@ -42,13 +34,22 @@ public sealed interface Difference {
    */
   String inWords(UnitSystem units);
 
+  /** A difference of what the answers rest on. */
+  sealed interface OfInput extends Difference {
+
+    @Override
+    default boolean isOfInput() {
+      return true;
+    }
+  }
+
   /**
    * Another version of the library answered.
    *
    * @param then the version then
    * @param now the version now
    */
-  record OtherLibrary(String then, String now) implements Difference {
+  record OtherLibrary(String then, String now) implements OfInput {
 
     /**
      * Refuses what is null.
@@ -59,11 +60,6 @@ public sealed interface Difference {
     public OtherLibrary {
       Objects.requireNonNull(then, "then");
       Objects.requireNonNull(now, "now");
-    }
-
-    @Override
-    public boolean isOfInput() {
-      return true;
     }
 
     @Override
@@ -78,7 +74,7 @@ public sealed interface Difference {
    * @param then the pressure then
    * @param now the pressure now
    */
-  record OtherSupply(GaugePressure then, GaugePressure now) implements Difference {
+  record OtherSupply(GaugePressure then, GaugePressure now) implements OfInput {
 
     /**
      * Refuses what is null.
@@ -89,11 +85,6 @@ public sealed interface Difference {
     public OtherSupply {
       Objects.requireNonNull(then, "then");
       Objects.requireNonNull(now, "now");
-    }
-
-    @Override
-    public boolean isOfInput() {
-      return true;
     }
 
     @Override
@@ -111,7 +102,7 @@ public sealed interface Difference {
    * @param then what it said then; blank where nothing
    * @param now what it says now; blank where nothing
    */
-  record AskedOtherwise(String field, String then, String now) implements Difference {
+  record AskedOtherwise(String field, String then, String now) implements OfInput {
 
     /**
      * Refuses what is null.
@@ -124,11 +115,6 @@ public sealed interface Difference {
       Objects.requireNonNull(field, "field");
       Objects.requireNonNull(then, "then");
       Objects.requireNonNull(now, "now");
-    }
-
-    @Override
-    public boolean isOfInput() {
-      return true;
     }
 
     @Override
@@ -145,7 +131,7 @@ public sealed interface Difference {
    * @param then what it was then; blank where it was not there
    * @param now what it is now; blank where it is not there
    */
-  record OtherProfile(String profile, String field, String then, String now) implements Difference {
+  record OtherProfile(String profile, String field, String then, String now) implements OfInput {
 
     /**
      * Refuses what is null.
@@ -160,11 +146,6 @@ public sealed interface Difference {
       Objects.requireNonNull(field, "field");
       Objects.requireNonNull(then, "then");
       Objects.requireNonNull(now, "now");
-    }
-
-    @Override
-    public boolean isOfInput() {
-      return true;
     }
 
     @Override
@@ -185,7 +166,7 @@ public sealed interface Difference {
    * @param then the price then; empty where it was not known
    * @param now the price now; empty where it is not known
    */
-  record OtherPrice(String part, Optional<Money> then, Optional<Money> now) implements Difference {
+  record OtherPrice(String part, Optional<Money> then, Optional<Money> now) implements OfInput {
 
     /**
      * Refuses what is null.
@@ -198,11 +179,6 @@ public sealed interface Difference {
       Objects.requireNonNull(part, "part");
       Objects.requireNonNull(then, "then");
       Objects.requireNonNull(now, "now");
-    }
-
-    @Override
-    public boolean isOfInput() {
-      return true;
     }
 
     @Override
@@ -219,7 +195,7 @@ public sealed interface Difference {
    * @param now the rating now; empty where it is not known
    */
   record OtherRating(String part, Optional<GaugePressure> then, Optional<GaugePressure> now)
-      implements Difference {
+      implements OfInput {
 
     /**
      * Refuses what is null.
@@ -232,11 +208,6 @@ public sealed interface Difference {
       Objects.requireNonNull(part, "part");
       Objects.requireNonNull(then, "then");
       Objects.requireNonNull(now, "now");
-    }
-
-    @Override
-    public boolean isOfInput() {
-      return true;
     }
 
     @Override
@@ -255,7 +226,7 @@ public sealed interface Difference {
    * @param then what it was then; blank where it was not told
    * @param now what it is now; blank where it is not told
    */
-  record OtherPart(String part, String field, String then, String now) implements Difference {
+  record OtherPart(String part, String field, String then, String now) implements OfInput {
 
     /**
      * Refuses what is null.
@@ -273,11 +244,6 @@ public sealed interface Difference {
     }
 
     @Override
-    public boolean isOfInput() {
-      return true;
-    }
-
-    @Override
     public String inWords(UnitSystem units) {
       return "In the catalogue, the field \"" + field + "\" of " + part + wasIs(then, now, units);
     }
@@ -289,7 +255,7 @@ public sealed interface Difference {
    * @param part name and id
    * @param isNew whether it was not in the catalogue then; else it is not in it now
    */
-  record PartCameOrWent(String part, boolean isNew) implements Difference {
+  record PartCameOrWent(String part, boolean isNew) implements OfInput {
 
     /**
      * Refuses what is null.
@@ -299,11 +265,6 @@ public sealed interface Difference {
      */
     public PartCameOrWent {
       Objects.requireNonNull(part, "part");
-    }
-
-    @Override
-    public boolean isOfInput() {
-      return true;
     }
 
     @Override
@@ -321,12 +282,7 @@ public sealed interface Difference {
    * @param gone how many were in that of then only
    * @param added how many are in that of now only
    */
-  record OtherArticles(int changed, int gone, int added) implements Difference {
-
-    @Override
-    public boolean isOfInput() {
-      return true;
-    }
+  record OtherArticles(int changed, int gone, int added) implements OfInput {
 
     @Override
     public String inWords(UnitSystem units) {
@@ -737,102 +693,5 @@ public sealed interface Difference {
     public String inWords(UnitSystem units) {
       return listed.behind() + ", " + gone + " went and " + added + " came.";
     }
-  }
-
-  private static String told(String text) {
-    return text.isBlank() ? "not told" : text;
-  }
-
-  /** By how much two pressures differ, as far as it can be seen in the digits of the units. */
-  private static String by(GaugePressure then, GaugePressure now, UnitSystem units) {
-    PressureDrop difference = PressureDrop.ofPascals(Math.abs(now.pascals() - then.pascals()));
-    return units.say(difference);
-  }
-
-  private static String price(
-      String before, String after, Optional<Money> then, Optional<Money> now) {
-    boolean isSame = before.equals(after);
-    if (then.isPresent()
-        && now.isPresent()
-        && then.get().currency().equals(now.get().currency())) {
-      boolean isMore = now.get().compareTo(then.get()) > 0;
-      Money difference = new Money(
-          now.get().amount().subtract(then.get().amount()).abs(), now.get().currency());
-      return after + " costs " + difference.shown() + (isMore ? " more" : " less") + " than "
-          + (isSame ? "" : inside(before) + " ") + "then: " + then.get().shown() + " then, "
-          + now.get().shown() + " now.";
-    }
-    return before + " cost " + price(then) + " then, " + (isSame ? "" : inside(after) + " ")
-        + "costs " + price(now) + " now.";
-  }
-
-  private static String price(Optional<Money> price) {
-    return price.map(Money::shown).orElse("an amount that is not known");
-  }
-
-  private static String inside(String subject) {
-    return subject.substring(0, 1).toLowerCase(Locale.ROOT) + subject.substring(1);
-  }
-
-  private static String wasIs(String then, String now, UnitSystem units) {
-    String before = then;
-    String after = now;
-    if (isLong(then) || isLong(now)) {
-      before = rounded(then, units);
-      after = rounded(now, units);
-      if (before.equals(after)) {
-        before = then;
-        after = now;
-      }
-    }
-    return " was " + quoted(before) + ", is " + quoted(after) + " now.";
-  }
-
-  /** Words stand in quotation marks, so that they read as what a field says; numbers do not. */
-  private static String quoted(String text) {
-    return text.isBlank() || text.equals("true") || text.equals("false") || isNumber(text)
-        ? told(text)
-        : "\"" + text + "\"";
-  }
-
-  private static boolean isNumber(String text) {
-    char first = text.charAt(0);
-    return first == '-' || (first >= '0' && first <= '9');
-  }
-
-  /** The number in front of a unit; empty where there is none. */
-  private static Optional<BigDecimal> number(String text) {
-    int end = text.indexOf(' ');
-    try {
-      return Optional.of(new BigDecimal(end < 0 ? text : text.substring(0, end)));
-    } catch (NumberFormatException e) {
-      return Optional.empty();
-    }
-  }
-
-  /** Whether a number has more digits than anybody types: then it was computed. */
-  private static boolean isLong(String text) {
-    return number(text).filter(number -> number.precision() > TYPED_DIGITS).isPresent();
-  }
-
-  private static String rounded(String text, UnitSystem units) {
-    Optional<BigDecimal> number = number(text);
-    if (number.isEmpty()) {
-      return text;
-    }
-    try {
-      Length length = Length.parse(text);
-      LengthUnit unit = length.metres() < 1.0
-          ? units == UnitSystem.SI ? LengthUnit.MILLIMETRE : LengthUnit.INCH
-          : units == UnitSystem.SI ? LengthUnit.METRE : LengthUnit.FOOT;
-      return digits(BigDecimal.valueOf(length.in(unit))) + " " + unit.symbol();
-    } catch (QuantityFormatException e) {
-      int end = text.indexOf(' ');
-      return digits(number.get()) + (end < 0 ? "" : text.substring(end));
-    }
-  }
-
-  private static String digits(BigDecimal number) {
-    return number.round(new MathContext(SHOWN_DIGITS)).stripTrailingZeros().toPlainString();
   }
 }

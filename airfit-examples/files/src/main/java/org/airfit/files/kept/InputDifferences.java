@@ -10,8 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
-import org.airfit.files.Json;
-import org.airfit.files.WrongFileException;
+import org.airfit.files.Document;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.QuantityFormatException;
@@ -61,18 +60,10 @@ final class InputDifferences {
       Comparing comparing) {
     if (!text.apply(then).equals(text.apply(now))) {
       int before = found.size();
-      comparing.of(plain(text.apply(then)), plain(text.apply(now)));
+      comparing.of(Canonical.plain(text.apply(then)), Canonical.plain(text.apply(now)));
       if (found.size() == before) {
         found.add(new Difference.OtherText(what, true));
       }
-    }
-  }
-
-  private static Object plain(String canonical) {
-    try {
-      return Json.read("kept answer", canonical);
-    } catch (WrongFileException e) {
-      throw new IllegalStateException("a canonical text must be JSON", e);
     }
   }
 
@@ -202,14 +193,8 @@ final class InputDifferences {
   }
 
   private static Object without(Object plain, String field) {
-    Map<String, Object> rest = new LinkedHashMap<>();
-    if (plain instanceof Map<?, ?> fields) {
-      fields.forEach((name, value) -> {
-        if (value != null && !field.equals(name)) {
-          rest.put(String.valueOf(name), value);
-        }
-      });
-    }
+    Map<String, Object> rest = Document.fields(plain);
+    rest.remove(field);
     return rest;
   }
 

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.airfit.files.Document;
 import org.airfit.files.Job;
 import org.airfit.files.Json;
 import org.airfit.files.ShopCatalogue;
@@ -99,7 +100,7 @@ public final class KeptAnswer {
     }
     Map<String, Object> plain = plain(job);
     Object catalogue = plain.remove(CATALOGUE);
-    Map<String, Object> parts = fields(catalogue == null ? Map.of() : catalogue);
+    Map<String, Object> parts = Document.fields(catalogue == null ? Map.of() : catalogue);
     Object set = parts.remove(PROFILES);
     Map<String, String> texts = new LinkedHashMap<>();
     texts.put(QUESTION, Canonical.text(plain));
@@ -126,22 +127,10 @@ public final class KeptAnswer {
           + "; give a catalogue of the parts that come into question");
     }
     try {
-      return fields(Json.read("job", text));
+      return Document.fields(Json.read("job", text));
     } catch (WrongFileException e) {
       throw new IllegalStateException("what was written must be JSON", e);
     }
-  }
-
-  private static Map<String, Object> fields(Object plain) {
-    Map<String, Object> fields = new LinkedHashMap<>();
-    if (plain instanceof Map<?, ?> map) {
-      map.forEach((name, value) -> {
-        if (value != null) {
-          fields.put(String.valueOf(name), value);
-        }
-      });
-    }
-    return fields;
   }
 
   /**
@@ -172,9 +161,9 @@ public final class KeptAnswer {
           file,
           FORM_FIELD,
           "must be " + FORM + ", the form of kept answer that is read here, was "
-              + root.get(FORM_FIELD));
+              + Canonical.text(root.get(FORM_FIELD)));
     }
-    Map<String, Object> hashes = fields(told(file, root, HASHES));
+    Map<String, Object> hashes = Document.fields(told(file, root, HASHES));
     Map<String, String> texts = new LinkedHashMap<>();
     for (String field : HASHED) {
       String canonical;
@@ -242,14 +231,10 @@ public final class KeptAnswer {
     HASHED.forEach(field -> inOrder.put(field, hashOf(field)));
     root.put(HASHES, inOrder);
     root.put(HASH, hash);
-    try {
-      root.put(QUESTION, Json.read(QUESTION, question()));
-      root.put(ANSWER, Json.read(ANSWER, answer()));
-      root.put(SET, Json.read(SET, set()));
-      root.put(CATALOGUE, Json.read(CATALOGUE, catalogue()));
-    } catch (WrongFileException e) {
-      throw new IllegalStateException("a canonical text must be JSON", e);
-    }
+    root.put(QUESTION, Canonical.plain(question()));
+    root.put(ANSWER, Canonical.plain(answer()));
+    root.put(SET, Canonical.plain(set()));
+    root.put(CATALOGUE, Canonical.plain(catalogue()));
     return Json.write(root);
   }
 
@@ -345,14 +330,14 @@ public final class KeptAnswer {
     return job(wholeCatalogue());
   }
 
-  private Map<String, Object> wholeCatalogue() throws WrongFileException {
-    Map<String, Object> catalogue = fields(Json.read(CATALOGUE, catalogue()));
-    catalogue.put(PROFILES, Json.read(SET, set()));
+  private Map<String, Object> wholeCatalogue() {
+    Map<String, Object> catalogue = Document.fields(Canonical.plain(catalogue()));
+    catalogue.put(PROFILES, Canonical.plain(set()));
     return catalogue;
   }
 
   private Job job(Object catalogue) throws WrongFileException {
-    Map<String, Object> whole = fields(Json.read(QUESTION, question()));
+    Map<String, Object> whole = Document.fields(Canonical.plain(question()));
     whole.put(CATALOGUE, catalogue);
     try {
       return MAPPER.readValue(Canonical.text(whole), Job.class);

@@ -8,8 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.airfit.files.Json;
-import org.airfit.files.WrongFileException;
+import org.airfit.files.Document;
 
 /** Tells an answer with the names that parts have later: a part is the same by its number, whatever it is called. */
 final class Renaming {
@@ -26,6 +25,9 @@ final class Renaming {
   }
 
   static Renaming of(KeptAnswer then, KeptAnswer now) {
+    if (then.catalogue().equals(now.catalogue())) {
+      return new Renaming(List.of());
+    }
     Map<String, String> after = names(now);
     Map<String, String> later = new HashMap<>();
     boolean isChanged = false;
@@ -47,14 +49,8 @@ final class Renaming {
   }
 
   private static Map<String, String> names(KeptAnswer kept) {
-    Object catalogue;
-    try {
-      catalogue = Json.read("kept answer", kept.catalogue());
-    } catch (WrongFileException e) {
-      throw new IllegalStateException("a canonical text must be JSON", e);
-    }
     Map<String, String> names = new LinkedHashMap<>();
-    InputDifferences.articles(catalogue).forEach((id, part) -> {
+    InputDifferences.articles(Canonical.plain(kept.catalogue())).forEach((id, part) -> {
       if (part instanceof Map<?, ?> fields
           && fields.get("name") instanceof String name
           && !name.isBlank()) {
@@ -70,12 +66,8 @@ final class Renaming {
 
   private Object renamed(String field, Object plain) {
     if (plain instanceof Map<?, ?> fields) {
-      Map<String, Object> other = new LinkedHashMap<>();
-      fields.forEach((name, value) -> {
-        if (value != null) {
-          other.put(String.valueOf(name), renamed(String.valueOf(name), value));
-        }
-      });
+      Map<String, Object> other = Document.fields(fields);
+      other.replaceAll(this::renamed);
       return other;
     }
     if (plain instanceof List<?> items) {
