@@ -125,11 +125,12 @@ final class Answers implements Answering {
       }
       asked.remove(MEDIUM); // compressed air, which every call takes for granted
     }
-    Map<String, Object> answer = endpoint == Endpoint.IDENTIFY
-        ? identify(asked)
-        : endpoint == Endpoint.RUN
-            ? run(asked)
-            : endpoint == Endpoint.SELECT ? select(asked) : Calls.answer("willItGo", asked);
+    Map<String, Object> answer = switch (endpoint) {
+      case IDENTIFY -> identify(asked);
+      case RUN -> run(asked);
+      case SELECT -> select(asked);
+      default -> Calls.answer("willItGo", asked);
+    };
     return Boolean.TRUE.equals(whole) ? answer : Plainly.forTill(answer);
   }
 
@@ -193,12 +194,7 @@ final class Answers implements Answering {
   private Map<String, Object> select(Map<String, Object> body) throws RefusedException {
     Map<String, Object> asked = new LinkedHashMap<>(body);
     if (asked.get("job") instanceof Map<?, ?> job && !job.containsKey(CATALOGUE)) {
-      Map<String, Object> completed = new LinkedHashMap<>();
-      job.forEach((name, value) -> {
-        if (value != null) {
-          completed.put(String.valueOf(name), value);
-        }
-      });
+      Map<String, Object> completed = Document.fields(job);
       completed.put(CATALOGUE, Stock.FILE);
       asked.put("job", completed);
     }

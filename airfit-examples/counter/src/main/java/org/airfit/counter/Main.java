@@ -49,7 +49,7 @@ public final class Main {
       List.of("--database", "--address", "--port", "--page");
 
   private static final int USUAL_PORT = 8080;
-  private static final int MEASURED = Integer.getInteger("airfit.measured", 100_000);
+  private static final int MEASURED = 100_000;
   private static final int NANOS_PER_MILLI = 1_000_000;
 
   private Main() {}
@@ -74,6 +74,12 @@ public final class Main {
   private static final List<Logger> QUIET = new ArrayList<>();
 
   static int run(String[] args, @Nullable String token, PrintStream out, PrintStream err) {
+    return run(args, token, MEASURED, out, err);
+  }
+
+  /** The same, where so many articles are measured. */
+  static int run(
+      String[] args, @Nullable String token, int measured, PrintStream out, PrintStream err) {
     try {
       Map<String, String> options = new LinkedHashMap<>();
       List<String> words = new ArrayList<>();
@@ -88,7 +94,7 @@ public final class Main {
       }
       String command = words.isEmpty() ? "" : words.get(0);
       if (command.equals("measure") && words.size() == 1) {
-        measure(Optional.ofNullable(options.get("--database")), out);
+        measure(Optional.ofNullable(options.get("--database")), measured, out);
         return 0;
       }
       String url = options.getOrDefault("--database", Database.embedded(Path.of("airfit-stock")));
@@ -167,7 +173,7 @@ public final class Main {
   }
 
   /** Loads invented articles into a database without a shop; one of its own is deleted afterwards. */
-  private static void measure(Optional<String> url, PrintStream out)
+  private static void measure(Optional<String> url, int articles, PrintStream out)
       throws SQLException, WrongFileException, IOException {
     Path folder = Files.createTempDirectory("airfit-measure");
     try {
@@ -178,7 +184,7 @@ public final class Main {
               "database must be an empty one to measure in, has a shop; leave --database out");
         }
         stock.describe("invented articles", Optional.of("USD"), DemoProfiles.birds());
-        measure(stock, folder.resolve("articles.csv"), out);
+        measure(stock, articles, folder.resolve("articles.csv"), out);
       }
     } finally {
       delete(folder);
@@ -195,11 +201,11 @@ public final class Main {
     }
   }
 
-  private static void measure(Stock stock, Path file, PrintStream out)
+  private static void measure(Stock stock, int articles, Path file, PrintStream out)
       throws SQLException, WrongFileException, IOException {
     StringBuilder table =
         new StringBuilder("kind,id,name,price,quantity,end,otherEnd,bore,length,wall,rated\n");
-    for (int i = 0; i < MEASURED; i++) {
+    for (int i = 0; i < articles; i++) {
       table
           .append("adapter,M-")
           .append(i)

@@ -257,18 +257,10 @@ final class NextQuestions {
 
   private static Map<String, Object> object(Map<String, Object> body, String name, String accepted)
       throws Problem {
-    Map<String, Object> object = new LinkedHashMap<>();
     Object told = body.get(name);
     if (told != null && !(told instanceof Map)) {
       throw Problem.field(name, "is no object", accepted);
     }
-    if (told instanceof Map<?, ?> map) {
-      map.forEach((key, value) -> {
-        if (value != null) {
-          object.put(String.valueOf(key), value);
-        }
-      });
-    }
-    return object;
+    return Document.fields(told == null ? Map.of() : told);
   }
 }

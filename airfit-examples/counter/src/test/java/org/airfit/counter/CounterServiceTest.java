@@ -25,7 +25,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -39,6 +38,7 @@ import java.util.logging.Logger;
 import org.airfit.calls.Calls;
 import org.airfit.counter.stock.Database;
 import org.airfit.counter.stock.Shelf;
+import org.airfit.counter.stock.Shops;
 import org.airfit.counter.stock.Stock;
 import org.airfit.files.Disk;
 import org.airfit.files.Json;
@@ -71,9 +71,7 @@ class CounterServiceTest {
     Path file = EXAMPLES.resolve("catalogue.json");
     catalogue = Disk.catalogue(file);
     database = Database.open(Database.embedded(folder.resolve("stock")));
-    Stock stock = Stock.of(database, Clock.systemUTC());
-    stock.describe(catalogue.name(), Optional.of("USD"), catalogue.profiles());
-    stock.load("stock.csv", new StringReader(Till.stocked(Stock.toTable(fields(file)))));
+    Stock stock = Shops.stocked(database, file);
     stock.load(
         "some.csv", new StringReader("kind,id,name,price,quantity\ndrain,DR-7,Drain,4.00,7\n"));
     Path page = folder.resolve("page.html");
@@ -95,10 +93,7 @@ class CounterServiceTest {
   }
 
   private static Map<String, Object> fields(Path file) throws Exception {
-    Map<String, Object> fields = new LinkedHashMap<>();
-    ((Map<?, ?>) Json.read(file.toString(), Files.readString(file)))
-        .forEach((name, value) -> fields.put(String.valueOf(name), value));
-    return fields;
+    return Disk.fields(file, new ArrayList<>());
   }
 
   private static Map<String, Object> job() throws Exception {
@@ -391,9 +386,7 @@ class CounterServiceTest {
   void parts_that_are_not_there_are_not_proposed(@TempDir Path own) throws Exception {
     Path file = EXAMPLES.resolve("catalogue.json");
     try (Database few = Database.open(Database.embedded(own))) {
-      Stock stock = Stock.of(few, Clock.systemUTC());
-      stock.describe(catalogue.name(), Optional.of("USD"), catalogue.profiles());
-      stock.load("stock.csv", new StringReader(Till.stocked(Stock.toTable(fields(file)))));
+      Stock stock = Shops.stocked(few, file);
       Shelf shelf = Shelf.of(few, Clock.systemUTC());
       Answers answers = new Answers(stock, shelf);
       Map<String, Object> question = Map.of("job", job());

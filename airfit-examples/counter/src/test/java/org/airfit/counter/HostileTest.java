@@ -20,7 +20,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -31,9 +30,9 @@ import java.util.logging.Logger;
 import java.util.regex.Pattern;
 import org.airfit.counter.stock.Database;
 import org.airfit.counter.stock.Shelf;
+import org.airfit.counter.stock.Shops;
 import org.airfit.counter.stock.Stock;
 import org.airfit.files.Disk;
-import org.airfit.files.ShopCatalogue;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -94,13 +93,8 @@ class HostileTest {
   @BeforeAll
   static void start() throws Exception {
     Path file = Path.of("..", "jobs", "boatyard", "catalogue.json");
-    ShopCatalogue catalogue = Disk.catalogue(file);
     database = Database.open(Database.embedded(folder.resolve("stock")));
-    Stock stock = Stock.of(database, Clock.systemUTC());
-    stock.describe(catalogue.name(), Optional.of("USD"), catalogue.profiles());
-    stock.load(
-        "stock.csv",
-        new StringReader(Till.stocked(Stock.toTable(Disk.fields(file, new ArrayList<>())))));
+    Stock stock = Shops.stocked(database, file);
     stock.load(
         "more.csv", new StringReader("kind,id,name,price,quantity\ndrain,DR-7,Drain,4,500\n"));
     service = CounterService.start(

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.StringReader;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,10 +15,10 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.airfit.counter.stock.Database;
 import org.airfit.counter.stock.Shelf;
+import org.airfit.counter.stock.Shops;
 import org.airfit.counter.stock.Stock;
 import org.airfit.files.Disk;
 import org.airfit.files.ShopCatalogue;
@@ -50,11 +49,7 @@ class InterviewTest {
     Path file = Path.of("..", "jobs", "boatyard", "catalogue.json");
     catalogue = Disk.catalogue(file);
     database = Database.open(Database.embedded(folder.resolve("stock")));
-    Stock stock = Stock.of(database, Clock.systemUTC());
-    stock.describe(catalogue.name(), Optional.of("USD"), catalogue.profiles());
-    stock.load(
-        "stock.csv",
-        new StringReader(Till.stocked(Stock.toTable(Disk.fields(file, new ArrayList<>())))));
+    Stock stock = Shops.stocked(database, file);
     service = CounterService.start(
         Settings.usual().limitedTo(8, Duration.ofSeconds(30), Duration.ofSeconds(30)),
         stock,

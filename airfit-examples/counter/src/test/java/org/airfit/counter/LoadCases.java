@@ -19,6 +19,7 @@ import org.airfit.air.AirState;
 import org.airfit.calls.Calls;
 import org.airfit.files.CatalogueFile;
 import org.airfit.files.Csv;
+import org.airfit.files.Disk;
 import org.airfit.files.Document;
 import org.airfit.files.Job;
 import org.airfit.files.JobFile;
@@ -143,10 +144,7 @@ final class LoadCases {
   }
 
   private static Map<String, Object> fields(Path path) throws Exception {
-    Map<String, Object> fields = new LinkedHashMap<>();
-    ((Map<?, ?>) Json.read(path.toString(), Files.readString(path)))
-        .forEach((name, value) -> fields.put(String.valueOf(name), value));
-    return fields;
+    return Disk.fields(path, new ArrayList<>());
   }
 
   private void add(String path, Map<String, Object> question, Map<String, ?> answer) {

@@ -18,10 +18,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** What the program does with what it is told. */
 class MainTest {
 
-  static {
-    System.setProperty("airfit.measured", "1000"); // before the program is loaded
-  }
-
   private static final Path BOATYARD = Path.of("..", "jobs", "boatyard", "catalogue.json");
 
   @TempDir
@@ -77,6 +73,7 @@ class MainTest {
     int code = Main.run(
         new String[] {"measure"},
         null,
+        1000,
         new PrintStream(out, true, StandardCharsets.UTF_8),
         System.err);
     assertThat(code).isZero();

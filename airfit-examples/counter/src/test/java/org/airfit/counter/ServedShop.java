@@ -4,23 +4,19 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
-import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.airfit.counter.stock.Database;
 import org.airfit.counter.stock.Shelf;
+import org.airfit.counter.stock.Shops;
 import org.airfit.counter.stock.Stock;
-import org.airfit.files.Disk;
-import org.airfit.files.ShopCatalogue;
 
 /**
  * A service over an invented shop in a process of its own. Its arguments are a folder for the database, a catalogue
@@ -48,15 +44,10 @@ final class ServedShop implements AutoCloseable {
 
   public static void main(String[] args) throws Exception {
     Path file = Path.of(args[1]);
-    ShopCatalogue catalogue = Disk.catalogue(file);
-    Map<String, Object> fields = Disk.fields(file, new ArrayList<>());
     Settings settings = Settings.usual()
         .at(Settings.THIS_MACHINE, 0, Optional.ofNullable(System.getenv("AIRFIT_TOKEN")));
     try (Database database = Database.open(Database.embedded(Path.of(args[0])) + CACHE)) {
-      Stock stock = Stock.of(database, Clock.systemUTC());
-      Optional<String> currency = Optional.ofNullable(fields.get("currency")).map(String::valueOf);
-      stock.describe(catalogue.name(), currency, catalogue.profiles());
-      stock.load("articles.csv", new StringReader(Till.stocked(Stock.toTable(fields))));
+      Stock stock = Shops.stocked(database, file);
       try (CounterService service = CounterService.start(
               args[2].equals("-") ? settings : settings.withPage(Path.of(args[2])),
               stock,

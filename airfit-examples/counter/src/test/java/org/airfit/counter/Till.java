@@ -8,7 +8,6 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.airfit.files.Json;
 
 /** Somebody who asks a service. */
@@ -51,14 +50,5 @@ final class Till {
     ((Map<?, ?>) Json.read("answer", answer.body()))
         .forEach((name, value) -> object.put(String.valueOf(name), value));
     return object;
-  }
-
-  /** A table of articles with some pieces of each on the shelf. */
-  static String stocked(String table) {
-    return table
-        .lines()
-        .map(line ->
-            line + (line.startsWith("id,") || line.startsWith("kind,") ? ",quantity\n" : ",9\n"))
-        .collect(Collectors.joining());
   }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.airfit.files.Document;
 import org.airfit.files.Json;
 import org.airfit.files.WrongFileException;
 import org.airfit.files.kept.KeptAnswer;
@@ -107,7 +108,7 @@ public final class KeptAnswers {
     try (PreparedStatement insert = connection.prepareStatement(
         "INSERT INTO kept_answer (number, kept_on, library, sha256, question_sha256, set_sha256,"
             + " catalogue_sha256, answer_sha256, answer) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
-      Map<String, Object> rest = fields(number, answer.toText());
+      Map<String, Object> rest = Document.fields(Json.read(number, answer.toText()));
       rest.remove(SET);
       rest.remove(CATALOGUE);
       rest.put(NUMBER, number);
@@ -124,14 +125,6 @@ public final class KeptAnswers {
     } catch (WrongFileException e) {
       throw new IllegalStateException("a kept answer must be JSON", e);
     }
-  }
-
-  private static Map<String, Object> fields(String number, String text) throws WrongFileException {
-    Map<String, Object> fields = new LinkedHashMap<>();
-    if (Json.read(number, text) instanceof Map<?, ?> object) {
-      object.forEach((name, value) -> fields.put(String.valueOf(name), value));
-    }
-    return fields;
   }
 
   private Optional<String> hash(String number) throws SQLException {
@@ -224,7 +217,7 @@ public final class KeptAnswers {
     if (found.isEmpty()) {
       return Optional.empty();
     }
-    Map<String, Object> whole = fields(number, found.get().answer());
+    Map<String, Object> whole = Document.fields(Json.read(number, found.get().answer()));
     Object stored = whole.remove(NUMBER);
     if (stored != null) { // an answer that was stored by an earlier version does not tell it
       requireSame(number, NUMBER, number, stored);

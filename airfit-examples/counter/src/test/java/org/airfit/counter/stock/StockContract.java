@@ -71,11 +71,7 @@ abstract class StockContract {
       Path file = Shops.JOBS.resolve(shop).resolve("catalogue.json");
       ShopCatalogue expected = Disk.catalogue(file);
       Map<String, Object> fields = Shops.fields(file);
-      Stock stock = Stock.of(database, Shops.NOON);
-      stock.describe(
-          expected.name(),
-          Optional.ofNullable(fields.get("currency")).map(String::valueOf),
-          expected.profiles());
+      Stock stock = Shops.described(database, file);
 
       LoadReport report = Shops.load(stock, Stock.toTable(fields));
 
@@ -448,11 +444,7 @@ abstract class StockContract {
       Path file = Shops.JOBS.resolve(shop).resolve("catalogue.json");
       ShopCatalogue expected = Disk.catalogue(file);
       Map<String, Object> fields = Shops.fields(file);
-      Stock stock = Stock.of(database, Shops.NOON);
-      stock.describe(
-          expected.name(),
-          Optional.ofNullable(fields.get("currency")).map(String::valueOf),
-          expected.profiles());
+      Stock stock = Shops.described(database, file);
       Shops.load(stock, Stock.toTable(fields));
       execute("UPDATE article SET quantity = 3");
       Map<String, @Nullable Double> inSql = new LinkedHashMap<>();
