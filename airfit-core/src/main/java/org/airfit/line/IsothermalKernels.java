@@ -15,6 +15,9 @@ final class IsothermalKernels {
 
   private static final int MAX_ITERATIONS = 400;
 
+  /** A step so short that the terms of {@link #squaresLost} leave nothing. */
+  private static final double NEAR = 1.0e-4;
+
   private IsothermalKernels() {}
 
   /** a = G² R T/p1² [-]. */
@@ -37,20 +40,48 @@ final class IsothermalKernels {
 
   /** (p1 − p2)/p1, for k not above {@link #largestResistance}. */
   static double dropShare(double a, double k) {
-    double least = a * k / (1.0 - a);
+    double feedback = a / (1.0 - a);
+    double least = feedback * k;
     if (least < 0.5) {
-      double v = squaresLost(a, k, least);
+      double v = squaresLost(a, k, feedback, least);
       return v / (1.0 + Math.sqrt(1.0 - v));
     }
     return -Math.expm1(-0.5 * logSquaredRatio(a, k));
   }
 
   /**
-   * v = 1 − (p2/p1)². The function v − a (k − ln(1−v)) is concave and not above zero at a k/(1−a), as −ln(1−v) ≥ v:
-   * Newton from there climbs to the smaller root and never passes it.
+   * v = 1 − (p2/p1)² by one logarithm, wherever choking is not near.
+   *
+   * <p>As −ln(1−v) = v + v²/2 + v³/3 + …, the root lies above a k/(1−a), and above what three more terms there make of
+   * it, which is the guess. What is missing: with rest = 1 − v and s = rest − a, let the root lie at v + rest e. Then
+   *
+   * <pre>
+   *   e − q (e²/2 + e³/3 + …) = w,   q = a/s,   w = (a (k − ln rest) − v)/s
+   * </pre>
+   *
+   * <p>and the series turned round gives e in powers of w up to w⁴; the next term over e is below (w rest/s)⁴.
    */
-  private static double squaresLost(double a, double k, double least) {
-    double v = least;
+  private static double squaresLost(double a, double k, double feedback, double least) {
+    double v =
+        least + feedback * least * least * (1.0 / 2.0 + least * (1.0 / 3.0 + least * (1.0 / 4.0)));
+    double rest = 1.0 - v;
+    double r = 1.0 / (rest - a);
+    double w = (a * (k - logOfRest(v)) - v) * r;
+    if (!(rest > a && Math.abs(w * rest * r) <= NEAR)) {
+      return squaresLostByNewton(a, k, v);
+    }
+    double q = a * r;
+    double c4 = 1.0 / 4.0 + q * (5.0 / 6.0 + q * (5.0 / 8.0));
+    double c3 = 1.0 / 3.0 + q * (1.0 / 2.0);
+    return v + rest * w * (1.0 + q * w * (1.0 / 2.0 + w * (c3 + w * c4)));
+  }
+
+  /**
+   * v = 1 − (p2/p1)². The function v − a (k − ln(1−v)) is concave and not above zero at the guess: Newton from there
+   * climbs to the smaller root and never passes it.
+   */
+  private static double squaresLostByNewton(double a, double k, double guess) {
+    double v = guess;
     for (int i = 0; i < MAX_ITERATIONS; i++) {
       double rest = 1.0 - v;
       double slope = 1.0 - a / rest;
