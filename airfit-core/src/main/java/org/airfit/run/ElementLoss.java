@@ -3,6 +3,7 @@ package org.airfit.run;
 import java.util.List;
 import java.util.Objects;
 import org.airfit.internal.Digits;
+import org.airfit.internal.Later;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
@@ -23,10 +24,10 @@ public final class ElementLoss implements Worked {
       AbsolutePressure outlet,
       PressureDrop regulated,
       double fraction,
-      PressureDrop gain,
+      Later<PressureDrop> gain,
       boolean chokes,
       boolean unsettled,
-      Element.Explanation explanation) {}
+      Later<Element.Explanation> explanation) {}
 
   private final Values values;
 
@@ -36,10 +37,10 @@ public final class ElementLoss implements Worked {
       AbsolutePressure outlet,
       PressureDrop regulated,
       double fraction,
-      PressureDrop gain,
+      Later<PressureDrop> gain,
       boolean chokes,
       boolean unsettled,
-      Element.Explanation explanation) {
+      Later<Element.Explanation> explanation) {
     this.values =
         new Values(name, inlet, outlet, regulated, fraction, gain, chokes, unsettled, explanation);
   }
@@ -94,7 +95,7 @@ public final class ElementLoss implements Worked {
    * the tool then takes.
    */
   public PressureDrop gain() {
-    return values.gain;
+    return values.gain.get();
   }
 
   /** {@return whether it lets no more through however low the pressure behind it} */
@@ -112,7 +113,7 @@ public final class ElementLoss implements Worked {
 
   /** {@return velocity over speed of sound at the inlet of a line [-]; 0 for what is no line} */
   public double inletMach() {
-    return values.explanation.inletMach();
+    return values.explanation.get().inletMach();
   }
 
   /**
@@ -120,7 +121,7 @@ public final class ElementLoss implements Worked {
    * [-]; 0 for what is no line}
    */
   public double outletMach() {
-    return values.explanation.outletMach();
+    return values.explanation.get().outletMach();
   }
 
   /** {@return where the model is near or outside what it holds for} */
@@ -135,12 +136,12 @@ public final class ElementLoss implements Worked {
    * @return where the model is near or outside what it holds for
    */
   public List<String> warnings(UnitSystem units) {
-    return values.explanation.warnings(Objects.requireNonNull(units, "units"));
+    return values.explanation.get().warnings(Objects.requireNonNull(units, "units"));
   }
 
   @Override
   public Working working(UnitSystem units) {
-    return values.explanation.working().working(units);
+    return values.explanation.get().working().working(units);
   }
 
   @Override

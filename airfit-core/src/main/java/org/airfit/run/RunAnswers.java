@@ -1,17 +1,12 @@
 package org.airfit.run;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowElement;
 import org.airfit.plant.Supply;
-import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
-import org.airfit.quantity.PressureDrop;
-import org.airfit.safety.Caution;
-import org.airfit.source.Source;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
@@ -21,15 +16,6 @@ import org.airfit.working.Working;
  * its own.
  */
 final class RunAnswers {
-
-  private static final Caution BUDGET = new Caution(
-      "More than a tenth of the pressure is lost",
-      "Between the receiver and the tool at most 10 % of the pressure should be lost."
-          + " Look at the largest shares first.",
-      Source.handbook("Fluid Power Journal, article on Compressed Air Challenge training:"
-          + " at most 10 percent from receiver to point of use"));
-
-  private static final double BUDGET_SHARE = 0.1;
 
   /**
    * A tool that wants more than it has by more than this part of it is held back by something that chokes or ends [-].
@@ -78,7 +64,7 @@ final class RunAnswers {
         element.name(),
         inlet.pressure(),
         intoTheOpen(path, demand, pass, stop),
-        shares(path, demand, pass, stop, i -> 0.0),
+        Arrival.shares(path, demand, pass, stop, i -> 0.0),
         element.explain(demand, inlet).working(),
         path.still(),
         path.cautions());
@@ -101,88 +87,7 @@ final class RunAnswers {
   /** The answer of a pass that gets to the tool. */
   private static RunResult.Delivered delivered(
       RunPath path, MassFlow demand, Pass pass, IntToDoubleFunction gain) {
-    AbsolutePressure from = AbsolutePressure.ofPascals(pass.pascals(0));
-    Optional<FrictionJump> jump = jump(path, pass);
-    return new RunResult.Delivered(
-        demand,
-        path.fromSupply(demand),
-        path.supply(),
-        from,
-        AbsolutePressure.ofPascals(pass.atTool()),
-        path.atmosphere(),
-        shares(path, demand, pass, path.elements().size(), gain),
-        cautions(path, from, pass, jump),
-        jump,
-        Optional.empty());
-  }
-
-  /** The jump of friction at which a pass stands. */
-  private static Optional<FrictionJump> jump(RunPath path, Pass pass) {
-    if (Double.isNaN(pass.most())) {
-      return Optional.empty();
-    }
-    List<String> names = new ArrayList<>();
-    for (int i = 0; i < path.elements().size(); i++) {
-      if (pass.unsettled(i)) {
-        names.add(path.elements().get(i).name());
-      }
-    }
-    return Optional.of(new FrictionJump(
-        names, AbsolutePressure.ofPascals(pass.least()), AbsolutePressure.ofPascals(pass.most())));
-  }
-
-  /**
-   * The gauge pressure is what there is to lose; at a jump of friction the most that may be lost is told. What a
-   * regulator takes away down to its setting is no loss (this project's choice).
-   */
-  private static List<Caution> cautions(
-      RunPath path, AbsolutePressure from, Pass pass, Optional<FrictionJump> jump) {
-    List<Caution> cautions = new ArrayList<>(path.cautions());
-    double wanted = regulated(path, pass, path.elements().size());
-    double lost = from.pascals() - wanted - (jump.isPresent() ? pass.least() : pass.atTool());
-    double toLose = from.pascals() - wanted - path.atmosphere().pascals();
-    if (lost > BUDGET_SHARE * toLose) {
-      cautions.add(BUDGET);
-    }
-    jump.filter(FrictionJump::shows).map(FrictionJump::caution).ifPresent(cautions::add);
-    return cautions;
-  }
-
-  /** What regulators among the first elements take down to what they are set to [Pa]. */
-  private static double regulated(RunPath path, Pass pass, int count) {
-    double sum = 0.0;
-    for (int i = 0; i < count; i++) {
-      sum += regulated(path.elements().get(i), pass, i);
-    }
-    return sum;
-  }
-
-  /** What a regulator takes down to what it is set to [Pa]; none of all else. */
-  private static double regulated(Element element, Pass pass, int at) {
-    return pass.pascals(at) - element.withoutLoss(pass.pascals(at));
-  }
-
-  /** What the first elements lose, and how much more pressure [Pa] the tool would have without each. */
-  private static List<ElementLoss> shares(
-      RunPath path, MassFlow demand, Pass pass, int count, IntToDoubleFunction gain) {
-    double lost = pass.pascals(0) - pass.pascals(count) - regulated(path, pass, count);
-    List<ElementLoss> shares = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      Element element = path.elements().get(i);
-      double regulated = regulated(element, pass, i);
-      double drop = Math.max(0.0, pass.pascals(i) - pass.pascals(i + 1) - regulated);
-      shares.add(new ElementLoss(
-          element.name(),
-          AbsolutePressure.ofPascals(pass.pascals(i)),
-          AbsolutePressure.ofPascals(pass.pascals(i + 1)),
-          PressureDrop.ofPascals(regulated),
-          lost > 0.0 ? drop / lost : 0.0,
-          PressureDrop.ofPascals(gain.applyAsDouble(i)),
-          pass.chokes(i),
-          pass.unsettled(i),
-          element.explain(demand, path.air(pass, i))));
-    }
-    return List.copyOf(shares);
+    return new RunResult.Delivered(new Arrival(path, demand, pass, gain, Optional.empty()));
   }
 
   /** How much more pressure [Pa] would arrive with one element left out; none where the flow would not get there. */

@@ -7,7 +7,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.airfit.air.AirState;
-import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
@@ -76,72 +75,30 @@ public sealed interface RunResult extends Worked {
     private static final Symbol AT_SUPPLY = Symbol.of("ps", ValueKind.SAID_PRESSURE);
     private static final Symbol AT_TOOL = Symbol.of("pt", ValueKind.SAID_PRESSURE);
 
-    private record Arrival(
-        MassFlow massFlow,
-        MassFlow fromSupply,
-        Supply supply,
-        AbsolutePressure atSupply,
-        AbsolutePressure atTool,
-        AbsolutePressure atmosphere,
-        List<ElementLoss> shares,
-        List<Caution> cautions,
-        Optional<FrictionJump> jump,
-        Optional<ToolDemand> tool) {}
-
     private final Arrival arrival;
 
-    Delivered(
-        MassFlow massFlow,
-        MassFlow fromSupply,
-        Supply supply,
-        AbsolutePressure atSupply,
-        AbsolutePressure atTool,
-        AbsolutePressure atmosphere,
-        List<ElementLoss> shares,
-        List<Caution> cautions,
-        Optional<FrictionJump> jump,
-        Optional<ToolDemand> tool) {
-      this.arrival = new Arrival(
-          massFlow,
-          fromSupply,
-          supply,
-          atSupply,
-          atTool,
-          atmosphere,
-          List.copyOf(shares),
-          List.copyOf(cautions),
-          jump,
-          tool);
+    Delivered(Arrival arrival) {
+      this.arrival = arrival;
     }
 
     /** The same as the answer for a tool that takes this flow. */
     Delivered to(ToolDemand tool) {
-      return new Delivered(
-          arrival.massFlow,
-          arrival.fromSupply,
-          arrival.supply,
-          arrival.atSupply,
-          arrival.atTool,
-          arrival.atmosphere,
-          arrival.shares,
-          arrival.cautions,
-          arrival.jump,
-          Optional.of(tool));
+      return new Delivered(arrival.to(tool));
     }
 
     @Override
     public MassFlow massFlow() {
-      return arrival.massFlow;
+      return arrival.massFlow();
     }
 
     /** {@return the pressure at the supply} */
     public AbsolutePressure atSupply() {
-      return arrival.atSupply;
+      return arrival.atSupply();
     }
 
     /** {@return the pressure at the tool} */
     public AbsolutePressure atTool() {
-      return arrival.atTool;
+      return arrival.atTool();
     }
 
     /**
@@ -151,17 +108,17 @@ public sealed interface RunResult extends Worked {
      * pressure.
      */
     public Optional<FrictionJump> jump() {
-      return arrival.jump;
+      return arrival.jump();
     }
 
     /** {@return the least pressure at the tool, on which a judgement counts: below {@link #atTool} at a jump alone} */
     public AbsolutePressure leastAtTool() {
-      return arrival.jump.map(FrictionJump::least).orElse(arrival.atTool);
+      return arrival.jump().map(FrictionJump::least).orElse(arrival.atTool());
     }
 
     /** {@return the pressure at the tool as a gauge there shows it} */
     public GaugePressure atToolGauge() {
-      return GaugePressure.of(arrival.atTool, arrival.atmosphere);
+      return GaugePressure.of(arrival.atTool(), arrival.atmosphere());
     }
 
     /**
@@ -176,7 +133,7 @@ public sealed interface RunResult extends Worked {
       double over =
           atToolGauge().pascals() - Objects.requireNonNull(needed, "needed").pascals();
       double lost =
-          arrival.shares.stream().mapToDouble(share -> share.lost().pascals()).sum();
+          arrival.shares().stream().mapToDouble(share -> share.lost().pascals()).sum();
       return over >= 0.0 && over < LEFT_OUT * lost
           ? Optional.of(PressureDrop.ofPascals(over))
           : Optional.empty();
@@ -198,7 +155,7 @@ public sealed interface RunResult extends Worked {
 
     /** {@return what each element loses, in order from the supply} */
     public List<ElementLoss> shares() {
-      return arrival.shares;
+      return arrival.shares();
     }
 
     /**
@@ -210,39 +167,39 @@ public sealed interface RunResult extends Worked {
      */
     public ElementLoss share(String element) {
       Objects.requireNonNull(element, "element");
-      return arrival.shares.stream()
+      return arrival.shares().stream()
           .filter(share -> share.name().equals(element))
           .findFirst()
           .orElseThrow(() -> new IllegalArgumentException("element must be one of the run, of "
-              + arrival.shares.stream().map(ElementLoss::name).toList()
+              + arrival.shares().stream().map(ElementLoss::name).toList()
               + ", was \"" + element + "\""));
     }
 
     @Override
     public List<Caution> cautions(UnitSystem units) {
       return RunPath.withAir(
-          arrival.cautions, arrival.supply.still(), Objects.requireNonNull(units, "units"));
+          arrival.cautions(), arrival.supply().still(), Objects.requireNonNull(units, "units"));
     }
 
     /** {@return all that is lost between supply and tool, without what regulators take down to what they are set to} */
     public PressureDrop lost() {
-      double regulated = arrival.shares.stream()
+      double regulated = arrival.shares().stream()
           .mapToDouble(share -> share.regulated().pascals())
           .sum();
       return PressureDrop.ofPascals(
-          Math.max(0.0, arrival.atSupply.dropTo(arrival.atTool).pascals() - regulated));
+          Math.max(0.0, arrival.atSupply().dropTo(arrival.atTool()).pascals() - regulated));
     }
 
     /** {@return the element without which the tool would gain most: the one that holds it back} */
     public ElementLoss bottleneck() {
-      return arrival.shares.stream()
+      return arrival.shares().stream()
           .max(Comparator.comparing(ElementLoss::gain))
           .orElseThrow();
     }
 
     /** {@return what each element loses, the largest loss first} */
     public List<ElementLoss> ranked() {
-      return arrival.shares.stream()
+      return arrival.shares().stream()
           .sorted(Comparator.comparing(ElementLoss::lost).reversed())
           .toList();
     }
@@ -253,12 +210,12 @@ public sealed interface RunResult extends Worked {
      * <p>Those behind it choke at the low pressure that it leaves; {@link ElementLoss#chokes} tells of each.
      */
     public Optional<ElementLoss> choking() {
-      return arrival.shares.stream().filter(ElementLoss::chokes).findFirst();
+      return arrival.shares().stream().filter(ElementLoss::chokes).findFirst();
     }
 
     /** What the pressure behind a choking element is. */
     private String behindChoking(int element) {
-      return arrival.shares.stream()
+      return arrival.shares().stream()
           .skip(element + 1L)
           .filter(ElementLoss::chokes)
           .findFirst()
@@ -277,19 +234,19 @@ public sealed interface RunResult extends Worked {
     @Override
     public Working working(UnitSystem units) {
       Working.Builder working = Working.titled("Pressure of the air from supply to tool", units);
-      double given = arrival.supply.pascals(arrival.fromSupply.kilogramsPerSecond());
-      if (given > arrival.atSupply.pascals()) {
+      double given = arrival.supply().pascals(arrival.fromSupply().kilogramsPerSecond());
+      if (given > arrival.atSupply().pascals()) {
         working.note("The supply gives this flow at any pressure from "
             + AbsolutePressure.ofPascals(given).format(units.pressureUnit())
             + " down: it sinks until the tool takes no more.");
-      } else if (!arrival.supply.holds()) {
-        working.include(arrival.supply.working(arrival.fromSupply, units));
+      } else if (!arrival.supply().holds()) {
+        working.include(arrival.supply().working(arrival.fromSupply(), units));
       }
-      working.given(AT_SUPPLY, arrival.atSupply.pascals(), 6);
+      working.given(AT_SUPPLY, arrival.atSupply().pascals(), 6);
       List<Symbol> symbols = new ArrayList<>(List.of(AT_TOOL, AT_SUPPLY));
       StringBuilder lost = new StringBuilder();
-      for (int i = 0; i < arrival.shares.size(); i++) {
-        ElementLoss share = arrival.shares.get(i);
+      for (int i = 0; i < arrival.shares().size(); i++) {
+        ElementLoss share = arrival.shares().get(i);
         Symbol drop =
             Symbol.of("Δp" + (i + 1), "\\Delta p_{" + (i + 1) + "}", ValueKind.SAID_PRESSURE);
         symbols.add(drop);
@@ -315,17 +272,20 @@ public sealed interface RunResult extends Worked {
                   "⟨pt⟩ = ⟨ps⟩" + lost,
                   SUM,
                   symbols.toArray(Symbol[]::new)),
-              arrival.atTool.pascals(),
+              arrival.atTool().pascals(),
               4)
           .answer(AT_TOOL)
           .note("A gauge there shows " + atToolGauge().format(units.pressureUnit()) + ".");
       arrival
-          .jump
+          .jump()
           .filter(jump -> jump.shows(units.pressureUnit()))
           .ifPresent(jump -> working.note(both(jump, units)));
-      arrival.tool.ifPresent(tool -> working
-          .note("The flow was found by search: at the pressure that arrives, the tool takes it.")
-          .include(tool.working(arrival.atTool, arrival.atmosphere, units)));
+      arrival
+          .tool()
+          .ifPresent(tool -> working
+              .note(
+                  "The flow was found by search: at the pressure that arrives, the tool takes it.")
+              .include(tool.working(arrival.atTool(), arrival.atmosphere(), units)));
       return working.build();
     }
 
@@ -348,7 +308,7 @@ public sealed interface RunResult extends Worked {
     /** {@return the answer in one line, such as "0.012 kg/s at 6.2 bar(g)"} */
     @Override
     public String toString() {
-      return arrival.massFlow.format(MassFlowUnit.KILOGRAM_PER_SECOND) + " at "
+      return arrival.massFlow().format(MassFlowUnit.KILOGRAM_PER_SECOND) + " at "
           + atToolGauge().format(PressureUnit.BAR);
     }
   }
