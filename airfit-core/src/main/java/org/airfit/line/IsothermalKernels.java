@@ -22,8 +22,8 @@ final class IsothermalKernels {
 
   /** a = G² R T/p1² [-]. */
   static double parameter(double massFlow, double area, double rt, double p1) {
-    double g = massFlow / area;
-    return g * g * rt / (p1 * p1);
+    double share = massFlow / (area * p1);
+    return share * share * rt;
   }
 
   /** The largest k through which a flow of parameter {@code a} gets: 1/a − 1 + ln a. Not above 0 where a ≥ 1. */

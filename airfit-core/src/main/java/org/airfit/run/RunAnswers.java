@@ -114,8 +114,8 @@ final class RunAnswers {
   private static double agreed(RunPath path, ToolDemand tool) {
     double atmosphere = path.atmosphere().pascals();
     double most = tool.flow(path.still().pressure().pascals(), atmosphere);
-    return RunPath.last(
-        f -> f - tool.flow(path.pascalsAtTool(f), atmosphere), Math.min(most, path.bound()));
+    double bound = Double.isNaN(path.pascalsAtTool(most)) ? Math.min(most, path.bound()) : most;
+    return RunPath.last(f -> f - tool.flow(path.pascalsAtTool(f), atmosphere), bound);
   }
 
   private static RunResult withTool(RunPath path, RunResult.Delivered found, ToolDemand tool) {

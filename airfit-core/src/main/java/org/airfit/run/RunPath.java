@@ -354,10 +354,16 @@ final class RunPath {
             .withViscosity(still.viscosity());
   }
 
-  /** Above every flow [kg/s] that gets to the tool, or the largest that does. */
+  /**
+   * Above every flow [kg/s] that gets to the tool, or the largest that does. Pressure over the root of temperature falls
+   * along a run, so no element passes more than it would right behind the supply.
+   */
   double bound() {
-    double passes = whole.largest(still.pressure().pascals(), kelvins, viscosity);
-    return Math.min(MOST, Math.min(passes, mostGiven()));
+    double most = Math.min(MOST, mostGiven());
+    for (Element element : elements) {
+      most = Math.min(most, element.flow().largest(still.pressure().pascals(), kelvins, viscosity));
+    }
+    return most;
   }
 
   /** The largest flow [kg/s] from none up that still gets somewhere, with at least a pressure [Pa] left there. */

@@ -1,5 +1,6 @@
 package org.airfit.run;
 
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import org.airfit.air.AirState;
@@ -11,6 +12,7 @@ import org.airfit.line.LossModels;
 import org.airfit.line.PipeEquation;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.SonicConductance;
@@ -56,6 +58,7 @@ public class RunBenchmark {
   private final MassFlow[] typed = new MassFlow[N];
   private final ToolDemand tool = ToolDemand.following(
       "tool", FreeAirFlow.ofAnrLitresPerSecond(10.0), AbsolutePressure.ofBar(7.2));
+  private final GaugePressure needed = GaugePressure.ofBar(6.0);
   private Run run = Run.from(
       AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0)),
       AbsolutePressure.STANDARD_ATMOSPHERE);
@@ -124,5 +127,15 @@ public class RunBenchmark {
   @Benchmark
   public RunResult balance() {
     return run.balance(tool);
+  }
+
+  /**
+   * The largest flow that leaves a pressure.
+   *
+   * @return the answer
+   */
+  @Benchmark
+  public Optional<LargestFlow> largestFlow() {
+    return run.largestFlow(needed);
   }
 }
