@@ -2,15 +2,22 @@ package org.airfit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * A number from elsewhere beside ours: asserts that they agree, and leaves a line in the verification report.
@@ -21,6 +28,12 @@ import java.util.TreeMap;
 public final class Comparison {
 
   private static final Map<String, List<Line>> CHAPTERS = new TreeMap<>();
+
+  /** Where the forks of one run of the tests leave their lines for one another. */
+  private static final Path RUN = Path.of(
+      "target",
+      "comparisons",
+      System.getProperty("airfit.run", "process-" + ProcessHandle.current().pid()));
 
   static {
     Runtime.getRuntime().addShutdownHook(new Thread(Comparison::write));
@@ -38,7 +51,36 @@ public final class Comparison {
     double share() {
       return allowed == 0.0 ? 0.0 : Math.abs(ours - published) / allowed;
     }
+
+    void write(String chapter, DataOutputStream out) throws IOException {
+      out.writeUTF(chapter);
+      out.writeUTF(what);
+      out.writeDouble(published);
+      out.writeDouble(ours);
+      out.writeUTF(unit);
+      out.writeDouble(allowed);
+      out.writeUTF(why);
+      out.writeUTF(evidence.kind().name());
+      out.writeUTF(evidence.source());
+    }
+
+    static Line read(DataInputStream in) throws IOException {
+      return new Line(
+          in.readUTF(),
+          in.readDouble(),
+          in.readDouble(),
+          in.readUTF(),
+          in.readDouble(),
+          in.readUTF(),
+          new Evidence(Evidence.Kind.valueOf(in.readUTF()), in.readUTF()));
+    }
   }
+
+  /** The same whichever fork has a line. */
+  private static final Comparator<Line> ORDER = Comparator.comparing(Line::what)
+      .thenComparing(line -> line.evidence().source())
+      .thenComparingDouble(Line::published)
+      .thenComparingDouble(Line::ours);
 
   private final String chapter;
   private final String what;
@@ -101,12 +143,29 @@ public final class Comparison {
     isMetBy(ours, fraction * Math.abs(published), why);
   }
 
+  /** Under one lock, so that the fork that ends last writes the report of all. */
   private static void write() {
+    try (FileChannel lock = FileChannel.open(
+            Path.of("target", "comparisons.lock"),
+            StandardOpenOption.CREATE,
+            StandardOpenOption.WRITE);
+        FileLock held = lock.lock()) {
+      if (held.isValid()) {
+        report();
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void report() {
     Path target = Path.of("target");
     Path pages = target.resolve("verification");
     try {
       Files.createDirectories(pages);
+      Files.createDirectories(RUN);
       synchronized (CHAPTERS) {
+        withThoseOfOtherForks();
         Files.writeString(target.resolve("verification.md"), index());
         for (Map.Entry<String, List<Line>> chapter : CHAPTERS.entrySet()) {
           Files.writeString(
@@ -116,6 +175,30 @@ public final class Comparison {
       Files.writeString(target.resolve("sources.md"), Sources.page());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Leaves the lines of this fork for the others, and takes those that the others left. */
+  private static void withThoseOfOtherForks() throws IOException {
+    Path mine = RUN.resolve("fork-" + ProcessHandle.current().pid());
+    List<Path> others;
+    try (Stream<Path> files = Files.list(RUN)) {
+      others = files.filter(file -> !file.equals(mine)).toList();
+    }
+    try (DataOutputStream out = new DataOutputStream(Files.newOutputStream(mine))) {
+      for (Map.Entry<String, List<Line>> chapter : CHAPTERS.entrySet()) {
+        for (Line line : chapter.getValue()) {
+          line.write(chapter.getKey(), out);
+        }
+      }
+    }
+    for (Path other : others) {
+      try (DataInputStream in = new DataInputStream(Files.newInputStream(other))) {
+        while (in.available() > 0) {
+          String chapter = in.readUTF();
+          CHAPTERS.computeIfAbsent(chapter, any -> new ArrayList<>()).add(Line.read(in));
+        }
+      }
     }
   }
 
@@ -178,7 +261,7 @@ public final class Comparison {
         "| what | theirs | ours | difference | unit | allowed | why so much | evidence | source | share |\n");
     out.append("|---|--:|--:|--:|---|--:|---|---|---|--:|\n");
     lines.stream()
-        .sorted((one, other) -> one.what().compareTo(other.what()))
+        .sorted(ORDER)
         .forEach(line -> out.append("| ")
             .append(String.join(
                 " | ",
