@@ -2,6 +2,8 @@
 
 const MEGABYTES = 10;
 const PARTS = 100000;
+/** A job of ten splitters, one behind another, has not half of it. */
+const DEPTH = 100;
 
 /** A refusal of a file: one line to show. */
 export class WrongFile extends Error {
@@ -18,13 +20,18 @@ export function requireSmall(name, bytes) {
   }
 }
 
-/** Refuses JSON in which a field stands twice: the page would sell by the second, and nobody would know of the first. */
+/**
+ * Refuses JSON in which a field stands twice: the page would sell by the second, and nobody would know of the first. So
+ * too what is nested deeper than the page can follow.
+ */
 function requireOnce(name, text) {
   const open = [];
   const words = /"(?:[^"\\]+|\\.)*"(\s*:)?|[{}[\]]/gs;
   for (const [word, isField] of text.matchAll(words)) {
     if (word === '{' || word === '[') {
-      open.push(new Set());
+      if (open.push(new Set()) > DEPTH) {
+        throw new WrongFile(name, `holds lists or objects more than ${DEPTH} deep; up to ${DEPTH} are read`);
+      }
     } else if (word === '}' || word === ']') {
       open.pop();
     } else if (isField !== undefined) {
