@@ -45,6 +45,19 @@ function requireOnce(name, text) {
   }
 }
 
+/** The place of the first null in a list, as a job file counts, such as "line[2]"; empty where there is none. */
+function nullIn(value, path = '') {
+  const isList = Array.isArray(value);
+  for (const [name, each] of Object.entries(value)) {
+    const place = isList ? `${path}[${Number(name) + 1}]` : path + (path && '.') + name;
+    const found = each === null ? isList && place : typeof each === 'object' && nullIn(each, place);
+    if (found) {
+      return found;
+    }
+  }
+  return '';
+}
+
 /** What a file is, by what stands in it: {kind, content}; kind is job, stock, set, letterhead or rules. */
 export function recognised(name, text) {
   if (/\.csv$/i.test(name)) {
@@ -73,6 +86,10 @@ export function recognised(name, text) {
     throw new WrongFile(name, 'holds no job, stock or reference set');
   }
   if (Object.hasOwn(content, 'airfitJob')) {
+    const place = nullIn(content);
+    if (place) {
+      throw new WrongFile(name, `${place} is null; tell what stands there, or take it out of the list`);
+    }
     return { kind: 'job', content };
   }
   if (Object.hasOwn(content, 'parts') || Object.hasOwn(content, 'catalogue')) {
