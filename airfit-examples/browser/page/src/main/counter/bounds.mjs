@@ -45,7 +45,7 @@ function requireOnce(name, text) {
   }
 }
 
-/** The place of the first null in a list, as a job file counts, such as "line[2]"; empty where there is none. */
+/** The place of the first null in a list, as a refusal counts, such as "line[2]"; empty where there is none. */
 function nullIn(value, path = '') {
   const isList = Array.isArray(value);
   for (const [name, each] of Object.entries(value)) {
@@ -85,11 +85,11 @@ export function recognised(name, text) {
   if (content === null || typeof content !== 'object' || Array.isArray(content)) {
     throw new WrongFile(name, 'holds no job, stock or reference set');
   }
+  const place = nullIn(content);
+  if (place) {
+    throw new WrongFile(name, `${place} is null; tell what stands there, or take it out of the list`);
+  }
   if (Object.hasOwn(content, 'airfitJob')) {
-    const place = nullIn(content);
-    if (place) {
-      throw new WrongFile(name, `${place} is null; tell what stands there, or take it out of the list`);
-    }
     return { kind: 'job', content };
   }
   if (Object.hasOwn(content, 'parts') || Object.hasOwn(content, 'catalogue')) {
