@@ -68,6 +68,11 @@ async function printed(window, format) {
   return execFileSync('pdftotext', ['-layout', path, '-'], { encoding: 'utf8' }).split('\f').slice(0, -1);
 }
 
+/** The id of the element that has the keyboard. */
+function focused(window) {
+  return window.evaluate(() => document.activeElement.id);
+}
+
 async function look(window, name) {
   if (LOOK) {
     await window.screenshot({ path: join(LOOK, `${name}.png`), fullPage: true });
@@ -156,8 +161,8 @@ test('an entry is checked at once, while most of the job is not told yet', async
   await window.getByRole('button', { name: 'Tip diameter' }).click();
   assert.equal(await window.evaluate(() => document.activeElement.id), 'reading-tip-diameter');
   await window.fill('#reading-tip-diameter', '11.92 mm');
-  await window.fill('#inlet', '3/8 flare');
-  await window.waitForSelector('#inlet[aria-invalid]', WAIT);
+  await window.fill('#tool-inlet', '3/8 flare');
+  await window.waitForSelector('#tool-inlet[aria-invalid]', WAIT);
   assert.doesNotMatch(await window.textContent('#answers'), /Gannet/);
   assert.equal(await window.locator('#pressure[aria-invalid]').count(), 0);
   await close();
@@ -249,7 +254,7 @@ test('a catalogue of ten thousand parts is answered, and no key waits for it', a
   );
   const took = Date.now() - started;
   const longest = await window.evaluate(async () => {
-    const field = document.querySelector('#toolName');
+    const field = document.querySelector('#tool-name');
     let most = 0;
     for (const text of ['S', 'Sa', 'San', 'Sand', 'Sande', 'Sander']) {
       const begin = performance.now();
@@ -274,6 +279,12 @@ test('a broken file is refused in one line, and what was there stays', async () 
     ['old.json', '{"airfitJob": 1}', /^old\.json: is a job of another form/],
     ['large.json', `"${'x'.repeat(10e6)}"`, /^large\.json: holds 10\.0 MB; up to 10 MB are read$/],
     ['many.json', { catalogue: 'x', parts: new Array(100001).fill({}) }, /^many\.json: holds 100001 parts/],
+    ['null.json', { airfitJob: 2, line: [{ kind: 'outlet' }, null] }, /^null\.json: line\[2\] is null; tell/],
+    [
+      'deep.json',
+      `{"airfitJob": 2, "job": ${'['.repeat(50000)}${']'.repeat(50000)}}`,
+      /^deep\.json: holds lists or objects more than 100 deep/,
+    ],
   ]) {
     await files(window, written(name, content));
     const notice = await window.textContent('#notice');
@@ -330,8 +341,16 @@ test('a job is saved as its file, whole, and opened again', async () => {
 
 test('the page is used by the keyboard alone: example, cards, undo, print', async () => {
   const { window, close } = await opened();
+  const { height } = window.viewportSize();
+  const seen = async () => (await window.locator('#jump').boundingBox()).y < height;
   await window.keyboard.press('Tab');
-  assert.equal(await window.evaluate(() => document.activeElement.id), 'example');
+  assert.equal(await focused(window), 'jump');
+  assert.ok(await seen());
+  await window.keyboard.press('Enter');
+  assert.equal(await focused(window), 'h-answers');
+  await window.focus('#jump');
+  await window.keyboard.press('Tab');
+  assert.equal(await focused(window), 'example');
   await window.keyboard.press('Enter');
   await window.waitForSelector('#shown .parts', WAIT);
   const reach = async (wanted, most = 120) => {
@@ -382,6 +401,7 @@ test('cards are added, moved and removed by buttons, and typing in them is undon
   await window.selectOption('#kind', 'regulator');
   await window.click('#add');
   assert.deepEqual(await kinds(), ['Outlet', 'Regulator', 'Coupling', 'Hose', 'Coupling']);
+  assert.equal(await window.textContent('#notice'), 'Regulator stands 2 of 5 now.');
   await window.keyboard.type('90 psig');
   await window.getByRole('button', { name: 'Move towards the supply: 2. Regulator' }).click();
   assert.deepEqual(await kinds(), ['Regulator', 'Outlet', 'Coupling', 'Hose', 'Coupling']);
@@ -402,6 +422,10 @@ test('without a set no plug is named, and a set that is built here names one', a
   await type(window, READINGS);
   await answered(window);
   assert.match(await window.textContent('#shown'), /Without a reference set no real plug can be named/);
+  assert.equal(
+    await window.textContent('#said'),
+    'Without a reference set no plug can be named. 8 things still to be told.',
+  );
   await window.locator('#build > summary').click();
   await window.click('#profile-add');
   const near = (mm) => [0, 0.01, -0.01, 0.02, 0].map((d) => (mm + d).toFixed(2)).join(' ') + ' mm';
@@ -420,7 +444,7 @@ test('without a set no plug is named, and a set that is built here names one', a
     WAIT,
   );
   assert.match(await window.textContent('#set-state'), /built here: 1 profile/i);
-  assert.match(await window.textContent('#builder'), /5 readings, one of each plug/);
+  assert.match(await window.textContent('#builder'), /5 readings of 5 plugs/);
   // Each caution has its title, and below them stands the one that defers to codes and makers.
   assert.match(await window.textContent('#shown .care li:last-child'), /^Compressed air only\. /);
   assert.match(await window.textContent('#shown .care .last'), /Local codes/);
@@ -598,8 +622,8 @@ test('the page speaks of its fields as they are labelled', async () => {
   const { window, close } = await opened();
   await window.click('#example');
   await window.waitForSelector('#shown .parts', WAIT);
-  await window.fill('#air', '22 cfm');
-  await window.fill('#toolPressure', '0.6 bar(g)');
+  await window.fill('#tool-air', '22 cfm');
+  await window.fill('#tool-pressure', '0.6 bar(g)');
   await window.waitForSelector('#shown .read', WAIT);
   await window.locator('#shown details').evaluateAll((all) => all.forEach((each) => (each.open = true)));
   await window.waitForFunction(
@@ -671,7 +695,7 @@ test('several tools behind one outlet: lines are added, told, moved, removed, an
   await files(window, join(jobs, 'body-shop/three-on-one-drop.json'), join(jobs, 'quay-street/catalogue.json'));
   await window.getByRole('button', { name: 'Remove: line 2', exact: true }).click();
   await window.getByRole('button', { name: 'Remove: line 1', exact: true }).click();
-  assert.equal(await window.inputValue('#air'), '12 scfm');
+  assert.equal(await window.inputValue('#tool-air'), '12 scfm');
   await window.waitForSelector('#shown .air', WAIT);
   await window.selectOption('#kind', 'splitter');
   await window.click('#add');
@@ -719,7 +743,7 @@ test('several tools behind one outlet: lines are added, told, moved, removed, an
   await window.setViewportSize({ width: 390, height: 844 });
   assert.deepEqual(await tooWide(window), []);
   await window.getByRole('button', { name: 'Remove: 4. Splitter' }).click();
-  assert.equal(await window.inputValue('#air'), '12 scfm');
+  assert.equal(await window.inputValue('#tool-air'), '12 scfm');
   assert.equal(await window.isVisible('#tool'), true);
   await close();
 });
@@ -809,6 +833,40 @@ test('the served page has its stock from a service of its own server', async () 
   await window.context().close();
 });
 
+test('who adds, removes or puts away by the keyboard stays where it was done', async () => {
+  const { window, close } = await opened();
+  const press = async (selector) => {
+    await window.focus(selector);
+    await window.keyboard.press('Enter');
+  };
+  await press('#build > summary');
+  for (const place of [0, 1]) {
+    await press('#profile-add');
+    assert.equal(await focused(window), `profile-${place}-name`);
+  }
+  await window.getByRole('button', { name: 'Remove profile 1' }).focus();
+  await window.keyboard.press('Enter');
+  assert.equal(await focused(window), 'profile-add');
+  for (const thing of ['set', 'stock']) {
+    await press(`#${thing}-example`);
+    await press(`#${thing}-away`);
+    assert.equal(await focused(window), `${thing}-open`);
+  }
+  await close();
+});
+
+test('what is still to be told stands above the cautions, and is in sight beside a plug', async () => {
+  const { window, close } = await opened();
+  await window.click('#set-example');
+  await type(window, READINGS);
+  await window.waitForSelector('#shown .wanted', WAIT);
+  await window.waitForSelector('#shown .care', WAIT);
+  const top = async (what) => (await window.locator(`#shown .${what}`).boundingBox()).y;
+  assert.ok((await top('wanted')) < (await top('care')));
+  assert.ok((await top('wanted')) < window.viewportSize().height);
+  await close();
+});
+
 test('a thread alone is told without a set', async () => {
   const { window, close } = await opened();
   await type(window, {
@@ -819,6 +877,7 @@ test('a thread alone is told without a set', async () => {
   await window.waitForSelector('#shown .thread', WAIT);
   assert.match(await window.textContent('#shown .thread'), /1\/4 NPT/);
   assert.equal(await window.locator('#shown .plug').count(), 0);
+  assert.match(await window.textContent('#said'), /^Thread: [^;.]*1\/4 NPT male \([^;]*\)\. 8 things still/);
   await close();
 });
 
@@ -876,6 +935,7 @@ test('nothing is kept unless it is wanted, and it can be cleared', async () => {
   await window.reload();
   assert.equal(await window.inputValue('#customer'), 'Kept');
   await window.click('#clear');
+  assert.equal(await focused(window), 'keep');
   assert.equal(await window.evaluate(() => localStorage.length), 0);
   await window.reload();
   assert.equal(await window.inputValue('#customer'), '');
@@ -927,7 +987,7 @@ test('who listens hears a short line once, names of all fields, and few landmark
   await answered(window);
   await tree('a plug');
   for (const each of await heard()) {
-    assert.match(each, /^(?:Gannet|Tern|Skua|none|a near)[^.]*[.\d]* %\.$/);
+    assert.match(each, /^(?:(?:Gannet|Tern|Skua|none|a near)[^.]*[.\d]* %\. )?\d things still to be told\.$/);
   }
   await window.click('#example');
   await window.waitForSelector('#shown .parts', WAIT);

@@ -109,8 +109,8 @@ async function keysOfThePage() {
     });
     for (const [field, text] of [
       ['#reading-tip-diameter', '11.93 mm'],
-      ['#toolName', 'Orbital sander'],
-      ['#air', '12.5 scfm'],
+      ['#tool-name', 'Orbital sander'],
+      ['#tool-air', '12.5 scfm'],
       ['#card-4-reach', '12 m'],
       ['#customer', 'Somebody'],
     ]) {

@@ -25,6 +25,7 @@ function list(sentences, kind = '') {
 /** A sentence with the index of a symbol, such as D_t, set low. */
 function words(sentence) {
   return String(sentence)
+    .replace(/(\d) %/g, '$1\u00a0%')
     .split(/\b([DLWd]_[a-z])\b/)
     .map((piece, i) => (i % 2 === 0 ? piece : el('span', {}, piece[0], el('sub', {}, piece[2]))));
 }

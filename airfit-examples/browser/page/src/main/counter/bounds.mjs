@@ -2,6 +2,8 @@
 
 const MEGABYTES = 10;
 const PARTS = 100000;
+/** A job of ten splitters, one behind another, has not half of it. */
+const DEPTH = 100;
 
 /** A refusal of a file: one line to show. */
 export class WrongFile extends Error {
@@ -18,13 +20,18 @@ export function requireSmall(name, bytes) {
   }
 }
 
-/** Refuses JSON in which a field stands twice: the page would sell by the second, and nobody would know of the first. */
+/**
+ * Refuses JSON in which a field stands twice: the page would sell by the second, and nobody would know of the first. So
+ * too what is nested deeper than the page can follow.
+ */
 function requireOnce(name, text) {
   const open = [];
   const words = /"(?:[^"\\]+|\\.)*"(\s*:)?|[{}[\]]/gs;
   for (const [word, isField] of text.matchAll(words)) {
     if (word === '{' || word === '[') {
-      open.push(new Set());
+      if (open.push(new Set()) > DEPTH) {
+        throw new WrongFile(name, `holds lists or objects more than ${DEPTH} deep; up to ${DEPTH} are read`);
+      }
     } else if (word === '}' || word === ']') {
       open.pop();
     } else if (isField !== undefined) {
@@ -36,6 +43,19 @@ function requireOnce(name, text) {
       fields.add(field);
     }
   }
+}
+
+/** The place of the first null in a list, as a refusal counts, such as "line[2]"; empty where there is none. */
+function nullIn(value, path = '') {
+  const isList = Array.isArray(value);
+  for (const [name, each] of Object.entries(value)) {
+    const place = isList ? `${path}[${Number(name) + 1}]` : path + (path && '.') + name;
+    const found = each === null ? isList && place : typeof each === 'object' && nullIn(each, place);
+    if (found) {
+      return found;
+    }
+  }
+  return '';
 }
 
 /** What a file is, by what stands in it: {kind, content}; kind is job, stock, set, letterhead or rules. */
@@ -64,6 +84,10 @@ export function recognised(name, text) {
   requireOnce(name, text);
   if (content === null || typeof content !== 'object' || Array.isArray(content)) {
     throw new WrongFile(name, 'holds no job, stock or reference set');
+  }
+  const place = nullIn(content);
+  if (place) {
+    throw new WrongFile(name, `${place} is null; tell what stands there, or take it out of the list`);
   }
   if (Object.hasOwn(content, 'airfitJob')) {
     return { kind: 'job', content };

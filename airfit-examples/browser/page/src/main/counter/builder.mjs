@@ -24,7 +24,10 @@ export function showBuilder(place, built, changed, save) {
       }),
     ),
     ...profiles.map((_, i) =>
-      profileFields(profiles, i, putProfile, () => put((now) => ({ profiles: now.filter((_, n) => n !== i) }), '')),
+      profileFields(profiles, i, putProfile, () => {
+        put((now) => ({ profiles: now.filter((_, n) => n !== i) }), '');
+        place.querySelector('#profile-add').focus();
+      }),
     ),
     el(
       'p',
@@ -34,7 +37,10 @@ export function showBuilder(place, built, changed, save) {
         {
           type: 'button',
           id: 'profile-add',
-          onclick: () => put((now) => ({ profiles: [...now, { name: '', readings: {} }] }), ''),
+          onclick: () => {
+            put((now) => ({ profiles: [...now, { name: '', readings: {} }] }), '');
+            place.querySelector(`#profile-${profiles.length}-name`).focus();
+          },
         },
         'One more profile',
       ),
@@ -47,7 +53,7 @@ function profileFields(profiles, i, put, remove) {
   const profile = profiles[i];
   const counts = (text) => {
     const count = readingsIn(text ?? '').length;
-    return count === 0 ? '' : count === 1 ? '1 reading, one more is needed' : `${count} readings, one of each plug`;
+    return count === 0 ? '' : count === 1 ? '1 reading, one more is needed' : `${count} readings of ${count} plugs`;
   };
   const id = el('input', {
     id: `profile-${i}-id`,
@@ -122,7 +128,7 @@ function profileFields(profiles, i, put, remove) {
     el(
       'p',
       { class: 'row' },
-      el('button', { type: 'button', onclick: remove, 'aria-label': `Remove profile ${i + 1}` }, 'Remove this profile'),
+      el('button', { type: 'button', onclick: remove }, `Remove profile ${i + 1}`),
     ),
   );
 }

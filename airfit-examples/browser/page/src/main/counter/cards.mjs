@@ -25,7 +25,7 @@ const FIELDS = {
 const OPEN = { pipe: 4, coupling: 1 };
 const OPEN_ELSE = 2;
 
-/** Fields of a tool at the end of a line of its own. */
+/** Fields of a tool: of the job's one, and of each at the end of a line of its own. */
 const TOOL = [
   ['name', 'What it is', 'such as: angle grinder'],
   ['inlet', 'Thread at the tool', 'such as 1/4 NPT female', 'ends'],
@@ -37,7 +37,7 @@ const TOOL = [
 
 /** What else can be said of such a tool. */
 const KIND_OF_TOOL = [
-  ['hammers', 'It hammers'],
+  ['hammers', 'The tool hammers'],
   ['whipHose', 'It has a whip hose of its own'],
   ['feedsFasteners', 'It feeds nails or staples by itself'],
   ['paints', 'It sprays paint'],
@@ -147,37 +147,36 @@ function toolCard(path, name) {
     el(
       'div',
       { class: 'grid' },
-      TOOL.map(([field, label, example, list]) =>
-        el(
-          'p',
-          { class: 'field' },
-          el('label', { for: `card-${slug}-${field}` }, label),
-          el('input', {
-            id: `card-${slug}-${field}`,
-            ...described,
-            'data-field': `${path}tool.${field}`,
-            placeholder: example,
-            list,
-          }),
-        ),
-      ),
+      toolFields(`${path}tool.`, `card-${slug}`, described),
     ),
     el(
       'details',
       { class: 'more', 'data-more': slug },
       el('summary', {}, 'What kind of tool it is'),
-      KIND_OF_TOOL.map(([field, label]) =>
-        el(
-          'p',
-          { class: 'tick' },
-          el(
-            'label',
-            {},
-            el('input', { type: 'checkbox', ...described, 'data-field': `${path}tool.${field}` }),
-            ` ${label}`,
-          ),
-        ),
-      ),
+      kindsOfTool(`${path}tool.`, described),
+    ),
+  );
+}
+
+/** Fields of the tool at a path; their ids begin with a word. */
+export function toolFields(path, id, described = {}) {
+  return TOOL.map(([field, label, placeholder, list]) =>
+    el(
+      'p',
+      { class: 'field' },
+      el('label', { for: `${id}-${field}` }, label),
+      el('input', { id: `${id}-${field}`, ...described, 'data-field': `${path}${field}`, placeholder, list }),
+    ),
+  );
+}
+
+/** Ticks for what else can be said of it. */
+export function kindsOfTool(path, described = {}) {
+  return KIND_OF_TOOL.map(([field, label]) =>
+    el(
+      'p',
+      { class: 'tick' },
+      el('label', {}, el('input', { type: 'checkbox', ...described, 'data-field': `${path}${field}` }), ` ${label}`),
     ),
   );
 }
@@ -239,7 +238,7 @@ function card(item, { path, place, line, called: lineName, act }) {
         { type: 'button', 'data-act': 'spread', onclick: () => act('spread', path, place) },
         'Tell the tools behind it',
       ),
-    el('details', { class: 'more', 'data-more': slug }, el('summary', {}, 'More'), ...more),
+    el('details', { class: 'more', 'data-more': slug }, el('summary', describedBy(slug), 'More'), ...more),
     kept.length > 0 && el('p', { class: 'soft' }, keptInWords(kept)),
   );
 }

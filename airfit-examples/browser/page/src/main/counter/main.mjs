@@ -2,7 +2,7 @@
 import { $, many, say } from './page.mjs';
 import { soon } from './asking.mjs';
 import { showBuilder } from './builder.mjs';
-import { kindOptions, showCards } from './cards.mjs';
+import { kindOptions, kindsOfTool, showCards, toolFields } from './cards.mjs';
 import { el } from './elements.mjs';
 import { showValues, valueOf } from './fields.mjs';
 import { clearState, keepState, keptState } from './keep.mjs';
@@ -64,6 +64,10 @@ function keepingFocus(before, draw) {
   const focused = document.activeElement;
   const { place: slug, run } = focused?.closest('.card')?.dataset ?? {};
   draw();
+  if (focused?.hidden) {
+    // What puts a thing away is gone with it.
+    focused.parentElement.firstElementChild.focus();
+  }
   if (document.activeElement !== document.body || !focused) {
     return;
   }
@@ -160,11 +164,14 @@ function add(path, kind) {
   const line = at(store.job, `${path}line`) ?? [];
   const behind = placeFor(line, kind);
   store.change({ job: withAt(store.job, `${path}line`, added(line, kind, behind)) });
+  say(`${called(kind)} stands ${behind + 2} of ${line.length + 1} now.`);
   $('cards')
     .querySelector(`[data-place="${slugOf(`${path}line.${behind + 1}`)}"] input`)
     ?.focus();
 }
 
+$('tool').append(...toolFields('tool.', 'tool'));
+$('tool-kinds').append(...kindsOfTool('tool.'));
 $('kind').append(...kindOptions());
 $('kind').value = 'hose';
 $('add').addEventListener('click', () => add('', $('kind').value));
@@ -237,6 +244,7 @@ $('keep').addEventListener('change', ({ target }) => {
 $('clear').addEventListener('click', () => {
   clearState();
   $('keep').checked = false;
+  $('keep').focus();
   $('clear').hidden = true;
   say('Cleared: nothing is kept in this browser.');
 });

@@ -53,8 +53,8 @@ export function show(told, wanted, isKnown, job, otherSet) {
           plug && isKnown && (hasPlug(job) || isFresh(job)) && plugPart(plug, hasPlug(job), selected !== null, go),
           threadPart(plug?.thread),
           ...(selected ? selectedParts(selected) : []),
-          !selected && plug && isKnown && hasPlug(job) ? cautionsPart(plug.cautions) : null,
           selected || isFresh(job) ? null : wantedPart(wanted, go),
+          !selected && plug && isKnown && hasPlug(job) ? cautionsPart(plug.cautions) : null,
         ].flat();
   const shown = nodes.filter(Boolean);
   if (shown.length === 0) {
@@ -67,7 +67,7 @@ export function show(told, wanted, isKnown, job, otherSet) {
     .forEach((each) => {
       each.open = open.has(each.dataset.fold);
     });
-  const summary = summed(told, job, wrong.length + faults.length);
+  const summary = summed(told, job, wrong.length + faults.length, isKnown, wanted);
   if ($('said').textContent !== summary) {
     $('said').textContent = summary;
     $('jump').textContent = summary || 'What follows from it';
@@ -102,7 +102,7 @@ function replaceBy(place, elements) {
 }
 
 /** All of it in a line or two, for those who listen, and for the foot of a telephone. */
-function summed({ selected, plug }, job, wrong) {
+function summed({ selected, plug }, job, wrong, isKnown, wanted) {
   if (selected?.kind === 'refused') {
     return `Refused: ${selected.headline.split('. ', 1)[0]}.`.replace('..', '.');
   }
@@ -113,6 +113,11 @@ function summed({ selected, plug }, job, wrong) {
   const first = plug && hasPlug(job) ? likeliest(plug.chances)[0] : undefined;
   if (first) {
     said.push(`${first.what} ${first.chance}.`);
+  } else if (hasPlug(job) && !isKnown) {
+    said.push('Without a reference set no plug can be named.');
+  }
+  if (plug?.thread && !selected) {
+    said.push(`Thread: ${plug.thread.sentence.split(/[;.](?: |$)/, 1)[0]}.`);
   }
   if (selected) {
     const best = selected.kind === 'fits' ? selected.proposals[0] : null;
@@ -126,6 +131,8 @@ function summed({ selected, plug }, job, wrong) {
     if (selected.questions.length > 0) {
       said.push(`${many(selected.questions.length, 'question')} open.`);
     }
+  } else if (!isFresh(job) && wanted.length > 0) {
+    said.push(`${many(wanted.length, 'thing')} still to be told.`);
   }
   return said.join(' ');
 }

@@ -330,6 +330,15 @@ test('files are bounded and known by what stands in them', () => {
   const many = (count) => JSON.stringify({ catalogue: 'x', parts: new Array(count).fill(0) });
   assert.equal(recognised('a.json', many(100000)).kind, 'stock');
   assert.throws(() => recognised('a.json', many(100001)), /holds 100001 parts; up to 100000 are read/);
+  const holding = (line) => JSON.stringify({ airfitJob: 2, tool: null, line });
+  assert.equal(recognised('a.json', holding([{ kind: 'hose', part: null }])).kind, 'job');
+  assert.throws(() => recognised('a.json', holding([{}, null])), /^WrongFile: a\.json: line\[2\] is null; tell what/);
+  assert.throws(() => recognised('a.json', holding([{ lines: [{ line: [null] }] }])), /lines\[1\]\.line\[1\] is/);
+  assert.throws(() => recognised('a.json', '{"parts": [null]}'), /a\.json: parts\[1\] is null/);
+  assert.throws(() => recognised('a.json', '{"profiles": [{}, null]}'), /a\.json: profiles\[2\] is null/);
+  const deep = (depth) => `{"airfitJob": 2, "x": ${'['.repeat(depth - 1)}"{[[[["${']'.repeat(depth - 1)}}`;
+  assert.equal(recognised('a.json', deep(100)).kind, 'job');
+  assert.throws(() => recognised('a.json', deep(101)), /^WrongFile: a\.json: .* more than 100 deep/);
 });
 
 test('a broken file is refused in one line', () => {

@@ -85,7 +85,7 @@ public final class SingleFile {
     try (var found = Files.list(beside)) {
       found.forEach(path -> sources.putIfAbsent(String.valueOf(path.getFileName()), path));
     }
-    String made = new SingleFile(sources, isServed).page(Files.readString(page));
+    String made = new SingleFile(sources, isServed).page(closeUp(Files.readString(page)));
     Path out = Path.of(args[1]).toAbsolutePath();
     Files.createDirectories(out.getParent());
     Files.writeString(out, made);
@@ -156,7 +156,7 @@ public final class SingleFile {
                 : joined(name));
       } else if (name.endsWith(".json")) {
         // There this sign stands in texts alone.
-        text.append(read(name).replace("<", "\\u003c"));
+        text.append(closeUp(read(name)).replace("<", "\\u003c"));
       } else {
         text.append(read(name));
       }
@@ -222,7 +222,12 @@ public final class SingleFile {
 
   /** Without comments that stand on lines of their own, and without what is in front of a line and behind it. */
   private static String bare(String source) {
-    return LINE_ENDS.matcher(COMMENTS.matcher(source).replaceAll("")).replaceAll("\n");
+    return closeUp(COMMENTS.matcher(source).replaceAll(""));
+  }
+
+  /** Without what is in front of a line and behind it. No text of JSON goes over several lines. */
+  private static String closeUp(String source) {
+    return LINE_ENDS.matcher(source).replaceAll("\n");
   }
 
   /** What would end its element or begin a comment cannot stand in a page. */

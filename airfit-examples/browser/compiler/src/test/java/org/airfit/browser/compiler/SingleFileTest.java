@@ -104,6 +104,17 @@ class SingleFileTest {
   }
 
   @Test
+  void what_is_in_front_of_a_line_is_left_out_of_the_page_and_of_data_but_not_of_a_text()
+      throws Exception {
+    file("data.json", "{\n  \"a\": \"x   y\",\n\n  \"b\": [\n    1\n  ]\n}\n");
+    String html =
+        made("<!-- policy -->\n<p>one\n    two   three</p>\n  <!-- text data data.json -->\n");
+    assertThat(html).contains("<p>one\ntwo   three</p>\n<script");
+    assertThat(inside(html, "script"))
+        .isEqualTo("\n{\n\"a\": \"x   y\",\n\"b\": [\n1\n]\n}\n\n");
+  }
+
+  @Test
   void a_page_without_a_policy_or_with_a_part_that_is_not_there_is_refused() throws Exception {
     file("main.mjs", "\n");
     assertThatThrownBy(() -> made("<!-- script main.mjs -->\n")).hasMessageContaining("policy");
