@@ -63,6 +63,14 @@ final class ProfileFields {
     if (item.flag("confirmed")) {
       builder.confirmUnusual();
     }
+    Optional<Field> deciding = item.find("deciding", "[\"tip diameter\", \"groove width\"]");
+    if (deciding.isPresent()) {
+      Set<Dimension> decide = new LinkedHashSet<>();
+      for (String label : deciding.get().words()) {
+        decide.add(dimension(deciding.get(), label));
+      }
+      deciding.get().build(() -> builder.deciding(decide));
+    }
     Optional<Field> medium = item.find("medium");
     if (medium.isPresent()) {
       builder.medium(medium.get().oneOf(List.of(Medium.values()), Medium::toString));
@@ -187,6 +195,16 @@ final class ProfileFields {
     fields.put("source", profile.source().citation());
     fields.put("basis", profile.source().basis().label());
     return fields;
+  }
+
+  /** The dimensions that a profile was told to be decided by, as they are written; none where all decide. */
+  static List<String> deciding(PlugProfile profile) {
+    Set<Dimension> known = profile.dimensions().keySet();
+    boolean isTold = !profile.decidingDimensions().equals(known)
+        || (profile.missingDimensions().isEmpty() && known.size() < Dimension.values().length);
+    return isTold
+        ? profile.decidingDimensions().stream().map(Dimension::label).toList()
+        : List.of();
   }
 
   /** The fields of {@link #spread} as they are written; the count is left to the caller. */
