@@ -329,6 +329,40 @@ class InterviewTest {
     assertThat(sound.questions()).isNotEmpty();
   }
 
+  /**
+   * All parts are rated for 8 bar, 9 can stand in front. That there is a regulator is not enough, as it can fail; that
+   * no more than 7.5 bar stand behind a failed one is. So it is not said that nothing can fit, and both are asked.
+   */
+  @Test
+  void what_two_answers_mend_one_behind_the_other_is_asked_about() {
+    List<Part> parts = List.of(
+        Shelf.socket(weak("socket"), "finch", "3/8 NPT female", 9.0),
+        Shelf.plug(weak("hose plug"), "finch", "3/8 NPT female"),
+        Shelf.plug(weak("tool plug"), "finch", "1/4 NPT male"),
+        Shelf.hose(weak("hose"), 12.7, 10.0));
+    Interview talk = talk(bare().highest(GaugePressure.ofBar(9.0)), parts);
+    assertThat(talk.selection().orElseThrow()).isInstanceOf(Selection.NothingFits.class);
+    assertThat(talk.brokenWhateverIsAnswered()).isEmpty();
+    assertThat(topics(talk)).contains(Topic.REGULATOR);
+    assertThat(answers(talk, Topic.REGULATOR).get(0))
+        .startsWith("yes: ")
+        .endsWith("parts may fit, by what is asked next");
+    assertThat(answers(talk, Topic.REGULATOR).get(1)).doesNotContain("asked next");
+    Interview regulated = talk.with(Topic.REGULATOR, "yes");
+    assertThat(topics(regulated)).contains(Topic.REGULATOR_FAILED);
+    assertThat(regulated
+            .with(Topic.REGULATOR_FAILED, "7.5 bar(g)")
+            .selection()
+            .orElseThrow())
+        .isInstanceOf(Selection.Proposals.class);
+    assertThat(talk.with(Topic.REGULATOR, "no").brokenWhateverIsAnswered())
+        .containsExactly(Rule.PARTS_RATED);
+  }
+
+  private static PartFacts weak(String id) {
+    return Shelf.steel(id).withRating(GaugePressure.ofBar(8.0));
+  }
+
   /** 7 bar are held, 9 can stand in front: broken without a regulator, and the answer that there is one mends it. */
   @Test
   void where_one_answer_may_mend_it_the_talk_goes_on() {
