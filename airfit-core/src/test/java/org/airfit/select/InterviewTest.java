@@ -748,4 +748,29 @@ class InterviewTest {
         .contains("finch, wren", "finch, owl", "finch, owl, wren")
         .doesNotHaveDuplicates();
   }
+
+  /** A customer who speaks of psi is answered in psi, also where an answer is refused. */
+  @Test
+  void an_answer_in_psi_is_refused_in_psi() {
+    Interview talk = talk(bare()
+        .supply(
+            AirState.of(
+                GaugePressure.parse("120 psig").absolute(Shelf.ATMOSPHERE),
+                Temperature.parse("68 °F")),
+            Shelf.ATMOSPHERE));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> talk.with(Topic.HIGHEST, "110 psig"))
+        .withMessageContaining("must be at least the supply of 120 psig, was 110 psig; give");
+    Interview regulated =
+        talk.with(Topic.HIGHEST, "150 psig").with(Topic.REGULATOR, "yes");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> regulated.with(Topic.REGULATOR_FAILED, "100 psig"))
+        .withMessageContaining("at least the 120 psig it is set to, was 100 psig");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> regulated.with(Topic.REGULATOR_FAILED, "160 psig"))
+        .withMessageContaining("at most the highest of 150 psig in front of it, was 160 psig");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> talk.with(Topic.TOOL_RATING, "-5 psig"))
+        .withMessageContaining("was -5 psig; leave it out");
+  }
 }

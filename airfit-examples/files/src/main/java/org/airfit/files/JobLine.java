@@ -16,7 +16,6 @@ import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.NearWord;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Range;
 import org.airfit.select.DeviceKind;
 import org.airfit.select.Layout;
@@ -506,7 +505,7 @@ final class JobLine {
     Field told = item.field("set", "what it is set to, " + Accepted.GAUGE);
     Range<GaugePressure> set = told.range(GaugePressure::parse);
     if (!(set.least().pascals() > 0.0)) {
-      throw told.wrong("must be above 0, was " + set.least().inFull(PressureUnit.BAR));
+      throw told.wrong("must be above 0, was " + told.text().strip());
     }
     return set;
   }

@@ -79,6 +79,9 @@ class NetworkChangesTest {
     String psi = NetworkText.of(NetworkSheet.of(job("US", "6.3 bar(g)", ",")));
     assertThat(psi.replaceAll("\\s+", " ")).contains("droop of 14.5 psi taken");
     assertThat(bench(job("SI", "0.6 bar(g)", ",").network())).as("it leaves nothing").isLessThan(1.01e5);
+    assertThatExceptionOfType(WrongFileException.class)
+        .isThrownBy(() -> job("SI", "60 psig", "80 psi,10 scfm"))
+        .withMessageContaining("column droop: was 80 psi, not below the 60 psig that it is set to");
     for (String half : List.of("0.3 bar,", ",10 L/s ANR")) {
       assertThatExceptionOfType(WrongFileException.class)
           .isThrownBy(() -> job("SI", "6.3 bar(g)", half))
