@@ -497,7 +497,20 @@ final class JobLine {
     Optional<Field> fails = item.find("ifFails", IF_FAILS);
     Optional<GaugePressure> failed =
         fails.isPresent() ? Optional.of(fails.get().most(GaugePressure::parse)) : Optional.empty();
+    if (fails.isPresent()) {
+      requireFailedAtLeast(item, fails.get(), set.most());
+    }
     return item.build(() -> new Slot.Regulated(name, kind, set, failed, there));
+  }
+
+  /** What stands behind a failed regulator is not less than what stands behind one that holds. */
+  static void requireFailedAtLeast(Field item, Field fails, GaugePressure set)
+      throws WrongFileException {
+    if (fails.most(GaugePressure::parse).compareTo(set) < 0) {
+      throw fails.wrong("was " + fails.text().strip() + ", below the "
+          + item.field("set", "").text().strip()
+          + " that it is set to; leave it out where its maker does not tell it");
+    }
   }
 
   /** What a regulator is set to, or between which pressures that lies. */

@@ -139,6 +139,7 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     requirement.supply(supply, atmosphere);
     requirement.highest(highest.orElse(pressure.most()));
     if (fails.isPresent()) {
+      JobLine.requireFailedAtLeast(item, fails.get(), set);
       requirement.regulated(fails.get().most(GaugePressure::parse));
     } else {
       requirement.regulated();

@@ -47,7 +47,7 @@ final class ProfileFields {
     String id = item.field("id", "a short name, unique in the set").text();
     PlugProfile.Builder builder = item.build(() -> PlugProfile.builder(id));
     builder.displayName(item.field("name", "the name for people").text());
-    Optional<Field> letters = item.find("letters");
+    Optional<Field> letters = item.find("letters", "[\"T\", \"TT\"]");
     if (letters.isPresent()) {
       builder.aliases(letters.get().words().toArray(new String[0]));
     }

@@ -500,8 +500,8 @@ class MainTest {
         Arguments.of(
             "\"catalogue\": \"catalogue.json\"",
             "\"catalogue\": \"none.json\"",
-            "none.json: there is no such file",
-            ""),
+            "catalogue: was \"none.json\"; there is no such file: ",
+            "none.json"),
         Arguments.of(
             "\"readings\":",
             "\"worn\": \"3 mm\", \"readings\":",
