@@ -51,18 +51,20 @@ public final class SupplyRange {
     }
     if (lowest != null && (above(lowest, usual) || !(lowest.pascals() > 0.0))) {
       throw new IllegalArgumentException(
-          "lowest pressure must be above 0 bar(g) and at most the supply of " + PressureUnit.inFewestDigits(usual)
-              + ", was " + PressureUnit.inFewestDigits(lowest) + "; give the cut-in of the compressor");
+          "lowest pressure must be above 0 bar(g) and at most the supply of "
+              + PressureUnit.inFewestDigits(usual) + ", was " + PressureUnit.inFewestDigits(lowest)
+              + "; give the cut-in of the compressor");
     }
     if (whenFailed != null && above(usual, whenFailed)) {
-      throw new IllegalArgumentException(
-          "pressure behind a failed regulator must be at least the " + PressureUnit.inFewestDigits(usual)
-              + " it is set to, was " + PressureUnit.inFewestDigits(whenFailed)
-              + "; leave it out where its maker does not tell it");
+      throw new IllegalArgumentException("pressure behind a failed regulator must be at least the "
+          + PressureUnit.inFewestDigits(usual)
+          + " it is set to, was " + PressureUnit.inFewestDigits(whenFailed)
+          + "; leave it out where its maker does not tell it");
     }
     if (whenFailed != null && inFront != null && above(whenFailed, inFront)) {
       throw new IllegalArgumentException(
-          "pressure behind a failed regulator must be at most the highest of " + PressureUnit.inFewestDigits(inFront)
+          "pressure behind a failed regulator must be at most the highest of "
+              + PressureUnit.inFewestDigits(inFront)
               + " in front of it, was " + PressureUnit.inFewestDigits(whenFailed)
               + "; correct one of the two, or leave it out: what is in front then counts");
     }

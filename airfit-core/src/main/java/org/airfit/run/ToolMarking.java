@@ -350,7 +350,8 @@ public final class ToolMarking {
         throw wrong(
             at,
             "a second pressure, " + PressureUnit.inFewestDigits(other) + ", beside "
-                + PressureUnit.inFewestDigits(one) + ": put max before the highest that is allowed");
+                + PressureUnit.inFewestDigits(one)
+                + ": put max before the highest that is allowed");
       }
     }
 

@@ -68,8 +68,8 @@ final class RuleSentences {
     pair.position().sameAs().ifPresent(other -> {
       String wanted = had.getOrDefault(other, "");
       if (!wanted.equals(pair.plug().profile())) {
-        strangers.add(pair.plug().name() + " is of profile " + pair.plug().profile()
-            + ", the " + called(a, other) + " of " + wanted + ", and both must be the same.");
+        strangers.add(pair.plug().name() + " is of profile " + pair.plug().profile() + ", the "
+            + called(a, other) + " of " + wanted + ", and both must be the same.");
       }
     });
   }

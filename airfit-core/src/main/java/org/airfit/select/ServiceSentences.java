@@ -302,9 +302,10 @@ final class ServiceSentences {
     return a.placed().stream()
         .filter(each -> each.position().kind() == Position.Kind.WHIP_HOSE)
         .findFirst()
-        .map(whip -> whip.part().name() + " stands in front of "
-            + a.placed().get(a.placed().size() - 1).part().name()
-            + ": put the whip hose last in the line, next to the tool; or ask whether the tool has one of its own,")
+        .map(
+            whip -> whip.part().name() + " stands in front of "
+                + a.placed().get(a.placed().size() - 1).part().name()
+                + ": put the whip hose last in the line, next to the tool; or ask whether the tool has one of its own,")
         .orElse("None of these parts is a whip hose. Ask whether the tool has one,");
   }
 

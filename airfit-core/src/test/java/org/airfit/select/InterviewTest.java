@@ -350,10 +350,7 @@ class InterviewTest {
     assertThat(answers(talk, Topic.REGULATOR).get(1)).doesNotContain("asked next");
     Interview regulated = talk.with(Topic.REGULATOR, "yes");
     assertThat(topics(regulated)).contains(Topic.REGULATOR_FAILED);
-    assertThat(regulated
-            .with(Topic.REGULATOR_FAILED, "7.5 bar(g)")
-            .selection()
-            .orElseThrow())
+    assertThat(regulated.with(Topic.REGULATOR_FAILED, "7.5 bar(g)").selection().orElseThrow())
         .isInstanceOf(Selection.Proposals.class);
     assertThat(talk.with(Topic.REGULATOR, "no").brokenWhateverIsAnswered())
         .containsExactly(Rule.PARTS_RATED);
@@ -761,8 +758,7 @@ class InterviewTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> talk.with(Topic.HIGHEST, "110 psig"))
         .withMessageContaining("must be at least the supply of 120 psig, was 110 psig; give");
-    Interview regulated =
-        talk.with(Topic.HIGHEST, "150 psig").with(Topic.REGULATOR, "yes");
+    Interview regulated = talk.with(Topic.HIGHEST, "150 psig").with(Topic.REGULATOR, "yes");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> regulated.with(Topic.REGULATOR_FAILED, "100 psig"))
         .withMessageContaining("at least the 120 psig it is set to, was 100 psig");

@@ -267,9 +267,12 @@ class OffersTest {
           .as(price)
           .isEqualTo(isWorthIt);
       assertThat(offers.isProven()).isTrue();
-      assertThat(offers.remarks().stream().anyMatch(each -> each.equals(
-              "Couplings of 2 profiles in place of 1 would save 0.30 EUR in the first year; they are not offered,"
-                  + " as each further profile must save 5 % of what the year costs (a choice of airfit).")))
+      assertThat(
+              offers.remarks().stream()
+                  .anyMatch(
+                      each -> each.equals(
+                          "Couplings of 2 profiles in place of 1 would save 0.30 EUR in the first year; they are not offered,"
+                              + " as each further profile must save 5 % of what the year costs (a choice of airfit).")))
           .isEqualTo(!isWorthIt);
     }
   }

@@ -135,9 +135,8 @@ class RulesInWordsTest {
                 .toolInlet(End.parse("1/4 NPT female")),
             usualWith(socket(facts("socket"), "finch", "wren")),
             Rule.PROFILE_MATES))
-        .isEqualTo(
-            "Profiles mate: NOT MET. tool plug is of profile wren, the outlet coupling of"
-                + " finch, and both must be the same.");
+        .isEqualTo("Profiles mate: NOT MET. tool plug is of profile wren, the outlet coupling of"
+            + " finch, and both must be the same.");
   }
 
   @Test
@@ -463,9 +462,7 @@ class RulesInWordsTest {
   void a_length_that_is_looked_for_is_not_told_as_needed() {
     Slot.Hose ten = Slot.hose("hose", Length.ofMetres(10.0)).ofAtMost(Length.ofMetres(10.0));
     assertThat(said(
-            laid(ten)
-                .outlet(End.parse("3/8 NPT female"))
-                .toolInlet(End.parse("3/8 NPT female")),
+            laid(ten).outlet(End.parse("3/8 NPT female")).toolInlet(End.parse("3/8 NPT female")),
             usual(),
             Rule.HOSE_REACHES))
         .isEqualTo("Hose reaches: met. 10 m of hose, the length looked for.");

@@ -58,7 +58,9 @@ public final class CatalogueFile {
     } catch (WrongFileException e) {
       throw item.isObject() && item.find("id").filter(Field::isText).isPresent()
           ? new WrongFileException(
-              e.file(), e.place(), e.complaint() + " (id \"" + item.field("id", "").text() + "\")")
+              e.file(),
+              e.place(),
+              e.complaint() + " (id \"" + item.field("id", "").text() + "\")")
           : e;
     }
     Field id = item.field("id", "");

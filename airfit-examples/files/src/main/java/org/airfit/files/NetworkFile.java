@@ -335,8 +335,8 @@ public final class NetworkFile {
       regulator = regulator.withDroop(droop, flow);
     } else {
       double most = Regulator.UNTOLD_DROOP.most().pascals();
-      regulator = regulator.withDroopAtAnyFlow(
-          PressureDrop.ofPascals(Math.min(most, set.pascals())));
+      regulator =
+          regulator.withDroopAtAnyFlow(PressureDrop.ofPascals(Math.min(most, set.pascals())));
     }
     known.builder.regulator(name, from(row), to(row), regulator);
     branches.add(NetworkJob.Branch.ofRegulator(name, regulator));

@@ -157,9 +157,10 @@ final class PartFields {
   private Part device(Field item, DeviceKind kind, PartFacts facts) throws WrongFileException {
     if (kind == DeviceKind.REEL && item.names().contains(HOSE)) {
       throw item.field(HOSE, "")
-          .wrong("is told of a reel in the line of a job, which is there already; in a catalogue give"
-              + " capacity, what the reel with its hose lets through, such as \"40 scfm at 100 psig, 5 psi"
-              + " drop\"");
+          .wrong(
+              "is told of a reel in the line of a job, which is there already; in a catalogue give"
+                  + " capacity, what the reel with its hose lets through, such as \"40 scfm at 100 psig, 5 psi"
+                  + " drop\"");
     }
     End end = end(item);
     End other = otherEnd(item, end);

@@ -203,8 +203,7 @@ final class ReferenceSetTable {
     return out;
   }
 
-  private static void row(
-      List<List<String>> out, List<String> columns, Map<String, String> cells) {
+  private static void row(List<List<String>> out, List<String> columns, Map<String, String> cells) {
     out.add(columns.stream().map(column -> cells.getOrDefault(column, "")).toList());
   }
 }

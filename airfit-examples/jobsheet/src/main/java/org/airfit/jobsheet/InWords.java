@@ -288,8 +288,7 @@ final class InWords {
 
   /** The pressure at the tool as it is printed beside what is needed; empty where nothing arrives. */
   private static String atTool(RunResult result, GaugePressure least, UnitSystem units) {
-    return result.fold(
-        delivered -> units.sayBoth(delivered.atToolGauge(), least), starved -> "");
+    return result.fold(delivered -> units.sayBoth(delivered.atToolGauge(), least), starved -> "");
   }
 
   /** What the shares of the losses are shares of, where a part lets too little through to tell its own loss. */

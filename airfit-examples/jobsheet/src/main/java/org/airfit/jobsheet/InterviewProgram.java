@@ -98,7 +98,8 @@ final class InterviewProgram {
     List<Rule> broken = talk.brokenWhateverIsAnswered();
     if (!broken.isEmpty()) {
       return "No one answer to what is left makes anything in the catalogue fit, so that no more is asked. Not met"
-          + " whatever the answer: " + broken.stream().map(Rule::title).collect(Collectors.joining(", "))
+          + " whatever the answer: "
+          + broken.stream().map(Rule::title).collect(Collectors.joining(", "))
           + ". Two answers together were not tried. What would have to change, and what comes nearest, stands on the sheet of the job.";
     }
     return talk.next().isEmpty()

@@ -126,12 +126,13 @@ final class NetworkWords {
       branch
           .told()
           .filter(told -> !told.isExact())
-          .ifPresent(told -> said.add(branch.name() + ": " + worst(told, sheet.job().units())));
+          .ifPresent(
+              told -> said.add(branch.name() + ": " + worst(told, sheet.job().units())));
       branch
           .regulator()
           .filter(regulator -> branch.isDroopUntold())
-          .ifPresent(regulator -> said.add(
-              branch.name() + ": droop of " + sheet.job().units().say(regulator.droop())
+          .ifPresent(regulator ->
+              said.add(branch.name() + ": droop of " + sheet.job().units().say(regulator.droop())
                   + " taken, may be down to none; nobody told it (common practice, no source)"));
     }
     return said.isEmpty()

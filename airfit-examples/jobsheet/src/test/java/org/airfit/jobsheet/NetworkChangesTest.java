@@ -71,21 +71,25 @@ class NetworkChangesTest {
     String said = NetworkText.of(NetworkSheet.of(untold)).replaceAll("\\s+", " ");
     assertThat(said)
         .contains("Weakest is bench with at least 5.2")
-        .contains("Not known exactly: set: droop of 1 bar taken, may be down to none; nobody told it"
-            + " (common practice, no source). The worst was taken, so the pressures above are the"
-            + " lowest that can be.");
+        .contains(
+            "Not known exactly: set: droop of 1 bar taken, may be down to none; nobody told it"
+                + " (common practice, no source). The worst was taken, so the pressures above are the"
+                + " lowest that can be.");
     assertThat(NetworkText.of(NetworkSheet.of(job("SI", "6.3 bar(g)"))))
         .doesNotContain("with at least", "droop");
     String psi = NetworkText.of(NetworkSheet.of(job("US", "6.3 bar(g)", ",")));
     assertThat(psi.replaceAll("\\s+", " ")).contains("droop of 14.5 psi taken");
-    assertThat(bench(job("SI", "0.6 bar(g)", ",").network())).as("it leaves nothing").isLessThan(1.01e5);
+    assertThat(bench(job("SI", "0.6 bar(g)", ",").network()))
+        .as("it leaves nothing")
+        .isLessThan(1.01e5);
     assertThatExceptionOfType(WrongFileException.class)
         .isThrownBy(() -> job("SI", "60 psig", "80 psi,10 scfm"))
         .withMessageContaining("column droop: was 80 psi, not below the 60 psig that it is set to");
     for (String half : List.of("0.3 bar,", ",10 L/s ANR")) {
       assertThatExceptionOfType(WrongFileException.class)
           .isThrownBy(() -> job("SI", "6.3 bar(g)", half))
-          .withMessageContaining(half.startsWith(",") ? "column droop: is missing" : "column droopAt: is missing");
+          .withMessageContaining(
+              half.startsWith(",") ? "column droop: is missing" : "column droopAt: is missing");
     }
   }
 
@@ -133,7 +137,8 @@ class NetworkChangesTest {
   @Test
   void a_main_that_is_too_narrow_is_made_as_wide_as_is_enough_and_no_wider()
       throws WrongFileException {
-    NetworkJob job = network(TABLE.formatted("SI", "7.5 bar(g)", "0 bar,10 L/s ANR").replace("15 mm", "7 mm"));
+    NetworkJob job =
+        network(TABLE.formatted("SI", "7.5 bar(g)", "0 bar,10 L/s ANR").replace("15 mm", "7 mm"));
     Conduit pipe = job.branches().get(0).pipe().orElseThrow();
     double tooLittle =
         bench(job.network().replacing("main", pipe.withBore(pipe.bore().times(1.25))));
