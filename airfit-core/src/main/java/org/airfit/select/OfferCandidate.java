@@ -2,8 +2,10 @@ package org.airfit.select;
 
 import java.math.BigDecimal;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowElement;
@@ -200,12 +202,14 @@ record OfferCandidate(
     Assembly a = proposal.assembly();
     YearlyCost least =
         leaks(year, a.between().stream().mapToInt(Assembly.Between::count).sum() + couplings(a));
-    int asked = (int) a.couplings().stream()
-        .flatMap(pair -> pair.position().profile(a.requirement()).stream())
-        .distinct()
-        .count();
+    Set<String> profiles = new HashSet<>();
+    for (Assembly.Pair pair : a.couplings()) {
+      pair.position().profile(a.requirement()).ifPresent(profiles::add);
+    }
     return new Key(
-        now.asked(), now.unpriced(), weighed(now.money().add(least.money().amount()), asked));
+        now.asked(),
+        now.unpriced(),
+        weighed(now.money().add(least.money().amount()), profiles.size()));
   }
 
   private static BigDecimal amount(Optional<Money> money) {
