@@ -812,8 +812,8 @@ class CounterJobsTest {
           .sayBoth(atTool(best.result()))
           .equals(sheet.units().sayBoth(atTool(best.resultAtBest())));
       assertThat(isRange).as(file).isEqualTo(file.startsWith("body-shop"));
-      String said =
-          (isRange ? "at least " : "") + sheet.units().say(atTool(best.result()), best.requirement().least());
+      String said = (isRange ? "at least " : "")
+          + sheet.units().say(atTool(best.result()), best.requirement().least());
       assertThat(TextSheet.of(sheet).replaceAll("\\s+", " "))
           .contains("Recommended parts: At the tool " + said, "USD, " + said + " at the tool.");
       assertThat(PageSheet.of(sheet)).contains("At the tool " + said);
@@ -822,7 +822,8 @@ class CounterJobsTest {
   }
 
   private static GaugePressure atTool(RunResult result) {
-    return result.<Optional<GaugePressure>>fold(
+    return result
+        .<Optional<GaugePressure>>fold(
             delivered -> Optional.of(delivered.atToolGauge()), starved -> Optional.empty())
         .orElseThrow();
   }
