@@ -217,11 +217,11 @@ public record ReceiverUse(
     }
     if (least.compareTo(start) >= 0) {
       throw new IllegalArgumentException("least pressure must be below that at the start, "
-          + start.inFull(PressureUnit.BAR) + ", was " + least.inFull(PressureUnit.BAR));
+          + PressureUnit.inFewestDigits(start) + ", was " + PressureUnit.inFewestDigits(least));
     }
     if (least.absolute(atmosphere).pascals() < 0.0) {
       throw new IllegalArgumentException("least pressure must not lie below a perfect vacuum, was "
-          + least.inFull(PressureUnit.BAR));
+          + PressureUnit.inFewestDigits(least));
     }
     if (!(temperature.kelvins() > 0.0)) {
       throw new IllegalArgumentException("temperature must be above 0 K, was "
@@ -243,7 +243,7 @@ public record ReceiverUse(
     if (!(needed <= LARGEST)) {
       throw new IllegalArgumentException("draw must be one that a receiver of 1e9 m³ carries, was "
           + Seconds.told(draw) + " of " + demand.most().shown() + " between "
-          + start.inFull(PressureUnit.BAR) + " and " + least.inFull(PressureUnit.BAR)
+          + PressureUnit.inFewestDigits(start) + " and " + PressureUnit.inFewestDigits(least)
           + "; check the units of the flow and of the two pressures");
     }
   }

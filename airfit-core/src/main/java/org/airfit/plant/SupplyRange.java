@@ -46,24 +46,26 @@ public final class SupplyRange {
     this.regulated = regulated;
     if (inFront != null && above(usual, inFront)) {
       throw new IllegalArgumentException("highest pressure must be at least the supply of "
-          + bar(usual) + ", was " + bar(inFront)
+          + PressureUnit.inFewestDigits(usual) + ", was " + PressureUnit.inFewestDigits(inFront)
           + "; give the setting of the relief valve or the cut-out of the compressor");
     }
     if (lowest != null && (above(lowest, usual) || !(lowest.pascals() > 0.0))) {
       throw new IllegalArgumentException(
-          "lowest pressure must be above 0 bar(g) and at most the supply of " + bar(usual)
-              + ", was " + bar(lowest) + "; give the cut-in of the compressor");
+          "lowest pressure must be above 0 bar(g) and at most the supply of "
+              + PressureUnit.inFewestDigits(usual) + ", was " + PressureUnit.inFewestDigits(lowest)
+              + "; give the cut-in of the compressor");
     }
     if (whenFailed != null && above(usual, whenFailed)) {
-      throw new IllegalArgumentException(
-          "pressure behind a failed regulator must be at least the " + bar(usual)
-              + " it is set to, was " + bar(whenFailed)
-              + "; leave it out where its maker does not tell it");
+      throw new IllegalArgumentException("pressure behind a failed regulator must be at least the "
+          + PressureUnit.inFewestDigits(usual)
+          + " it is set to, was " + PressureUnit.inFewestDigits(whenFailed)
+          + "; leave it out where its maker does not tell it");
     }
     if (whenFailed != null && inFront != null && above(whenFailed, inFront)) {
       throw new IllegalArgumentException(
-          "pressure behind a failed regulator must be at most the highest of " + bar(inFront)
-              + " in front of it, was " + bar(whenFailed)
+          "pressure behind a failed regulator must be at most the highest of "
+              + PressureUnit.inFewestDigits(inFront)
+              + " in front of it, was " + PressureUnit.inFewestDigits(whenFailed)
               + "; correct one of the two, or leave it out: what is in front then counts");
     }
   }

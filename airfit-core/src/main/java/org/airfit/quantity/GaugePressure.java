@@ -129,7 +129,8 @@ public final class GaugePressure extends Quantity<GaugePressure, PressureUnit> {
   public AbsolutePressure absolute(AbsolutePressure atmosphere) {
     if (-si() > Objects.requireNonNull(atmosphere, "atmosphere").pascals()) {
       throw new IllegalArgumentException("gauge pressure must be at least minus the atmosphere of "
-          + atmosphere.inFull(PressureUnit.BAR) + ", was " + inFull(PressureUnit.BAR));
+          + PressureUnit.inFewestDigits(atmosphere) + ", was "
+          + PressureUnit.inFewestDigits(this));
     }
     return AbsolutePressure.ofPascals(atmosphere.pascals() + si());
   }

@@ -1,5 +1,7 @@
 package org.airfit.quantity;
 
+import java.util.Objects;
+
 /** Units of pressures; the SI unit is the pascal. */
 public enum PressureUnit implements Unit {
   /** SI unit, 1 N/m². */
@@ -62,6 +64,19 @@ public enum PressureUnit implements Unit {
   PressureUnit(
       String symbol, double multiplier, double divisor, String definition, String... spellings) {
     scale = UnitScale.of(symbol, multiplier, divisor, 0.0, definition, spellings);
+  }
+
+  /**
+   * Prints a pressure in bar or in psi, whichever takes fewer digits, as a refusal does: a pressure that somebody typed
+   * is most likely told in the unit that was typed.
+   *
+   * @param pressure a gauge pressure, an absolute one or a pressure loss
+   * @return the pressure with all its digits, such as "90 psig" or "6.2 bar(g)"; in bar where both take as many
+   */
+  public static String inFewestDigits(Quantity<?, PressureUnit> pressure) {
+    String bar = Objects.requireNonNull(pressure, "pressure").inFull(BAR);
+    String psi = pressure.inFull(PSI);
+    return psi.indexOf(' ') < bar.indexOf(' ') ? psi : bar;
   }
 
   @Override

@@ -349,8 +349,9 @@ public final class ToolMarking {
       if (Math.abs(one.pascals() - other.pascals()) > AGREE * one.pascals()) {
         throw wrong(
             at,
-            "a second pressure, " + other.inFull(PressureUnit.BAR) + ", beside "
-                + one.inFull(PressureUnit.BAR) + ": put max before the highest that is allowed");
+            "a second pressure, " + PressureUnit.inFewestDigits(other) + ", beside "
+                + PressureUnit.inFewestDigits(one)
+                + ": put max before the highest that is allowed");
       }
     }
 

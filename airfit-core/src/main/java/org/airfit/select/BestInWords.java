@@ -2,6 +2,7 @@ package org.airfit.select;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.airfit.run.RunResult;
 import org.airfit.working.UnitSystem;
 
 /**
@@ -122,11 +123,20 @@ final class BestInWords {
             : " at the tool.");
   }
 
+  /** What stands in front of what arrives at worst; empty where it is printed alike at best. */
+  private String atLeast() {
+    return printed(best.result()).equals(printed(best.resultAtBest())) ? "" : "at least ";
+  }
+
+  private String printed(RunResult result) {
+    return result.fold(delivered -> units.say(delivered.atToolGauge()), starved -> "");
+  }
+
   /** What arrives; where nothing does at worst but something at best, both. */
   private String arriving() {
     return best.result()
         .fold(
-            delivered -> units.say(delivered.atToolGauge()),
+            delivered -> atLeast() + units.say(delivered.atToolGauge()),
             starved -> best.resultAtBest()
                 .fold(
                     delivered -> "from no air at worst to " + units.say(delivered.atToolGauge())

@@ -241,12 +241,18 @@ final class BillExtras {
   }
 
   private void askForWhipHose() {
-    boolean isAsked = a.requirement().toEachTool().stream()
-        .anyMatch(job -> job.isImpactTool() && job.layout().hasCoupling() && !job.hasWhipHose());
-    if (isAsked) {
-      questions.add(
-          "Does the percussion tool hang on a whip hose? If it does not, put one into the line, so that it"
-              + " is chosen and priced with the rest.");
+    List<Requirement> asked = a.requirement().toEachTool().stream()
+        .filter(job -> job.isImpactTool() && job.layout().hasCoupling() && !job.hasWhipHose())
+        .toList();
+    if (asked.isEmpty()) {
+      return;
     }
+    boolean isElsewhere = asked.stream()
+        .flatMap(job -> job.layout().allSlots().stream())
+        .anyMatch(slot -> slot instanceof Slot.Hose hose && hose.isWhip());
+    questions.add("Does the percussion tool hang on a whip hose? If it does not, put "
+        + (isElsewhere
+            ? "the whip hose of the line last, next to the tool."
+            : "one into the line, so that it is chosen and priced with the rest."));
   }
 }

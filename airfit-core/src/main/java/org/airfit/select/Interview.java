@@ -25,8 +25,9 @@ import org.jspecify.annotations.Nullable;
  * answers settle most open rules on average, each answer taken as likely as another; then that of which most answers
  * change the parts; then by the order of {@link Topic}. That order is our own choice.
  *
- * <p>Where a rule stays broken whatever is answered, nothing can fit and nothing is asked any more but what the line
- * carries: {@link #brokenWhateverIsAnswered}.
+ * <p>Where a rule stays broken whatever is answered to any one question, and to those that its answer opens (as whether
+ * there is a regulator opens what stands behind it when it fails), nothing is asked any more but what the line carries:
+ * {@link #brokenWhateverIsAnswered}.
  *
  * <p>What the customer does not know is not asked again, and stays open. The talk ends whatever the customer knows. At
  * its end no answer to any question changes something; answers to two questions at once are not tried, and rarely may.
@@ -67,8 +68,17 @@ public final class Interview {
    */
   private record Weighed(Question question, boolean mayForbid, double settled, double moved) {}
 
-  /** One possible answer that was tried. */
-  private record Tried(String text, String inWords, Standing standing) {}
+  /**
+   * One possible answer that was tried.
+   *
+   * @param opens whether it opens a question of which an answer makes parts fit, while none fit with this alone
+   */
+  private record Tried(String text, String inWords, Standing standing, boolean opens) {
+
+    Tried(String text, String inWords, Standing standing) {
+      this(text, inWords, standing, false);
+    }
+  }
 
   /**
    * Begins with nothing told.
@@ -224,8 +234,8 @@ public final class Interview {
     }
     Requirement job = told.job().get();
     Standing now = Standing.of(job, catalogue);
-    Map<Asked, List<Tried>> tried = triedEach(job, units);
-    boolean isHopeless = !now.brokenStill(standings(tried)).isEmpty();
+    Map<Asked, List<Tried>> tried = triedEach(job, now, units);
+    boolean isHopeless = !brokenStill(now, tried).isEmpty();
     List<Weighed> weighed = new ArrayList<>();
     tried.forEach((asked, answers) -> {
       Weighed each = isHopeless && asked.subject().topic() != Topic.MEDIUM
@@ -239,29 +249,56 @@ public final class Interview {
   }
 
   /**
-   * {@return the rules that stay broken whatever is answered to any one of the questions that are left, so that nothing
-   * can fit and no question is asked any more; empty where something fits or may, and while something is {@link
-   * #missing}}
+   * {@return the rules that stay broken whatever is answered to any one of the questions that are left and to those that
+   * it opens, so that no question is asked any more; empty where something fits or may, and while something is {@link
+   * #missing}. Answers to two questions that are both open now were not tried together}
    */
   public List<Rule> brokenWhateverIsAnswered() {
     if (refusal().isPresent() || told.job().isEmpty()) {
       return List.of();
     }
     Requirement job = told.job().get();
-    return Standing.of(job, catalogue).brokenStill(standings(triedEach(job, UnitSystem.SI)));
+    Standing now = Standing.of(job, catalogue);
+    return brokenStill(now, triedEach(job, now, UnitSystem.SI));
   }
 
-  private static List<Standing> standings(Map<Asked, List<Tried>> tried) {
-    return tried.values().stream().flatMap(List::stream).map(Tried::standing).toList();
+  private static List<Rule> brokenStill(Standing now, Map<Asked, List<Tried>> tried) {
+    List<Tried> answers = tried.values().stream().flatMap(List::stream).toList();
+    return answers.stream().anyMatch(Tried::opens)
+        ? List.of()
+        : now.brokenStill(answers.stream().map(Tried::standing).toList());
   }
 
   /** What is open, with each possible answer tried. */
-  private Map<Asked, List<Tried>> triedEach(Requirement job, UnitSystem units) {
+  private Map<Asked, List<Tried>> triedEach(Requirement job, Standing now, UnitSystem units) {
     Map<Asked, List<Tried>> tried = new LinkedHashMap<>();
-    for (Asked asked : open(job)) {
-      tried.put(asked, tried(asked, job, units));
+    List<Asked> open = open(job);
+    List<Subject> subjects = open.stream().map(Asked::subject).toList();
+    for (Asked asked : open) {
+      List<Tried> answers = tried(asked, job, units);
+      if (!now.isFitting() && asked.subject().topic() != Topic.MEDIUM) {
+        answers = answers.stream()
+            .map(each -> opens(asked.subject(), each, subjects)
+                ? new Tried(each.text(), each.inWords(), each.standing(), true)
+                : each)
+            .toList();
+      }
+      tried.put(asked, answers);
     }
     return tried;
+  }
+
+  /** Whether parts fit with an answer to a question that is asked only behind this one, and not with this alone. */
+  private boolean opens(Subject subject, Tried answer, List<Subject> before) {
+    if (answer.standing().isFitting()) {
+      return false;
+    }
+    Interview after = with(subject, answer.text());
+    Requirement job = after.told.job().orElseThrow(IllegalStateException::new);
+    return after.open(job).stream()
+        .filter(asked -> !before.contains(asked.subject()))
+        .flatMap(asked -> after.tried(asked, job, UnitSystem.SI).stream())
+        .anyMatch(next -> next.standing().isFitting());
   }
 
   /** What could be asked: a subject, with the job of the tool it is asked of. */
@@ -430,7 +467,7 @@ public final class Interview {
 
   /** The question with its weight; null where no answer changes anything. */
   private static @Nullable Weighed weighed(Subject subject, Standing now, List<Tried> tried) {
-    if (tried.stream().allMatch(each -> now.isAs(each.standing()))) {
+    if (tried.stream().allMatch(each -> now.isAs(each.standing()) && !each.opens())) {
       return null;
     }
     double settled = 0.0;
@@ -441,8 +478,11 @@ public final class Interview {
       settled += now.settledBy(each.standing());
       moved += now.parts().equals(each.standing().parts()) ? 0.0 : 1.0;
       mayForbid |= now.isForbiddenBy(each.standing());
-      answers.add(
-          new PossibleAnswer(each.text(), each.inWords(), ChangeInWords.of(now, each.standing())));
+      List<String> changes = new ArrayList<>(ChangeInWords.of(now, each.standing()));
+      if (each.opens()) {
+        changes.add("parts may fit, by what is asked next");
+      }
+      answers.add(new PossibleAnswer(each.text(), each.inWords(), changes));
     }
     return new Weighed(
         new Question(subject, answers), mayForbid, settled / tried.size(), moved / tried.size());

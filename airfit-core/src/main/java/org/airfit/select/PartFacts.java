@@ -83,7 +83,7 @@ public final class PartFacts {
     Objects.requireNonNull(pressure, "pressure");
     if (!(pressure.pascals() > 0.0)) {
       throw new IllegalArgumentException("rating of part " + id + " must be above 0 bar(g), was "
-          + pressure.inFull(PressureUnit.BAR));
+          + PressureUnit.inFewestDigits(pressure));
     }
     return with(told.with(RATING, pressure));
   }

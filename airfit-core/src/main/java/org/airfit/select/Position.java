@@ -48,6 +48,10 @@ record Position(
     ADAPTER
   }
 
+  /** What a name holds that tells already that it is a coupling, whatever the trade calls it. */
+  private static final List<String> COUPLINGS =
+      List.of("coupl", "Coupl", "connect", "Connect", "socket", "Socket");
+
   /** How a name begins that tells where something stands. */
   private static final List<String> PLACES =
       List.of("at ", "on ", "in ", "by ", "near ", "behind ", "before ", "between ", "under ");
@@ -157,7 +161,7 @@ record Position(
 
   /** What a coupling is called in a sentence: one named "at the bench" is the coupling at the bench. */
   String called() {
-    if (name().contains("coupling")) {
+    if (COUPLINGS.stream().anyMatch(name()::contains)) {
       return name();
     }
     return PLACES.stream().anyMatch(name()::startsWith)
@@ -173,6 +177,13 @@ record Position(
   /** How long a hose may be here at most; empty where it may be any. */
   Optional<Length> longest() {
     return slot instanceof Slot.Hose hose ? hose.longest() : Optional.empty();
+  }
+
+  /** Whether a hose of one length is looked for here, neither longer nor shorter, and it is this. */
+  boolean isOfLength(Length length) {
+    return slot instanceof Slot.Hose hose
+        && hose.reachRange().equals(Range.exactly(length))
+        && hose.atMost().filter(length::equals).isPresent();
   }
 
   /** At which outlet of a splitter the way goes on, of several lines the first. */

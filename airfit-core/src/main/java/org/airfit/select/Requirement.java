@@ -155,7 +155,7 @@ public final class Requirement {
     GaugePressure setting = told.get(LEAST_SETTING);
     if (setting != null && !told.is(REGULATED)) {
       throw new IllegalArgumentException(
-          "least setting must be told of a regulator, was " + setting.inFull(PressureUnit.BAR)
+          "least setting must be told of a regulator, was " + PressureUnit.inFewestDigits(setting)
               + " of a supply without one; say regulated() too, or lowest(…) of a supply that swings");
     }
     if (told.find(DROOP).isPresent() && (!told.is(REGULATED) || supply instanceof Regulator)) {

@@ -41,7 +41,7 @@ final class RuleSentences {
     Map<String, String> had = new HashMap<>();
     for (Assembly.Pair pair : couplings) {
       pair(pair, pair.position().profile(a.requirement()), strangers);
-      tied(pair, had, strangers);
+      tied(a, pair, had, strangers);
       had.put(pair.position().name(), pair.plug().profile());
       met.add("at the " + pair.position().called() + " profile " + pair.plug().profile());
     }
@@ -63,14 +63,25 @@ final class RuleSentences {
   }
 
   /** Whether a coupling has the profile of the one that it is tied to. */
-  private static void tied(Assembly.Pair pair, Map<String, String> had, List<String> strangers) {
+  private static void tied(
+      Assembly a, Assembly.Pair pair, Map<String, String> had, List<String> strangers) {
     pair.position().sameAs().ifPresent(other -> {
       String wanted = had.getOrDefault(other, "");
       if (!wanted.equals(pair.plug().profile())) {
-        strangers.add(pair.plug().name() + " is of profile " + pair.plug().profile()
-            + ", the coupling at the " + other + " of " + wanted + ", and both must be the same.");
+        strangers.add(pair.plug().name() + " is of profile " + pair.plug().profile() + ", the "
+            + called(a, other) + " of " + wanted + ", and both must be the same.");
       }
     });
+  }
+
+  /** What the coupling of a name is called in a sentence. */
+  private static String called(Assembly a, String name) {
+    return a.couplings().stream()
+        .map(Assembly.Pair::position)
+        .filter(position -> position.name().equals(name))
+        .findFirst()
+        .map(Position::called)
+        .orElse(name);
   }
 
   static RuleAnswer inUse(Assembly a, UnitSystem units) {
@@ -329,10 +340,14 @@ final class RuleSentences {
     String compared = ByLine.sentence(
         a,
         a.hoses().stream()
-            .map(hose -> a.line(hose.position()) + reach(hose, units))
+            .map(hose -> a.line(hose.position())
+                + reach(hose, units)
+                + (PartChecks.isTooShort(a.requirement(), hose.position(), hose.part())
+                    ? ": too short"
+                    : ""))
             .toList());
     if (!PartChecks.breaking(a, PartChecks::isTooShort).isEmpty()) {
-      return RuleAnswer.unmet(compared + ": too short.");
+      return RuleAnswer.unmet(compared + ".");
     }
     List<Placed> doubtful = a.hoses().stream()
         .filter(hose -> PartChecks.mayBeTooShort(a.requirement(), hose.position(), hose.part()))
@@ -356,6 +371,9 @@ final class RuleSentences {
   private static String reach(Placed placed, UnitSystem units) {
     Length length = ((Part.Hose) placed.part()).shortest();
     String of = " of " + placed.position().noun();
+    if (placed.position().isOfLength(length)) {
+      return units.say(length) + of + ", the length looked for";
+    }
     return placed
         .position()
         .reach()
@@ -378,11 +396,15 @@ final class RuleSentences {
     String compared = ByLine.sentence(
         a,
         limited.stream()
-            .map(hose -> a.line(hose.position()) + longest(hose, units))
+            .map(hose -> a.line(hose.position())
+                + longest(hose, units)
+                + (PartChecks.isTooLong(a.requirement(), hose.position(), hose.part())
+                    ? ": too long"
+                    : ""))
             .toList());
     return PartChecks.breaking(a, PartChecks::isTooLong).isEmpty()
         ? RuleAnswer.met(compared + ".")
-        : RuleAnswer.unmet(compared + ": too long.");
+        : RuleAnswer.unmet(compared + ".");
   }
 
   /** How long a hose is, and how long it may be; what nobody told is common practice. */
@@ -390,6 +412,9 @@ final class RuleSentences {
     Length length = ((Part.Hose) placed.part()).shortest();
     Length longest = placed.position().longest().orElseThrow();
     String is = units.say(length, longest) + " of " + placed.position().noun();
+    if (placed.position().isOfLength(length)) {
+      return is + ", the length looked for";
+    }
     return longest.equals(Slot.Hose.LONGEST_WHIP)
         ? is + ", and a whip hose is at most " + units.either("3.05 m", "10 ft")
             + " long (common practice, no source)"

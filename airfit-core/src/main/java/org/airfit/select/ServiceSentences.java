@@ -292,9 +292,21 @@ final class ServiceSentences {
             "The tool hangs on a whip hose of its own; no coupling sits straight on it.")
         : RuleAnswer.open(last.part().name() + " would sit on a percussion tool, which shakes"
             + (last.position().isCoupling() ? " a coupling" : " it")
-            + " until it wears and lets go: a short whip hose must go between. None of these parts is"
-            + " a whip hose. Ask whether the tool has one, then tell that, and the end of the whip hose as the tool's"
-            + " inlet.");
+            + " until it wears and lets go: a short whip hose must go between. "
+            + whips(a)
+            + " then tell that, and the end of the whip hose as the tool's inlet.");
+  }
+
+  /** Which whip hose stands in the line, though not next to the tool, and what to ask. */
+  private static String whips(Assembly a) {
+    return a.placed().stream()
+        .filter(each -> each.position().kind() == Position.Kind.WHIP_HOSE)
+        .findFirst()
+        .map(
+            whip -> whip.part().name() + " stands in front of "
+                + a.placed().get(a.placed().size() - 1).part().name()
+                + ": put the whip hose last in the line, next to the tool; or ask whether the tool has one of its own,")
+        .orElse("None of these parts is a whip hose. Ask whether the tool has one,");
   }
 
   static RuleAnswer airKept(Assembly a, UnitSystem units) {

@@ -361,12 +361,12 @@ public sealed interface Slot {
       Objects.requireNonNull(regulator, "regulator");
       if (!(setRange.least().pascals() > 0.0)) {
         throw new IllegalArgumentException("set point of " + name + " must be above 0 bar(g), was "
-            + setRange.least().inFull(PressureUnit.BAR));
+            + PressureUnit.inFewestDigits(setRange.least()));
       }
       if (ifFails.isPresent() && ifFails.get().compareTo(setRange.most()) < 0) {
         throw new IllegalArgumentException("pressure behind " + name
-            + " when it fails must be at least the " + setRange.most().inFull(PressureUnit.BAR)
-            + " it is set to, was " + ifFails.get().inFull(PressureUnit.BAR)
+            + " when it fails must be at least the " + PressureUnit.inFewestDigits(setRange.most())
+            + " it is set to, was " + PressureUnit.inFewestDigits(ifFails.get())
             + "; leave it out where its maker does not tell it");
       }
       if (regulator.isPresent() && regulator.get().kind() != kind) {

@@ -46,7 +46,7 @@ final class ToolTold {
     Objects.requireNonNull(least, "least");
     if (!(least.least().pascals() > 0.0)) {
       throw new IllegalArgumentException("least pressure at the tool must be above 0 bar(g), was "
-          + least.least().inFull(PressureUnit.BAR));
+          + PressureUnit.inFewestDigits(least.least()));
     }
     return NamedValues.NONE.with(DEMAND, demand).with(LEAST, least);
   }
@@ -57,7 +57,7 @@ final class ToolTold {
     if (!(rating.pascals() > 0.0)) {
       throw new IllegalArgumentException(
           "highest pressure the tool's maker allows must be above 0 bar(g), was "
-              + rating.inFull(PressureUnit.BAR) + "; leave it out where it is not known");
+              + PressureUnit.inFewestDigits(rating) + "; leave it out where it is not known");
     }
     return told.with(RATING, rating);
   }
@@ -67,7 +67,7 @@ final class ToolTold {
     if (Objects.requireNonNull(atBlockedNozzle, "atBlockedNozzle").pascals() < 0.0) {
       throw new IllegalArgumentException(
           "dead-end pressure of a blow gun must be at least 0 bar(g), was "
-              + atBlockedNozzle.inFull(PressureUnit.BAR)
+              + PressureUnit.inFewestDigits(atBlockedNozzle)
               + "; leave it out where it is not known");
     }
     return told.with(BLOW_GUN).with(DEAD_END, atBlockedNozzle);

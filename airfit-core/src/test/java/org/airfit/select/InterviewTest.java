@@ -329,6 +329,37 @@ class InterviewTest {
     assertThat(sound.questions()).isNotEmpty();
   }
 
+  /**
+   * All parts are rated for 8 bar, 9 can stand in front. That there is a regulator is not enough, as it can fail; that
+   * no more than 7.5 bar stand behind a failed one is. So it is not said that nothing can fit, and both are asked.
+   */
+  @Test
+  void what_two_answers_mend_one_behind_the_other_is_asked_about() {
+    List<Part> parts = List.of(
+        Shelf.socket(weak("socket"), "finch", "3/8 NPT female", 9.0),
+        Shelf.plug(weak("hose plug"), "finch", "3/8 NPT female"),
+        Shelf.plug(weak("tool plug"), "finch", "1/4 NPT male"),
+        Shelf.hose(weak("hose"), 12.7, 10.0));
+    Interview talk = talk(bare().highest(GaugePressure.ofBar(9.0)), parts);
+    assertThat(talk.selection().orElseThrow()).isInstanceOf(Selection.NothingFits.class);
+    assertThat(talk.brokenWhateverIsAnswered()).isEmpty();
+    assertThat(topics(talk)).contains(Topic.REGULATOR);
+    assertThat(answers(talk, Topic.REGULATOR).get(0))
+        .startsWith("yes: ")
+        .endsWith("parts may fit, by what is asked next");
+    assertThat(answers(talk, Topic.REGULATOR).get(1)).doesNotContain("asked next");
+    Interview regulated = talk.with(Topic.REGULATOR, "yes");
+    assertThat(topics(regulated)).contains(Topic.REGULATOR_FAILED);
+    assertThat(regulated.with(Topic.REGULATOR_FAILED, "7.5 bar(g)").selection().orElseThrow())
+        .isInstanceOf(Selection.Proposals.class);
+    assertThat(talk.with(Topic.REGULATOR, "no").brokenWhateverIsAnswered())
+        .containsExactly(Rule.PARTS_RATED);
+  }
+
+  private static PartFacts weak(String id) {
+    return Shelf.steel(id).withRating(GaugePressure.ofBar(8.0));
+  }
+
   /** 7 bar are held, 9 can stand in front: broken without a regulator, and the answer that there is one mends it. */
   @Test
   void where_one_answer_may_mend_it_the_talk_goes_on() {
@@ -713,5 +744,29 @@ class InterviewTest {
         .hasSize(5)
         .contains("finch, wren", "finch, owl", "finch, owl, wren")
         .doesNotHaveDuplicates();
+  }
+
+  /** A customer who speaks of psi is answered in psi, also where an answer is refused. */
+  @Test
+  void an_answer_in_psi_is_refused_in_psi() {
+    Interview talk = talk(bare()
+        .supply(
+            AirState.of(
+                GaugePressure.parse("120 psig").absolute(Shelf.ATMOSPHERE),
+                Temperature.parse("68 °F")),
+            Shelf.ATMOSPHERE));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> talk.with(Topic.HIGHEST, "110 psig"))
+        .withMessageContaining("must be at least the supply of 120 psig, was 110 psig; give");
+    Interview regulated = talk.with(Topic.HIGHEST, "150 psig").with(Topic.REGULATOR, "yes");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> regulated.with(Topic.REGULATOR_FAILED, "100 psig"))
+        .withMessageContaining("at least the 120 psig it is set to, was 100 psig");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> regulated.with(Topic.REGULATOR_FAILED, "160 psig"))
+        .withMessageContaining("at most the highest of 150 psig in front of it, was 160 psig");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> talk.with(Topic.TOOL_RATING, "-5 psig"))
+        .withMessageContaining("was -5 psig; leave it out");
   }
 }

@@ -251,6 +251,21 @@ class LayoutTest {
         .contains("coupling at the wall, part wide", "coupling at the bench, part wide");
   }
 
+  /** Whatever the trade calls a coupling, its name says it once. */
+  @Test
+  void a_coupling_whose_name_tells_that_it_is_one_is_not_called_a_coupling_again() {
+    Proposal best = best(
+        job(
+                Slot.coupling("coupler at the wall"),
+                Slot.hose("hose", TEN_METRES),
+                Slot.coupling("Quick connect").ofSameProfileAs("coupler at the wall"))
+            .build(),
+        parts(nipple()));
+    assertThat(best.findings().get(0).reason())
+        .startsWith("At the coupler at the wall profile ")
+        .contains(", at the Quick connect profile ");
+  }
+
   private static Part.Regulator regulator(String id, double c) {
     return new Part.Regulator(
         Shelf.steel(id),

@@ -135,9 +135,8 @@ class RulesInWordsTest {
                 .toolInlet(End.parse("1/4 NPT female")),
             usualWith(socket(facts("socket"), "finch", "wren")),
             Rule.PROFILE_MATES))
-        .isEqualTo(
-            "Profiles mate: NOT MET. tool plug is of profile wren, the coupling at the outlet of"
-                + " finch, and both must be the same.");
+        .isEqualTo("Profiles mate: NOT MET. tool plug is of profile wren, the outlet coupling of"
+            + " finch, and both must be the same.");
   }
 
   @Test
@@ -441,6 +440,32 @@ class RulesInWordsTest {
             usual(),
             Rule.HOSE_REACHES))
         .isEqualTo(rule + "does not apply. There is no hose in this run.");
+  }
+
+  /** Of two hoses the one that is too short is told beside its length, though it stands first. */
+  @Test
+  void of_several_hoses_the_one_that_is_too_short_is_told() {
+    assertThat(said(
+            laid(
+                    Slot.hose("long hose", Length.ofMetres(11.0)),
+                    Slot.hose("inlet hose", Length.ofMetres(1.0)))
+                .outlet(End.parse("3/8 NPT female"))
+                .toolInlet(End.parse("3/8 NPT female")),
+            usual(),
+            Rule.HOSE_REACHES))
+        .isEqualTo("Hose reaches: NOT MET. 10 m of hose, 11 m needed: too short; 10 m of hose, 1 m"
+            + " needed.");
+  }
+
+  /** A hose of which one length is wanted, neither more nor less, is not needed to be so long. */
+  @Test
+  void a_length_that_is_looked_for_is_not_told_as_needed() {
+    Slot.Hose ten = Slot.hose("hose", Length.ofMetres(10.0)).ofAtMost(Length.ofMetres(10.0));
+    assertThat(said(
+            laid(ten).outlet(End.parse("3/8 NPT female")).toolInlet(End.parse("3/8 NPT female")),
+            usual(),
+            Rule.HOSE_REACHES))
+        .isEqualTo("Hose reaches: met. 10 m of hose, the length looked for.");
   }
 
   /** The hose has 10 m: it reaches whatever it is, or not, or it turns at the 10 m. */

@@ -537,6 +537,13 @@ class ServiceInWordsTest {
         .isEqualTo(rule + "met. hose goes straight to the tool; no coupling sits on it.");
     assertThat(said(laid(laidOut().impactTool(), outlet, hose, tool, whip), Rule.WHIP_HOSE))
         .isEqualTo(rule + "met. hose keeps the couplings from the shaking of the tool.");
+    assertThat(said(laid(laidOut().impactTool(), outlet, whip, tool), Rule.WHIP_HOSE))
+        .as("a whip hose that stands at the wrong place")
+        .isEqualTo(rule
+            + "ask. plug would sit on a percussion tool, which shakes a coupling until it wears and lets"
+            + " go: a short whip hose must go between. hose stands in front of plug: put the whip hose last"
+            + " in the line, next to the tool; or ask whether the tool has one of its own, then tell that,"
+            + " and the end of the whip hose as the tool's inlet.");
   }
 
   @Test

@@ -28,7 +28,7 @@ import org.airfit.working.UnitSystem;
 class WordsProperties {
 
   private static final Pattern PIECES = Pattern.compile(
-      "(nothing|\\d+ pieces?) to buy, (?:(.*), )?(-?[0-9.]+) bar\\(g\\) at the tool\\.$");
+      "(nothing|\\d+ pieces?) to buy, (?:(.*), )?(?:at least )?(-?[0-9.]+) bar\\(g\\) at the tool\\.$");
   /** Less than half of the last digit is told as less than that digit. */
   private static final Pattern LOSS = Pattern.compile("pressure loss (?:(-?[0-9.]+)|< 0\\.01) bar");
 
@@ -52,6 +52,11 @@ class WordsProperties {
 
   private static long pascals(Proposal p) {
     return (long) Math.floor(Shelf.pascalsAtTool(p));
+  }
+
+  private static double pascalsAtBest(Proposal p) {
+    return p.resultAtBest()
+        .<Double>fold(delivered -> delivered.atToolGauge().pascals(), starved -> -1.0);
   }
 
   @Property(tries = 60)
@@ -145,6 +150,10 @@ class WordsProperties {
     assertThat(Double.parseDouble(itself.group(3)) * 1.0e5)
         .as("printed to 0.01 bar")
         .isCloseTo(Shelf.pascalsAtTool(best), within(501.0));
+    double more = pascalsAtBest(best) - Shelf.pascalsAtTool(best);
+    boolean isLeast = itself.group().contains("at least ");
+    assertThat(isLeast || more < 1.0e3).as("told as the least: " + why).isTrue();
+    assertThat(isLeast && !(more > 0.0)).as("told as the least: " + why).isFalse();
     if (itself.group(2) == null) {
       assertThat(unpriced(best)).isEqualTo(pieces);
     } else {

@@ -131,7 +131,9 @@ final class RunCall {
         isNeedTold
             ? OnScreen.arrives(sheet, result)
             : result.<String>fold(
-                delivered -> "At the tool " + units.sayBoth(delivered.atToolGauge()) + ".",
+                delivered -> "At the tool "
+                    + (sheet.requirement().isExact() ? "" : "at least ")
+                    + units.sayBoth(delivered.atToolGauge()) + ".",
                 starved -> OnScreen.arrives(sheet, starved)));
     AbsolutePressure atmosphere = sheet.job().atmosphere();
     answer.put("atSupply", Shown.pressure(atSupply(result), atmosphere, units));

@@ -109,6 +109,18 @@ class RunCallTest {
         .isEqualTo("enough");
   }
 
+  /** 34 CFM has several usual readings: what arrives with the most of them is the least. */
+  @Test
+  void what_arrives_with_air_that_is_a_range_is_told_as_the_least() throws Exception {
+    for (String flow : List.of("34 scfm", "34 cfm")) {
+      Map<String, Object> answer =
+          run("supply", "90 psig", "elements", List.of(hose("3/4 in")), "flow", flow);
+      assertThat(String.valueOf(answer.get("sentence")))
+          .as(flow)
+          .matches("At the tool " + (flow.equals("34 cfm") ? "at least " : "") + "[0-9].*");
+    }
+  }
+
   @Test
   void a_supply_below_what_the_tool_needs_is_drawn_too() throws Exception {
     Map<String, Object> answer = run(

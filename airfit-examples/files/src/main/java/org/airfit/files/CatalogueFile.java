@@ -1,7 +1,9 @@
 package org.airfit.files;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ReferenceSet;
@@ -31,19 +33,43 @@ public final class CatalogueFile {
     List<Part> parts = new ArrayList<>();
     List<String> remarks = new ArrayList<>();
     PartFields reader = new PartFields(set, money, remarks);
+    Map<String, String> ids = new HashMap<>();
     for (Field item : root.field("parts", "a list of parts").items()) {
-      parts.add(reader.ofCatalogue(item));
+      parts.add(named(item, ids, () -> reader.ofCatalogue(item)));
     }
     List<Accessory> accessories = new ArrayList<>();
     Optional<Field> beside = root.find("accessories", "a list such as [{\"kind\": \"drain\", …}]");
     if (beside.isPresent()) {
       for (Field item : beside.get().items()) {
-        accessories.add(AccessoryFields.of(item, reader, set));
+        accessories.add(named(item, ids, () -> AccessoryFields.of(item, reader, set)));
       }
     }
     root.requireNothingElse();
     return new ShopCatalogue(
         name, set, root.build(() -> Catalogue.of(parts, accessories)), remarks);
+  }
+
+  /** Reads an article of a list; a complaint about it tells its id too, which is found faster than its number. */
+  private static <T> T named(Field item, Map<String, String> ids, Field.Building<T> reading)
+      throws WrongFileException {
+    T read;
+    try {
+      read = reading.build();
+    } catch (WrongFileException e) {
+      throw item.isObject() && item.find("id").filter(Field::isText).isPresent()
+          ? new WrongFileException(
+              e.file(),
+              e.place(),
+              e.complaint() + " (id \"" + item.field("id", "").text() + "\")")
+          : e;
+    }
+    Field id = item.field("id", "");
+    String before = ids.putIfAbsent(id.text(), item.place());
+    if (before != null) {
+      throw id.wrong("\"" + id.text() + "\" is the id of " + before
+          + " already; ids must differ in a catalogue, give another");
+    }
+    return read;
   }
 
   /** {@return the words for the kinds of what stands in the list "parts"} */

@@ -350,7 +350,11 @@ final class Field {
   <Q extends Quantity<Q, ?>> Range<Q> range(Function<String, Q> parser) throws WrongFileException {
     String text = value instanceof String told ? told : "";
     if (DASHED.matcher(text).find()) {
-      throw wrong("was \"" + text + "\"; a range has the word to: \"" + withTo(text) + "\"");
+      throw wrong("was \"" + text + "\"; a range has the word to"
+          + (text.chars().anyMatch(Character::isLetter) ? "" : " and a unit")
+          + ": \"" + withTo(text)
+          + (text.chars().anyMatch(Character::isLetter) ? "" : " …")
+          + "\"" + (accepted.isEmpty() ? "" : "; accepted: " + accepted));
     }
     refuseNumber();
     try {

@@ -50,9 +50,9 @@ final class FlowFields {
   static AbsolutePressure atmosphere(Field field) throws WrongFileException {
     AbsolutePressure atmosphere = field.least(AbsolutePressure::parse);
     if (atmosphere.bar() < THINNEST || atmosphere.bar() > DENSEST) {
-      throw field.wrong("atmosphere must be in [" + THINNEST + ", " + DENSEST + "] bar(a), was "
-          + atmosphere.inFull(PressureUnit.BAR)
-          + "; check the unit: 1.013 bar(a) is usual at sea level");
+      throw field.wrong("atmosphere must be in [" + THINNEST + ", " + DENSEST
+          + "] bar(a), was " + PressureUnit.inFewestDigits(atmosphere)
+          + "; check the unit: 1.013 bar(a) or 14.7 psia is usual at sea level");
     }
     return atmosphere;
   }

@@ -142,10 +142,9 @@ public final class JobFile {
     String title = root.field("job", "the job in one line").text();
     JobLabel label = JobLabel.of(root);
     String customer = root.field("customer", "whose job it is").text();
-    String name = root.field("catalogue", "the path of a catalogue file, seen from this one")
-        .text();
+    Field place = root.field("catalogue", "the path of a catalogue file, seen from this one");
     TypedUnits units = TypedUnits.in(root, document);
-    ShopCatalogue catalogue = CatalogueFile.named(name, document.shelf());
+    ShopCatalogue catalogue = catalogue(place, document);
     Optional<Field> hand = root.find("atHand", "the plug at hand and its readings");
     Optional<AtHand> atHand =
         hand.isPresent() ? Optional.of(HandFields.of(hand.get(), catalogue)) : Optional.empty();
@@ -235,6 +234,17 @@ public final class JobFile {
         line.question(),
         remarks,
         Optional.of(new AsFiled(document.content(), files)));
+  }
+
+  /** The catalogue that the job names; where it is not there, the complaint is about the name. */
+  private static ShopCatalogue catalogue(Field place, Document document) throws WrongFileException {
+    try {
+      return CatalogueFile.named(place.text(), document.shelf());
+    } catch (WrongFileException e) {
+      throw e.complaint().startsWith("there is no such file") && e.file().endsWith(place.text())
+          ? place.wrong("was \"" + place.text() + "\"; there is no such file: " + e.file())
+          : e;
+    }
   }
 
   /** Where a lubricator stands in the line the air is not dry. */

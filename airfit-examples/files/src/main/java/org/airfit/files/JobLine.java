@@ -16,7 +16,6 @@ import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.NearWord;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Range;
 import org.airfit.select.DeviceKind;
 import org.airfit.select.Layout;
@@ -498,7 +497,20 @@ final class JobLine {
     Optional<Field> fails = item.find("ifFails", IF_FAILS);
     Optional<GaugePressure> failed =
         fails.isPresent() ? Optional.of(fails.get().most(GaugePressure::parse)) : Optional.empty();
+    if (fails.isPresent()) {
+      requireFailedAtLeast(item, fails.get(), set.most());
+    }
     return item.build(() -> new Slot.Regulated(name, kind, set, failed, there));
+  }
+
+  /** What stands behind a failed regulator is not less than what stands behind one that holds. */
+  static void requireFailedAtLeast(Field item, Field fails, GaugePressure set)
+      throws WrongFileException {
+    if (fails.most(GaugePressure::parse).compareTo(set) < 0) {
+      throw fails.wrong("was " + fails.text().strip() + ", below the "
+          + item.field("set", "").text().strip()
+          + " that it is set to; leave it out where its maker does not tell it");
+    }
   }
 
   /** What a regulator is set to, or between which pressures that lies. */
@@ -506,7 +518,7 @@ final class JobLine {
     Field told = item.field("set", "what it is set to, " + Accepted.GAUGE);
     Range<GaugePressure> set = told.range(GaugePressure::parse);
     if (!(set.least().pascals() > 0.0)) {
-      throw told.wrong("must be above 0, was " + set.least().inFull(PressureUnit.BAR));
+      throw told.wrong("must be above 0, was " + told.text().strip());
     }
     return set;
   }

@@ -126,6 +126,11 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     Optional<Field> fails = item.find("ifFails", JobLine.IF_FAILS);
     Supply supply = Supply.fixed(held);
     if (droop.isPresent()) {
+      if (droop.get().by().pascals() >= set.pascals()) {
+        Field told = item.field("droop", "");
+        throw told.wrong("was " + told.text().strip() + ", not below the "
+            + item.field("set", "").text().strip() + " that it is set to");
+      }
       AbsolutePressure held1 = AbsolutePressure.ofPascals(
           held.pressure().pascals() - droop.get().by().pascals());
       supply = item.build(
@@ -134,6 +139,7 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     requirement.supply(supply, atmosphere);
     requirement.highest(highest.orElse(pressure.most()));
     if (fails.isPresent()) {
+      JobLine.requireFailedAtLeast(item, fails.get(), set);
       requirement.regulated(fails.get().most(GaugePressure::parse));
     } else {
       requirement.regulated();

@@ -48,7 +48,8 @@ record JsonSlip(String place, String complaint) {
 
   private static String inWords(String text, int at, String told) {
     if (told.startsWith("Duplicate")) {
-      return told;
+      return "the field " + told.replaceFirst("^[^']*'(.*)'.*$", "\"$1\"")
+          + " stands twice in one object; leave one out";
     }
     String before = text.substring(Math.max(0, at - AROUND), at);
     String behind = text.substring(at, Math.min(text.length(), at + AROUND));
@@ -67,6 +68,9 @@ record JsonSlip(String place, String complaint) {
     if (number.find() && unit.find()) {
       return "a value with its unit goes in quotation marks: \"" + number.group(1) + " "
           + unit.group().strip() + "\"";
+    }
+    if (before.stripTrailing().endsWith(",") && behind.startsWith("]")) {
+      return "the comma in front of ] is one too many";
     }
     if (told.contains("was expecting comma")) {
       return "a comma is missing in front of " + word(behind);

@@ -17,6 +17,7 @@ import org.airfit.line.Conduit;
 import org.airfit.line.ConduitRange;
 import org.airfit.line.PipeDuty;
 import org.airfit.network.Network;
+import org.airfit.plant.Regulator;
 import org.airfit.plant.RegulatorElement;
 import org.airfit.plant.Supply;
 import org.airfit.plant.SupplyRange;
@@ -321,12 +322,21 @@ public final class NetworkFile {
     FlowCapacity valve = FlowFields.ofRow(row);
     GaugePressure set = row.field("set", Accepted.GAUGE).least(GaugePressure::parse);
     RegulatorElement regulator = RegulatorElement.of(valve, set.absolute(known.atmosphere));
-    Optional<Field> droop = row.find("droop");
-    if (droop.isPresent()) {
+    if (row.find("droop").isPresent() || row.find("droopAt").isPresent()) {
+      Field told = row.field("droop", "by how much less it holds at droopAt, such as 6 psi");
+      PressureDrop droop = told.most(PressureDrop::parse);
+      if (droop.pascals() >= set.pascals()) {
+        throw told.wrong("was " + told.text().strip() + ", not below the "
+            + row.field("set", Accepted.GAUGE).text().strip() + " that it is set to");
+      }
       FreeAirFlow flow = row.field(
               "droopAt", "the free-air flow at which it droops, such as 20 scfm")
           .least(FreeAirFlow::parse);
-      regulator = regulator.withDroop(droop.get().most(PressureDrop::parse), flow);
+      regulator = regulator.withDroop(droop, flow);
+    } else {
+      double most = Regulator.UNTOLD_DROOP.most().pascals();
+      regulator =
+          regulator.withDroopAtAnyFlow(PressureDrop.ofPascals(Math.min(most, set.pascals())));
     }
     known.builder.regulator(name, from(row), to(row), regulator);
     branches.add(NetworkJob.Branch.ofRegulator(name, regulator));

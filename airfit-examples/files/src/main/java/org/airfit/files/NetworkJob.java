@@ -125,6 +125,11 @@ public record NetworkJob(
       return told.isPresent() && duty.isEmpty();
     }
 
+    /** {@return whether it is a regulator of which nobody told the droop: it is reckoned at the most it may be} */
+    public boolean isDroopUntold() {
+      return regulator.filter(each -> each.atFlow().isEmpty()).isPresent();
+    }
+
     static Branch ofPart(String name, FlowCapacity part) {
       return new Branch(
           name, Optional.empty(), Optional.empty(), Optional.of(part), Optional.empty());

@@ -155,6 +155,13 @@ final class PartFields {
   }
 
   private Part device(Field item, DeviceKind kind, PartFacts facts) throws WrongFileException {
+    if (kind == DeviceKind.REEL && item.names().contains(HOSE)) {
+      throw item.field(HOSE, "")
+          .wrong(
+              "is told of a reel in the line of a job, which is there already; in a catalogue give"
+                  + " capacity, what the reel with its hose lets through, such as \"40 scfm at 100 psig, 5 psi"
+                  + " drop\"");
+    }
     End end = end(item);
     End other = otherEnd(item, end);
     return new Part.Device(facts, kind, capacity(item), end, other);
@@ -287,12 +294,12 @@ final class PartFields {
 
   private PartFacts priced(Field item, PartFacts facts) throws WrongFileException {
     PartFacts told = facts;
-    Optional<Field> price = item.find("price");
+    Optional<Field> price = item.find("price", "such as \"12.50\"");
     if (price.isPresent()) {
       Money each = money(price.get());
       told = price.get().build(() -> facts.withPrice(each));
     }
-    Optional<Field> cost = item.find("cost");
+    Optional<Field> cost = item.find("cost", "such as \"12.50\"");
     if (cost.isPresent()) {
       Money each = money(cost.get());
       PartFacts soFar = told;
@@ -307,7 +314,14 @@ final class PartFields {
           "needs the currency of the catalogue; say \"currency\": \"EUR\" or what yours is"
               + " beside its name");
     }
+    if (!amount.isText()) {
+      return amount.as(Money::parse); // refused, with what is accepted
+    }
     String typed = amount.text().strip();
+    if (!typed.isEmpty() && "$€£¥".indexOf(typed.charAt(0)) >= 0) {
+      throw amount.wrong("was \"" + typed + "\"; type the amount without a sign, such as \""
+          + typed.substring(1).strip() + "\": its currency stands once, in currency");
+    }
     if (typed.isEmpty() || !Character.isLetter(typed.charAt(typed.length() - 1))) {
       return amount.as(number -> Money.parse(number + " " + currency.get()));
     }

@@ -47,7 +47,7 @@ final class ProfileFields {
     String id = item.field("id", "a short name, unique in the set").text();
     PlugProfile.Builder builder = item.build(() -> PlugProfile.builder(id));
     builder.displayName(item.field("name", "the name for people").text());
-    Optional<Field> letters = item.find("letters");
+    Optional<Field> letters = item.find("letters", "[\"T\", \"TT\"]");
     if (letters.isPresent()) {
       builder.aliases(letters.get().words().toArray(new String[0]));
     }
@@ -62,6 +62,14 @@ final class ProfileFields {
     }
     if (item.flag("confirmed")) {
       builder.confirmUnusual();
+    }
+    Optional<Field> deciding = item.find("deciding", "[\"tip diameter\", \"groove width\"]");
+    if (deciding.isPresent()) {
+      Set<Dimension> decide = new LinkedHashSet<>();
+      for (String label : deciding.get().words()) {
+        decide.add(dimension(deciding.get(), label));
+      }
+      deciding.get().build(() -> builder.deciding(decide));
     }
     Optional<Field> medium = item.find("medium");
     if (medium.isPresent()) {
@@ -187,6 +195,16 @@ final class ProfileFields {
     fields.put("source", profile.source().citation());
     fields.put("basis", profile.source().basis().label());
     return fields;
+  }
+
+  /** The dimensions that a profile was told to be decided by, as they are written; none where all decide. */
+  static List<String> deciding(PlugProfile profile) {
+    Set<Dimension> known = profile.dimensions().keySet();
+    boolean isTold = !profile.decidingDimensions().equals(known)
+        || (profile.missingDimensions().isEmpty() && known.size() < Dimension.values().length);
+    return isTold
+        ? profile.decidingDimensions().stream().map(Dimension::label).toList()
+        : List.of();
   }
 
   /** The fields of {@link #spread} as they are written; the count is left to the caller. */

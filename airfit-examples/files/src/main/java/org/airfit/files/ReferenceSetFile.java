@@ -99,6 +99,10 @@ public final class ReferenceSetFile {
     if (ProfileFields.needsConfirming(profile)) {
       item.put("confirmed", true);
     }
+    List<String> deciding = ProfileFields.deciding(profile);
+    if (!deciding.isEmpty()) {
+      item.put("deciding", deciding);
+    }
     Map<String, Object> sizes = new LinkedHashMap<>();
     profile
         .dimensions()

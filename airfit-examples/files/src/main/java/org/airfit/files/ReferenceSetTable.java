@@ -31,6 +31,7 @@ final class ReferenceSetTable {
       "source",
       "basis",
       "confirmed",
+      "deciding",
       "dimension",
       "nominal",
       "deviation",
@@ -52,6 +53,7 @@ final class ReferenceSetTable {
       "source",
       "basis",
       "confirmed",
+      "deciding",
       "caliper");
   /** Readings are written as count, mean and deviation, which no caliper belongs to. */
   private static final List<String> WRITTEN =
@@ -157,15 +159,21 @@ final class ReferenceSetTable {
   }
 
   static List<List<String>> write(ReferenceSet set) {
+    boolean isDecidingTold =
+        set.profiles().stream().anyMatch(each -> !ProfileFields.deciding(each).isEmpty());
+    List<String> columns = WRITTEN.stream()
+        .filter(column -> isDecidingTold || !column.equals("deciding"))
+        .toList();
     List<List<String>> out = new ArrayList<>();
-    out.add(WRITTEN);
-    row(out, Map.of("record", "set", "name", set.name()));
+    out.add(columns);
+    row(out, columns, Map.of("record", "set", "name", set.name()));
     for (PlugProfile profile : set.profiles()) {
       Map<String, String> cells = new HashMap<>(ProfileFields.headOf(profile));
       if (profile.provenance().kind() == Provenance.Kind.USER_MEASURED) {
         cells.put("pieces", String.valueOf(profile.provenance().pieces()));
       }
       cells.put("letters", CellWords.join(profile.aliases()));
+      cells.put("deciding", CellWords.join(ProfileFields.deciding(profile)));
       if (ProfileFields.needsConfirming(profile)) {
         cells.put("confirmed", "yes");
       }
@@ -177,13 +185,14 @@ final class ReferenceSetTable {
           cells.put("count", String.valueOf(sample.pieces()));
         }
         cells.putAll(ProfileFields.fieldsOf(spread));
-        row(out, cells);
+        row(out, columns, cells);
         cells.clear(); // the first row says the rest
       });
     }
     for (UniversalSocket socket : set.sockets()) {
       row(
           out,
+          columns,
           Map.of(
               "record", "socket",
               "name", socket.name(),
@@ -194,7 +203,7 @@ final class ReferenceSetTable {
     return out;
   }
 
-  private static void row(List<List<String>> out, Map<String, String> cells) {
-    out.add(WRITTEN.stream().map(column -> cells.getOrDefault(column, "")).toList());
+  private static void row(List<List<String>> out, List<String> columns, Map<String, String> cells) {
+    out.add(columns.stream().map(column -> cells.getOrDefault(column, "")).toList());
   }
 }

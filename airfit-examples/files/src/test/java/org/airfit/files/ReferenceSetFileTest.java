@@ -66,6 +66,8 @@ class ReferenceSetFileTest {
       assertThat(one.grooveForm()).isEqualTo(other.grooveForm());
       assertThat(one.tipLengthBall()).isEqualTo(other.tipLengthBall());
       assertThat(one.dimensions()).as("to the last bit").isEqualTo(other.dimensions());
+      assertThat(one.decidingDimensions()).isEqualTo(other.decidingDimensions());
+      assertThat(one.missingDimensions()).isEqualTo(other.missingDimensions());
     }
   }
 
@@ -145,6 +147,12 @@ class ReferenceSetFileTest {
       builder.dimension(Dimension.TIP_DIAMETER, spread(random));
       if (random.nextBoolean()) {
         builder.dimension(Dimension.SHOULDER_DIAMETER, spread(random));
+        if (random.nextBoolean()) {
+          builder.deciding(List.of(Dimension.SHOULDER_DIAMETER, Dimension.TIP_DIAMETER));
+        }
+      }
+      if (random.nextInt(3) == 0) {
+        builder.deciding(List.of(Dimension.TIP_DIAMETER));
       }
       profiles.add(builder.build());
     }
@@ -155,6 +163,31 @@ class ReferenceSetFileTest {
             word(random),
             new LinkedHashSet<>(List.of(profiles.get(2).id(), profiles.get(0).id())),
             new Source(Basis.MEASURED, word(random)))));
+  }
+
+  /** By hand: of two known sizes the tip decides, and the seven that nobody knows no longer matter. */
+  @Test
+  void which_dimensions_decide_the_mating_may_be_told() throws WrongFileException {
+    ReferenceSet table = ofCsv("shop.csv", """
+        record,id,name,from,source,basis,deciding,dimension,low,high
+        set,,Shop,,,,,,,
+        profile,tern,Tern,invented,made up,invented for demonstration,tip diameter,tip diameter,11.8 mm,12 mm
+        profile,tern,,,,,,groove width,3 mm,3.2 mm
+        """);
+    ReferenceSet object = ofJson("shop.json", """
+        {"set": "Shop", "profiles": [{"id": "tern", "name": "Tern", "from": "invented", "source": "made up",
+          "basis": "invented for demonstration", "deciding": ["tip diameter"],
+          "dimensions": {"tip diameter": {"low": "11.8 mm", "high": "12 mm"},
+            "groove width": {"low": "3 mm", "high": "3.2 mm"}}}]}
+        """);
+    for (ReferenceSet set : List.of(table, object)) {
+      PlugProfile tern = set.profiles().get(0);
+      assertThat(tern.decidingDimensions()).containsExactly(Dimension.TIP_DIAMETER);
+      assertThat(tern.missingDimensions()).isEmpty();
+    }
+    assertSame(object, table);
+    assertSame(throughFile(table, "told.csv"), table);
+    assertSame(throughFile(table, "told.json"), table);
   }
 
   @Test
@@ -277,6 +310,18 @@ class ReferenceSetFileTest {
     return Stream.of(
         Arguments.of("\"set\"", "\"sett\"", "set: is missing"),
         Arguments.of("\"basis\" : \"measured\"", "\"base\": 1", "profiles[1].basis: is missing"),
+        Arguments.of(
+            "\"id\" : \"a\"",
+            "\"id\": \"a\", \"deciding\": [\"tip diamter\"]",
+            "profiles[1].deciding: \"tip diamter\" is no dimension of a plug; nearest: tip diameter"),
+        Arguments.of(
+            "\"id\" : \"a\"",
+            "\"id\": \"a\", \"deciding\": []",
+            "profiles[1].deciding: deciding dimensions of profile a must be at least one"),
+        Arguments.of(
+            "\"id\" : \"a\"",
+            "\"id\": \"a\", \"deciding\": [\"bore\"]",
+            "profiles[1]: deciding dimensions of profile a must be among those it knows"),
         Arguments.of("\"count\" : 6", "\"count\": 1", "pieces must be at least 2"),
         Arguments.of("\"count\" : 6", "\"count\": \"6\"", "a whole number without"),
         Arguments.of("\"ball\" : \"4.00 mm\"", "\"ball\": \"40 mm\"", "profiles[1].ball: diameter"),

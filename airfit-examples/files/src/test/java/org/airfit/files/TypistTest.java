@@ -50,6 +50,35 @@ class TypistTest {
         Arguments.of("\"8.5 bar(g)\"", "\"8.5 bar\"", "supply.pressure: ", "say bar(g)"),
         // a unit that is none
         Arguments.of("\"22 scfm\"", "\"22 scmf\"", "tool.air: ", "scfm (60 °F)"),
+        // a comma too many behind the last of a list, and a field typed twice
+        Arguments.of(
+            "\"reach\": \"10 m\"",
+            "\"reach\": [\"10 m\",]",
+            "line[5].reach",
+            "in front of ] is one too many"),
+        Arguments.of(
+            "\"reach\": \"10 m\"",
+            "\"reach\": \"10 m\", \"reach\": \"12 m\"",
+            "line[5].reach: ",
+            "the field \"reach\" stands twice in one object; leave one out"),
+        // a range by a dash, without its unit
+        Arguments.of(
+            "\"8.5 bar(g)\"",
+            "\"8-9\"",
+            "supply.pressure: was \"8-9\"",
+            "has the word to and a unit: \"8 to 9 …\""),
+        // a catalogue that is not there
+        Arguments.of(
+            "\"catalogue.json\"",
+            "\"catalog.json\"",
+            "catalogue: was \"catalog.json\"",
+            "there is no such file"),
+        // what stands behind a failed regulator is below what it holds
+        Arguments.of(
+            "{\"kind\": \"regulator\", ",
+            "{\"kind\": \"regulator\", \"ifFails\": \"2 psig\", ",
+            "line[1].ifFails: was 2 psig, below the",
+            "leave it out"),
         // a misspelt field, that may be missing or must be there
         Arguments.of("\"dropped\"", "\"droped\"", "conditions.droped: ", "nearest: dropped"),
         Arguments.of(
@@ -444,5 +473,49 @@ class TypistTest {
     assertThat(NearWord.to("H-99", known))
         .as("two other figures are another part")
         .isEmpty();
+  }
+
+  static Stream<Arguments> slips_in_a_catalogue() {
+    return Stream.of(
+        Arguments.of(
+            "\"id\": \"S-11\"",
+            "\"id\": \"S-10\"",
+            "].id: \"S-10\" is the id of parts[",
+            "give another"),
+        Arguments.of(
+            "\"price\": \"38.90\"",
+            "\"price\": \"$38.90\"",
+            "].price: was \"$38.90\"; type the amount without a sign, such as \"38.90\"",
+            "(id \"S-12\")"),
+        Arguments.of(
+            "\"price\": \"38.90\"",
+            "\"price\": 38.90",
+            "].price: was 38.9; a value goes in quotation marks",
+            "such as \"12.50\" (id \"S-12\")"),
+        Arguments.of(
+            "\"letters\": [\"T\"]",
+            "\"letters\": \"T\"",
+            "].letters: was the text \"T\"",
+            "[\"T\", \"TT\"]"),
+        Arguments.of(
+            "\"parts\": [",
+            "\"parts\": [{\"kind\": \"reel\", \"id\": \"L\", \"name\": \"Reel\", \"hose\": \"3/8 in\"},",
+            "parts[1].hose: is told of a reel in the line of a job",
+            "give capacity"));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void slips_in_a_catalogue(String from, String to, String where, String what) throws IOException {
+    String catalogue = Files.readString(YARD.resolve("catalogue.json"));
+    assertThat(catalogue).contains(from);
+    Files.writeString(folder.resolve("catalogue.json"), catalogue.replace(from, to));
+    WrongFileException wrong = catchThrowableOfType(
+        WrongFileException.class, () -> Disk.catalogue(folder.resolve("catalogue.json")));
+    assertThat(wrong).as("refused").isNotNull();
+    assertThat(wrong.getMessage())
+        .doesNotContain("\n")
+        .startsWith("catalogue.json: ")
+        .contains(where, what);
   }
 }

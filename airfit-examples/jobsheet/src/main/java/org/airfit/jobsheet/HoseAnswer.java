@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.airfit.files.HoseQuestion;
 import org.airfit.files.HoseQuestion.Asked;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.Range;
 import org.airfit.run.LongestHose;
 import org.airfit.run.WiderHose;
@@ -68,11 +69,21 @@ public record HoseAnswer(HoseQuestion question, Requirement requirement, Selecti
                 .map(Part.Hose::shortest)
                 .sorted(Comparator.reverseOrder())
                 .distinct()
-                .map(length -> with(slot(question, job).reaching(Range.exactly(length)), job))
+                .filter(length -> !isLongerThan(slot(question, job), length))
+                .map(length -> with(ofLength(slot(question, job), length), job))
                 .map(reaching ->
                     new HoseAnswer(question, reaching, Selection.of(reaching, catalogue))),
             anyLength)
         : anyLength;
+  }
+
+  private static boolean isLongerThan(Slot.Hose slot, Length length) {
+    return slot.longest().filter(longest -> length.compareTo(longest) > 0).isPresent();
+  }
+
+  /** A hose of one length, which is looked for and not needed. */
+  private static Slot.Hose ofLength(Slot.Hose slot, Length length) {
+    return slot.reaching(Range.exactly(length)).ofAtMost(length);
   }
 
   /** The first answer in which the tool surely has its pressure, else the first in which it may. */

@@ -235,7 +235,7 @@ final class InWords {
           + ": what the adapter takes is not reckoned; judge it again when one is found.";
     }
     if (!depends) {
-      return arrives(proposal.result(), job, units);
+      return arrives(proposal.result(), Optional.of(proposal.resultAtBest()), job, units);
     }
     return "It depends on what is not known: at the tool from "
         + proposal
@@ -252,31 +252,43 @@ final class InWords {
 
   /** What arrives, against what is needed, in a sentence; of a range, what its worst end leaves. */
   static String arrives(RunResult result, JobSheet sheet) {
-    return arrives(result, sheet.requirement(), sheet.units());
+    return arrives(result, Optional.empty(), sheet.requirement(), sheet.units());
   }
 
-  private static String arrives(RunResult result, Requirement job, UnitSystem units) {
+  /** The same of parts of which what arrives at best may be known too. */
+  private static String arrives(
+      RunResult result, Optional<RunResult> atBest, Requirement job, UnitSystem units) {
     GaugePressure least = job.least();
     boolean isEnough =
         result.fold(delivered -> delivered.atToolGauge().compareTo(least) >= 0, starved -> false);
+    boolean isLeast = atBest
+        .map(best -> !atTool(best, least, units).equals(atTool(result, least, units)))
+        .orElse(!job.isExact());
     return (!job.isExact() && !isEnough ? "At the worst of what was told: " : "")
         + result.fold(
-            delivered -> "At the tool " + units.sayBoth(delivered.atToolGauge(), least)
+            delivered -> "At the tool " + (isLeast ? "at least " : "")
+                + units.sayBoth(delivered.atToolGauge(), least)
                 + ", needed " + units.sayBoth(least, delivered.atToolGauge()) + ": "
                 + (delivered.atToolGauge().compareTo(least) >= 0
                     ? delivered
                         .justEnough(least)
-                        .map(spare -> "just enough, " + units.say(spare) + " to spare.")
+                        .map(spare -> "just enough, " + units.say(spare) + " to spare"
+                            + (isLeast ? " at worst." : "."))
                         .or(() -> delivered
                             .lessThanAGaugeShows(least)
-                            .map(spare -> "just enough, " + units.say(spare)
-                                + " to spare, less than a gauge shows."))
+                            .map(spare -> "just enough, " + units.say(spare) + " to spare"
+                                + (isLeast ? " at worst" : "") + ", less than a gauge shows."))
                         .orElse("enough.")
                     : "too little."),
             starved -> "The tool starves: " + starved.element()
                 + " does not let its " + units.sayBoth(job.demand())
                 + " through. Even with nothing behind the last part no more than "
                 + units.sayBoth(freeAir(starved.largest(), job)) + " come through.");
+  }
+
+  /** The pressure at the tool as it is printed beside what is needed; empty where nothing arrives. */
+  private static String atTool(RunResult result, GaugePressure least, UnitSystem units) {
+    return result.fold(delivered -> units.sayBoth(delivered.atToolGauge(), least), starved -> "");
   }
 
   /** What the shares of the losses are shares of, where a part lets too little through to tell its own loss. */

@@ -97,9 +97,10 @@ final class InterviewProgram {
   private static String asked(Interview talk) {
     List<Rule> broken = talk.brokenWhateverIsAnswered();
     if (!broken.isEmpty()) {
-      return "Nothing in the catalogue can fit, whatever else is answered, so that no more is asked. Not met: "
+      return "No one answer to what is left makes anything in the catalogue fit, so that no more is asked. Not met"
+          + " whatever the answer: "
           + broken.stream().map(Rule::title).collect(Collectors.joining(", "))
-          + ". What would have to change, and what comes nearest, stands on the sheet of the job.";
+          + ". Two answers together were not tried. What would have to change, and what comes nearest, stands on the sheet of the job.";
     }
     return talk.next().isEmpty()
         ? "All was asked that can change the proposal."

@@ -46,7 +46,8 @@ final class NetworkWords {
                   (lacking.isEmpty()
                           ? enough(answers.size())
                           : tooLittle(lacking.size(), answers.size()) + names(lacking) + ". ")
-                      + "Weakest is " + worst.drop().name() + " with "
+                      + "Weakest is " + worst.drop().name()
+                      + (worst(sheet).isPresent() ? " with at least " : " with ")
                       + sheet.amounts().pressure(worst.flow().atTool()) + ", needed "
                       + sheet.amounts().pressure(worst.drop().needs()) + "."));
               sheet.forbidden().forEach(each -> lines.add(notAllowed(each)));
@@ -120,11 +121,20 @@ final class NetworkWords {
 
   /** The pipes that are not known exactly: what was taken, and what they may be. */
   private static Optional<Answer> worst(NetworkSheet sheet) {
-    List<String> said = sheet.job().branches().stream()
-        .flatMap(branch -> branch.told().stream()
-            .filter(told -> !told.isExact())
-            .map(told -> branch.name() + ": " + worst(told, sheet.job().units())))
-        .toList();
+    List<String> said = new ArrayList<>();
+    for (NetworkJob.Branch branch : sheet.job().branches()) {
+      branch
+          .told()
+          .filter(told -> !told.isExact())
+          .ifPresent(
+              told -> said.add(branch.name() + ": " + worst(told, sheet.job().units())));
+      branch
+          .regulator()
+          .filter(regulator -> branch.isDroopUntold())
+          .ifPresent(regulator ->
+              said.add(branch.name() + ": droop of " + sheet.job().units().say(regulator.droop())
+                  + " taken, may be down to none; nobody told it (common practice, no source)"));
+    }
     return said.isEmpty()
         ? Optional.empty()
         : Optional.of(new Answer(

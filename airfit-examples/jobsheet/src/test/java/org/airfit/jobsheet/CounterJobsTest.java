@@ -797,4 +797,34 @@ class CounterJobsTest {
         .doesNotContainPattern("[0-9]\\.[0-9] min")
         .contains("so its pressure may fall no further than that.");
   }
+
+  /**
+   * A tool whose air is a range has at least what is printed, and the sheet says so wherever it tells it; where all is
+   * known exactly no such word stands before it.
+   */
+  @Test
+  void a_pressure_that_is_known_at_its_worst_only_is_told_as_the_least() throws Exception {
+    for (String file : List.of("body-shop/marked-in-litres.json", "counter/by-price.json")) {
+      JobSheet sheet = sheet(file);
+      Proposal best = best(sheet);
+      boolean isRange = !sheet
+          .units()
+          .sayBoth(atTool(best.result()))
+          .equals(sheet.units().sayBoth(atTool(best.resultAtBest())));
+      assertThat(isRange).as(file).isEqualTo(file.startsWith("body-shop"));
+      String said = (isRange ? "at least " : "")
+          + sheet.units().say(atTool(best.result()), best.requirement().least());
+      assertThat(TextSheet.of(sheet).replaceAll("\\s+", " "))
+          .contains("Recommended parts: At the tool " + said, "USD, " + said + " at the tool.");
+      assertThat(PageSheet.of(sheet)).contains("At the tool " + said);
+      assertThat(OnScreen.arrives(sheet, best)).startsWith("At the tool " + said);
+    }
+  }
+
+  private static GaugePressure atTool(RunResult result) {
+    return result
+        .<Optional<GaugePressure>>fold(
+            delivered -> Optional.of(delivered.atToolGauge()), starved -> Optional.empty())
+        .orElseThrow();
+  }
 }

@@ -182,6 +182,30 @@ class DocumentExamplesTest {
     return json.startsWith("[");
   }
 
+  private static boolean isCatalogue(String json) {
+    return json.contains("\"parts\": [");
+  }
+
+  /**
+   * The whole job of the documents is answered with the whole catalogue of the documents. By hand, two sockets, two plugs,
+   * a hose and tape: 22.30 + 19.90 + 5.10 + 4.20 + 52.00 + 1.60 = 105.10.
+   */
+  @Test
+  void the_catalogue_of_the_documents_answers_the_whole_job() throws Exception {
+    List<String> catalogues =
+        blocks("json", NEVER).stream().filter(DocumentExamplesTest::isCatalogue).toList();
+    assertThat(catalogues).hasSize(1);
+    Path job = folder.resolve("job.json");
+    Files.writeString(job, jobs().findFirst().orElseThrow());
+    Files.writeString(folder.resolve("catalogue.json"), catalogues.get(0));
+    assertThat(run(List.of(job.toString(), folder.resolve("page.html").toString())))
+        .as(err.toString(StandardCharsets.UTF_8))
+        .isZero();
+    assertThat(out.toString(StandardCharsets.UTF_8))
+        .contains("RECOMMENDED PARTS", "enough", "Together 105.10 USD.")
+        .doesNotContain("Nothing in the catalogue fits");
+  }
+
   /** A part alone, as {@code docs/embedding.md} shows it; its own test reads it. */
   private static boolean isPart(String json) {
     return json.strip().startsWith("{\"kind\": \"plug\"");
@@ -217,6 +241,7 @@ class DocumentExamplesTest {
           && !isLine(json)
           && !isLetterhead(json)
           && !isPart(json)
+          && !isCatalogue(json)
           && !isInterview(json)) {
         sets.add(Document.of("block", Json.read("block", json)));
       }

@@ -273,6 +273,18 @@ class HoseQuestionsTest {
     assertThat(best(answered(of38)).hose("hose to the ratchet").bore().label()).isEqualTo("3/8 in");
   }
 
+  /** Nobody needs the longest hose: the sheet does not say that so much is needed, and an end that is told holds. */
+  @Test
+  void a_longest_hose_is_not_told_as_needed_and_is_no_longer_than_told() throws Exception {
+    JobSheet sheet = JobSheet.of(Disk.job(JOBS.resolve("body-shop/longest-beside-sanders.json")));
+    assertThat(TextSheet.of(sheet).replaceAll("\\s+", " "))
+        .contains("line 3, air ratchet: 100 ft of hose, the length looked for.")
+        .doesNotContain("100 ft needed");
+    Job job = job(RATCHET, RATCHET.replace("25 ft", "longest") + ", \"atMost\": \"60 ft\"");
+    assertThat(best(answered(job)).hose("hose to the ratchet").shortest())
+        .isEqualTo(Length.parse("50 ft"));
+  }
+
   @Test
   void one_question_is_answered_at_a_time_in_all_lines_together() {
     assertThatExceptionOfType(WrongFileException.class)

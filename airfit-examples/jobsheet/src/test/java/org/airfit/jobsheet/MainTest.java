@@ -500,8 +500,8 @@ class MainTest {
         Arguments.of(
             "\"catalogue\": \"catalogue.json\"",
             "\"catalogue\": \"none.json\"",
-            "none.json: there is no such file",
-            ""),
+            "catalogue: was \"none.json\"; there is no such file: ",
+            "none.json"),
         Arguments.of(
             "\"readings\":",
             "\"worn\": \"3 mm\", \"readings\":",
@@ -511,7 +511,10 @@ class MainTest {
             "\"readings\":", "\"worn\": \"a little\", \"readings\":", "atHand.worn", "a little"),
         Arguments.of("\"line\": [", "\"line\": {\"a\": [", "weak", "JSON"),
         Arguments.of(
-            "\"customer\":", "\"job\": \"twice\", \"customer\":", "job.json: line", "Duplicate"));
+            "\"customer\":",
+            "\"job\": \"twice\", \"customer\":",
+            "job.json: line",
+            "the field \"job\" stands twice in one object"));
   }
 
   @ParameterizedTest
@@ -543,7 +546,10 @@ class MainTest {
             "\"kind\": \"hose\"",
             "\"kind\": \"pipe\"",
             "parts[11].kind: was \"pipe\"; accepted: socket, plug, hose, adapter"),
-        Arguments.of("\"id\": \"P-11\"", "\"id\": \"P-10\"", "id of a part must be unique"),
+        Arguments.of(
+            "\"id\": \"P-11\"",
+            "\"id\": \"P-10\"",
+            "parts[7].id: \"P-10\" is the id of parts[6] already"),
         Arguments.of(
             "\"criticalPressureRatio\": 0.27",
             "\"criticalPressureRatio\": 1.27",
