@@ -70,11 +70,36 @@ public enum PressureUnit implements Unit {
    * Prints a pressure in bar or in psi, whichever takes fewer digits, as a refusal does: a pressure that somebody typed
    * is most likely told in the unit that was typed.
    *
-   * @param pressure a gauge pressure, an absolute one or a pressure loss
+   * @param pressure the pressure
    * @return the pressure with all its digits, such as "90 psig" or "6.2 bar(g)"; in bar where both take as many
    */
-  public static String inFewestDigits(Quantity<?, PressureUnit> pressure) {
-    String bar = Objects.requireNonNull(pressure, "pressure").inFull(BAR);
+  public static String inFewestDigits(GaugePressure pressure) {
+    return shorter(Objects.requireNonNull(pressure, "pressure"));
+  }
+
+  /**
+   * Prints a pressure in bar or in psi, whichever takes fewer digits, as a refusal does: a pressure that somebody typed
+   * is most likely told in the unit that was typed.
+   *
+   * @param pressure the pressure
+   * @return the pressure with all its digits, such as "14.7 psia" or "1.013 bar(a)"; in bar where both take as many
+   */
+  public static String inFewestDigits(AbsolutePressure pressure) {
+    return shorter(Objects.requireNonNull(pressure, "pressure"));
+  }
+
+  /**
+   * Prints a pressure loss in the same way.
+   *
+   * @param drop the loss
+   * @return the loss with all its digits, such as "5 psi" or "0.2 bar"; in bar where both take as many
+   */
+  public static String inFewestDigits(PressureDrop drop) {
+    return shorter(Objects.requireNonNull(drop, "drop"));
+  }
+
+  private static String shorter(Quantity<?, PressureUnit> pressure) {
+    String bar = pressure.inFull(BAR);
     String psi = pressure.inFull(PSI);
     return psi.indexOf(' ') < bar.indexOf(' ') ? psi : bar;
   }

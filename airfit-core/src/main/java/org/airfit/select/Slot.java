@@ -225,6 +225,7 @@ public sealed interface Slot {
      *
      * @param range between which lengths the one lies that it must have at least
      * @return this with the length
+     * @throws IllegalArgumentException if the most of {@code range} is above the length that it may have at most
      */
     public Hose reaching(Range<Length> range) {
       return new Hose(name, range, isWhip, atMost, bore, hose);
