@@ -3,6 +3,7 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.airfit.internal.Interruption;
 
 /**
  * Leaves out of choices that have the same open end those that cannot be listed, whatever follows: those that as many
@@ -42,6 +43,7 @@ final class Front {
     sorted.sort(Choice.ORDER);
     List<Choice> kept = new ArrayList<>();
     for (Choice choice : sorted) {
+      Interruption.check(PartSearch.SUBJECT);
       if (!isBeaten(choice, kept, staysDifferent)) {
         kept.add(choice);
       }
@@ -91,6 +93,7 @@ final class Front {
     sorted.sort(Comparator.comparingLong(Candidate::cost).thenComparingInt(Candidate::rank));
     List<Candidate> kept = new ArrayList<>();
     for (Candidate candidate : sorted) {
+      Interruption.check(PartSearch.SUBJECT);
       int before = 0;
       for (Candidate other : kept) {
         if (other.isAsGoodAs(candidate)

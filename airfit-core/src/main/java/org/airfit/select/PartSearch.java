@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
+import org.airfit.internal.Interruption;
 import org.airfit.joint.Chain;
 
 /**
@@ -27,6 +28,9 @@ import org.airfit.joint.Chain;
  * horizon, it is set to the last of them, and gone once more with all: nothing else can come before that one.
  */
 final class PartSearch {
+
+  /** What ends where its thread is interrupted. */
+  static final String SUBJECT = "the search for parts";
 
   /** How many choices that end alike are followed at first. */
   private static final int SOME = 16;
@@ -452,6 +456,7 @@ final class PartSearch {
       }
 
       private Choice with(Choice choice, Candidate part) {
+        Interruption.check(SUBJECT);
         looked++;
         Passage passage = passages.computeIfAbsent(part, this::passage);
         double behind = passage.atWorst().applyAsDouble(choice.pascals);
