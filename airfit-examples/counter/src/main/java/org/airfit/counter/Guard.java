@@ -13,6 +13,7 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.Future;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.SynchronousQueue;
 import java.util.concurrent.ThreadPoolExecutor;
@@ -35,6 +36,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>No thread waits for a body: it is taken in as it comes, so that bodies that never come hold nothing but a
  * connection. What computes has threads of its own, as many as may compute at once; who finds all busy is sent away.
+ * What takes too long is answered so, and its thread is interrupted, by which its search ends. What asks the database
+ * never is: an embedded database closes its file when that happens.
  */
 final class Guard extends Handler.Abstract {
 
@@ -236,22 +239,25 @@ final class Guard extends Handler.Abstract {
     private void work(Endpoint.Found found, byte[] bytes) {
       Endpoint endpoint = found.endpoint();
       try {
-        CompletableFuture<Answering.Answer> answer = CompletableFuture.supplyAsync(
-            () -> {
-              try {
-                return answers.answer(
-                    endpoint, found.word(), endpoint.isPost() ? Bodies.read(bytes) : Map.of());
-              } catch (Problem e) {
-                throw new CompletionException(e);
-              }
-            },
-            endpoint.work() == Endpoint.Work.COMPUTES ? computing : looking);
+        boolean computes = endpoint.work() == Endpoint.Work.COMPUTES;
+        CompletableFuture<Answering.Answer> answer = new CompletableFuture<>();
+        Future<?> work = (computes ? computing : looking).submit(() -> {
+          try {
+            answer.complete(answers.answer(
+                endpoint, found.word(), endpoint.isPost() ? Bodies.read(bytes) : Map.of()));
+          } catch (Problem | RuntimeException | Error e) {
+            answer.completeExceptionally(e);
+          }
+        });
         var unused = answer
             .orTimeout(settings.longest().toMillis(), TimeUnit.MILLISECONDS)
             .handle((told, failure) -> {
               if (failure == null) {
                 send(told.status(), JSON, Bodies.write(told.object()), Map.of());
               } else {
+                if (computes && failure instanceof TimeoutException) {
+                  work.cancel(/* mayInterruptIfRunning= */ true); // nobody waits for it any more
+                }
                 refuse(problem(failure));
               }
               return true;
@@ -285,7 +291,8 @@ final class Guard extends Handler.Abstract {
             503,
             "too-slow",
             "The answer was not ready within " + inWords(settings.longest())
-                + "; ask for less: fewer parts to choose, a smaller catalogue, a smaller network.");
+                + " and was given up; ask for less: fewer parts to choose, a catalogue of fewer articles (those of"
+                + " the kinds and sizes in question, as one of the files), a smaller network.");
       }
       FAULTS.log(System.Logger.Level.ERROR, what, cause);
       return new Problem(500, "fault", "Something failed here; it is noted.");

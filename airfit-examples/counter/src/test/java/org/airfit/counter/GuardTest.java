@@ -123,7 +123,7 @@ class GuardTest {
             .contains("urn:airfit:too-slow", "The answer was not ready within 1500 ms");
       }
       assertThat(till.post("/run", "{}").statusCode())
-          .as("what is given up still computes")
+          .as("what does not heed that it is given up keeps its place")
           .isEqualTo(503);
       end.countDown();
       HttpResponse<String> answer = till.post("/run", "{}");
@@ -132,6 +132,34 @@ class GuardTest {
         answer = till.post("/run", "{}");
       }
       assertThat(answer.statusCode()).isEqualTo(200);
+    }
+  }
+
+  @Test
+  void what_is_given_up_is_interrupted_and_what_comes_behind_it_is_not() throws Exception {
+    CountDownLatch interrupted = new CountDownLatch(1);
+    try (CounterService service = service(limited(1, 500, 5_000), (endpoint, word, body) -> {
+      if (endpoint == Endpoint.MATING) {
+        try {
+          Thread.sleep(20_000);
+        } catch (InterruptedException e) {
+          interrupted.countDown();
+        }
+      }
+      return new Answering.Answer(200, Map.of("isInterrupted", Thread.interrupted()));
+    })) {
+      Till till = new Till(service.port());
+      assertThat(till.post("/mating", "{}").body())
+          .contains(
+              "The answer was not ready within 500 ms and was given up; ask for less: fewer parts to choose,",
+              "a catalogue of fewer articles");
+      assertThat(interrupted.await(5, TimeUnit.SECONDS)).isTrue();
+      HttpResponse<String> next = till.post("/run", "{}");
+      for (int again = 0; next.statusCode() == 503 && again < 100; again++) {
+        Thread.sleep(20);
+        next = till.post("/run", "{}");
+      }
+      assertThat(next.body()).isEqualTo("{\"isInterrupted\":false}");
     }
   }
 
@@ -230,11 +258,15 @@ class GuardTest {
     }
   }
 
+  /** Waits whether it is interrupted or not. */
   private static void await(CountDownLatch latch) {
-    try {
-      latch.await();
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
+    while (true) {
+      try {
+        latch.await();
+        return;
+      } catch (InterruptedException e) {
+        // it goes on
+      }
     }
   }
 

@@ -7,6 +7,10 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 
@@ -29,6 +33,11 @@ public final class Database implements AutoCloseable {
   private static final String ROLLED_BACK = "40";
 
   private final HikariDataSource pool;
+  private final ExecutorService threads = Executors.newCachedThreadPool(task -> {
+    Thread thread = new Thread(task, "stock");
+    thread.setDaemon(true);
+    return thread;
+  });
 
   private Database(HikariDataSource pool) {
     this.pool = pool;
@@ -131,7 +140,37 @@ public final class Database implements AutoCloseable {
     return run(work, Connection.TRANSACTION_REPEATABLE_READ);
   }
 
+  /**
+   * Runs work on a thread of its own and waits for its end, even where the caller is interrupted, who stays so: H2
+   * closes its file for all when a thread is interrupted that reads or writes it.
+   */
   private <T> T run(Work<T> work, int isolation) throws SQLException {
+    Future<T> running = threads.submit(() -> runHere(work, isolation));
+    boolean isInterrupted = false;
+    try {
+      while (true) {
+        try {
+          return running.get();
+        } catch (InterruptedException e) {
+          isInterrupted = true;
+        }
+      }
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof SQLException wrong) {
+        throw wrong;
+      }
+      if (e.getCause() instanceof RuntimeException wrong) {
+        throw wrong;
+      }
+      throw new IllegalStateException("work on the database failed", e.getCause());
+    } finally {
+      if (isInterrupted) {
+        Thread.currentThread().interrupt();
+      }
+    }
+  }
+
+  private <T> T runHere(Work<T> work, int isolation) throws SQLException {
     try (Connection connection = pool.getConnection()) {
       connection.setTransactionIsolation(isolation);
       boolean isDone = false;
@@ -151,6 +190,7 @@ public final class Database implements AutoCloseable {
   /** Closes all connections. */
   @Override
   public void close() {
+    threads.shutdown();
     pool.close();
   }
 }
