@@ -60,6 +60,35 @@ class MainTest {
   }
 
   @Test
+  void a_table_with_rejects_ends_with_1_and_one_that_is_not_there_with_2() throws Exception {
+    assertThat(run("shop", BOATYARD.toString(), "USD").code()).isZero();
+    Path table = folder.resolve("articles.csv");
+    Files.writeString(
+        table, "kind,id,name,price,quantity\ndrain,D-1,Drain,4,5\ndrain,D-2,Drain,-4,5\n");
+    Told some = run("load", table.toString());
+    assertThat(some.code()).isEqualTo(1);
+    assertThat(some.out())
+        .contains("2 rows in, 1 stored, 1 rejected")
+        .contains("\"was \"\"-4\"\"; accepted: an amount from 0 to below 100000000 with a point");
+    assertThat(some.err().strip())
+        .isEqualTo("1 of 2 rows of articles.csv were not stored, the others were; mend them as the"
+            + " list above says, and load the file again.");
+    Path rejects = folder.resolve("rejects.csv");
+    assertThat(run("load", table.toString(), rejects.toString()).err())
+        .contains("mend them as " + rejects + " says");
+    Told itself = run("load", table.toString(), table.toString());
+    assertThat(itself.code()).isEqualTo(2);
+    Told none = run("load", folder.resolve("nofile.csv").toString());
+    assertThat(none.code()).isEqualTo(2);
+    assertThat(none.err())
+        .contains("nofile.csv: there is no such file; give the path of a table of articles")
+        .hasLineCount(1);
+    Told all = run("load", Files.writeString(table, "kind,id,name\ndrain,D-1,Drain\n").toString());
+    assertThat(all.code()).isZero();
+    assertThat(all.err()).isEmpty();
+  }
+
+  @Test
   void what_is_measured_is_never_the_shop() throws Exception {
     assertThat(run("shop", BOATYARD.toString(), "USD").code()).isZero();
     Told refused = run("measure");

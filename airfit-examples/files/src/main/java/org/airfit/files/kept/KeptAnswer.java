@@ -160,7 +160,7 @@ public final class KeptAnswer {
       throw new WrongFileException(
           file,
           FORM_FIELD,
-          "must be " + FORM + ", the form of kept answer that is read here, was "
+          "must be " + FORM + ", a number without quotation marks, the form of kept answer that is read here, was "
               + Canonical.text(root.get(FORM_FIELD)));
     }
     Map<String, Object> hashes = Document.fields(told(file, root, HASHES));
