@@ -210,9 +210,20 @@ class GuardTest {
   void with_a_token_only_who_shows_it_is_answered() throws Exception {
     Settings settings = Settings.usual().at("127.0.0.1", 0, Optional.of("0123456789abcdef"));
     try (CounterService service =
-        service(settings, (endpoint, word, body) -> new Answering.Answer(200, DONE))) {
+        service(
+            settings,
+            (endpoint, word, body) -> new Answering.Answer(
+                200,
+                endpoint == Endpoint.HEALTH
+                    ? Map.of("status", "up", "stockVersion", 7)
+                    : DONE))) {
       Till till = new Till(service.port());
-      assertThat(till.get("/health").statusCode()).isEqualTo(200);
+      HttpResponse<String> health = till.get("/health");
+      assertThat(health.statusCode()).as("open to a probe without a token").isEqualTo(200);
+      assertThat(health.body()).as("which is told nothing else").isEqualTo("{\"status\":\"up\"}");
+      assertThat(till.send(till.to("/health").header("Authorization", "Bearer 0123456789abcdef"))
+              .body())
+          .contains("\"stockVersion\":7");
       HttpResponse<String> refused = till.get("/stock/catalogue.json");
       assertThat(refused.statusCode()).isEqualTo(401);
       assertThat(refused.headers().firstValue("WWW-Authenticate")).contains("Bearer");
