@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -86,6 +89,24 @@ class MainTest {
     Told all = run("load", Files.writeString(table, "kind,id,name\ndrain,D-1,Drain\n").toString());
     assertThat(all.code()).isZero();
     assertThat(all.err()).isEmpty();
+  }
+
+  @Test
+  void what_another_process_has_open_is_told_with_what_to_do() throws Exception {
+    assertThat(run("shop", BOATYARD.toString(), "USD").code()).isZero();
+    Path table = folder.resolve("articles.csv");
+    Files.writeString(table, "kind,id,name\ndrain,D-1,Drain\n");
+    Path file = folder.resolve("stock").resolve("stock.mv.db");
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE);
+        FileLock lock = channel.lock()) { // as another process holds it
+      assertThat(lock.isValid()).isTrue();
+      Told refused = run("load", table.toString());
+      assertThat(refused.code()).isEqualTo(2);
+      assertThat(refused.err().strip())
+          .isEqualTo("the database cannot be opened: another process has it open, such as a service that runs; stop"
+              + " that, do this, and start it again. PostgreSQL lets several in at once.");
+    }
+    assertThat(run("load", table.toString()).code()).isZero();
   }
 
   @Test

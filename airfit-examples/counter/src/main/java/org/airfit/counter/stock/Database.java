@@ -20,6 +20,9 @@ public final class Database implements AutoCloseable {
   private static final String H2 = "jdbc:h2:";
   private static final String POSTGRESQL = "jdbc:postgresql:";
 
+  /** What H2 says where another process has the file. */
+  private static final int OPEN_ELSEWHERE = 90020;
+
   /** So many transactions run at once; our own choice. */
   private static final int MOST_CONNECTIONS = 10;
 
@@ -88,8 +91,23 @@ public final class Database implements AutoCloseable {
     try {
       return new Database(new HikariDataSource(config));
     } catch (RuntimeException e) {
-      throw new SQLException("the database cannot be opened: " + e.getMessage(), e);
+      throw new SQLException(
+          "the database cannot be opened: "
+              + (isOpenElsewhere(e)
+                  ? "another process has it open, such as a service that runs; stop that, do this, and start it"
+                      + " again. PostgreSQL lets several in at once."
+                  : e.getMessage()),
+          e);
     }
+  }
+
+  private static boolean isOpenElsewhere(Throwable failure) {
+    for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+      if (cause instanceof SQLException sql && sql.getErrorCode() == OPEN_ELSEWHERE) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
