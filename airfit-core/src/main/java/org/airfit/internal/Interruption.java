@@ -15,8 +15,9 @@ public final class Interruption {
    */
   public static void check(String what) {
     if (Thread.currentThread().isInterrupted()) {
-      throw new CancellationException(what
-          + " ended without an answer: its thread was interrupted; ask again where that was not meant");
+      throw new CancellationException(
+          what
+              + " ended without an answer: its thread was interrupted; ask again where that was not meant");
     }
   }
 }

@@ -40,8 +40,9 @@ class InterruptedNetworkTest {
     Thread.currentThread().interrupt();
     assertThatExceptionOfType(CancellationException.class)
         .isThrownBy(solving)
-        .withMessage("the computing of the network ended without an answer: its thread was interrupted; ask again where that was not"
-            + " meant");
+        .withMessage(
+            "the computing of the network ended without an answer: its thread was interrupted; ask again where that was not"
+                + " meant");
     assertThat(Thread.interrupted()).as("the thread stays interrupted").isTrue();
   }
 

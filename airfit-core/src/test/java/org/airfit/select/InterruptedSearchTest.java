@@ -33,8 +33,9 @@ class InterruptedSearchTest {
     Thread.currentThread().interrupt();
     assertThatExceptionOfType(CancellationException.class)
         .isThrownBy(search)
-        .withMessage("the search for parts ended without an answer: its thread was interrupted; ask again where that"
-            + " was not meant");
+        .withMessage(
+            "the search for parts ended without an answer: its thread was interrupted; ask again where that"
+                + " was not meant");
     assertThat(Thread.interrupted()).as("the thread stays interrupted").isTrue();
   }
 
@@ -62,9 +63,9 @@ class InterruptedSearchTest {
           facts, hose.bore(), hose.conduitRange(), female, End.parse("3/8 NPT male")));
     }
     Length reach = Length.ofMetres(9.0);
-    Requirement job = Shelf.cheapest(Requirement.forTool(
-                FreeAirFlow.ofAnrLitresPerSecond(10.0), GaugePressure.ofBar(6.0))
-            .toolInlet(female))
+    Requirement job = Shelf.cheapest(
+            Requirement.forTool(FreeAirFlow.ofAnrLitresPerSecond(10.0), GaugePressure.ofBar(6.0))
+                .toolInlet(female))
         .layout(Layout.of(
             List.of(Slot.hose("one", reach), Slot.hose("two", reach), Slot.hose("three", reach))))
         .build();

@@ -587,8 +587,8 @@ class InterviewTest {
     assertThat(foundry.hottest()).contains(Temperature.ofCelsius(45.0));
     Requirement store = talk.with(Topic.HOTTEST, "-18 °C").requirement().orElseThrow();
     assertThat(store.coldest()).contains(Temperature.ofCelsius(-18.0));
-    Interview told = talk(
-        Shelf.job().temperatures(Temperature.ofCelsius(-20.0), Temperature.ofCelsius(50.0)));
+    Interview told =
+        talk(Shelf.job().temperatures(Temperature.ofCelsius(-20.0), Temperature.ofCelsius(50.0)));
     Requirement warmer = told.with(Topic.HOTTEST, "60 °C").requirement().orElseThrow();
     assertThat(warmer.coldest()).as("told before").contains(Temperature.ofCelsius(-20.0));
     assertThat(warmer.hottest()).contains(Temperature.ofCelsius(60.0));

@@ -166,8 +166,7 @@ public final class Main {
     return SOME_REJECTED;
   }
 
-  private static int shop(
-      Stock stock, Path file, String currency, PrintStream out, PrintStream err)
+  private static int shop(Stock stock, Path file, String currency, PrintStream out, PrintStream err)
       throws SQLException, WrongFileException, IOException {
     ShopCatalogue catalogue = Disk.catalogue(file);
     Map<String, Object> fields = Disk.fields(file, new ArrayList<>());

@@ -320,14 +320,15 @@ class CounterServiceTest {
               ? "{\"one\": \"1/4 NPT male\", \"other\": \"G 1/4 female\", \"colour\": 1}"
               : path.equals("/run")
                   ? "{\"supply\": \"90 psig\", \"flow\": \"20 scfm\", \"elements\": [{}], \"colour\": 1}"
-                  : "{\"job\": {}, \"colour\": 1}".replace(
-                      path.equals("/identify") ? "\"job\": {}, " : "#", ""));
+                  : "{\"job\": {}, \"colour\": 1}"
+                      .replace(path.equals("/identify") ? "\"job\": {}, " : "#", ""));
       JsonNode problem = MAPPER.readTree(answer.body());
       assertThat(problem.path("field").asText()).as(path).isEqualTo("colour");
       assertThat(problem.path("accepted").asText())
           .as(path)
           .endsWith(path.equals("/select") ? ", whole" : ", medium, whole");
-      assertThat(problem.path("detail").asText()).endsWith(problem.path("accepted").asText());
+      assertThat(problem.path("detail").asText())
+          .endsWith(problem.path("accepted").asText());
     }
   }
 

@@ -209,14 +209,10 @@ class GuardTest {
   @Test
   void with_a_token_only_who_shows_it_is_answered() throws Exception {
     Settings settings = Settings.usual().at("127.0.0.1", 0, Optional.of("0123456789abcdef"));
-    try (CounterService service =
-        service(
-            settings,
-            (endpoint, word, body) -> new Answering.Answer(
-                200,
-                endpoint == Endpoint.HEALTH
-                    ? Map.of("status", "up", "stockVersion", 7)
-                    : DONE))) {
+    try (CounterService service = service(
+        settings,
+        (endpoint, word, body) -> new Answering.Answer(
+            200, endpoint == Endpoint.HEALTH ? Map.of("status", "up", "stockVersion", 7) : DONE))) {
       Till till = new Till(service.port());
       HttpResponse<String> health = till.get("/health");
       assertThat(health.statusCode()).as("open to a probe without a token").isEqualTo(200);

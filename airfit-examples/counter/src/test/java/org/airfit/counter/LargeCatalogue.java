@@ -53,8 +53,7 @@ final class LargeCatalogue {
         heap("after it");
       }
       timed(
-          "/interview",
-          () -> size(answers.answer(Endpoint.INTERVIEW, "", Map.of("job", noYear))));
+          "/interview", () -> size(answers.answer(Endpoint.INTERVIEW, "", Map.of("job", noYear))));
       heap("at the end");
     }
   }

@@ -86,7 +86,8 @@ class MainTest {
     assertThat(none.err())
         .contains("nofile.csv: there is no such file; give the path of a table of articles")
         .hasLineCount(1);
-    Told all = run("load", Files.writeString(table, "kind,id,name\ndrain,D-1,Drain\n").toString());
+    Told all =
+        run("load", Files.writeString(table, "kind,id,name\ndrain,D-1,Drain\n").toString());
     assertThat(all.code()).isZero();
     assertThat(all.err()).isEmpty();
   }
@@ -103,8 +104,9 @@ class MainTest {
       Told refused = run("load", table.toString());
       assertThat(refused.code()).isEqualTo(2);
       assertThat(refused.err().strip())
-          .isEqualTo("the database cannot be opened: another process has it open, such as a service that runs; stop"
-              + " that, do this, and start it again. PostgreSQL lets several in at once.");
+          .isEqualTo(
+              "the database cannot be opened: another process has it open, such as a service that runs; stop"
+                  + " that, do this, and start it again. PostgreSQL lets several in at once.");
     }
     assertThat(run("load", table.toString()).code()).isZero();
   }

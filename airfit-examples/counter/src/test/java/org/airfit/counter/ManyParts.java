@@ -19,17 +19,17 @@ final class ManyParts {
       String size = SIZES[i / 5 % SIZES.length];
       String kind = i % 5 == 0 ? "socket" : i % 5 == 1 ? "plug" : i % 5 == 2 ? "adapter" : "hose";
       double price = 3.0 + (i * 7919L % 9973) / 100.0;
-      String fields =
-          switch (kind) {
-            case "socket" -> "gannet,,Cv %.3f,,,,,%s NPT female,".formatted(1.0 + i % 997 / 500.0, size);
-            case "plug" -> ",gannet,,,,,,%s NPT male,".formatted(size);
-            case "adapter" ->
-              ",,,,%.2f mm,40 mm,drawn copper or brass,%s NPT male,%s NPT female"
-                  .formatted(7.0 + i % 991 / 200.0, size, SIZES[i / 15 % SIZES.length]);
-            default ->
-              ",,,3/8 in,%.3f mm,%.2f m,smooth rubber hose,%s NPT male,%s NPT male"
-                  .formatted(8.0 + i % 983 / 100.0, 10.0 + i % 499 / 100.0, size, size);
-          };
+      String fields = switch (kind) {
+        case "socket" ->
+          "gannet,,Cv %.3f,,,,,%s NPT female,".formatted(1.0 + i % 997 / 500.0, size);
+        case "plug" -> ",gannet,,,,,,%s NPT male,".formatted(size);
+        case "adapter" ->
+          ",,,,%.2f mm,40 mm,drawn copper or brass,%s NPT male,%s NPT female"
+              .formatted(7.0 + i % 991 / 200.0, size, SIZES[i / 15 % SIZES.length]);
+        default ->
+          ",,,3/8 in,%.3f mm,%.2f m,smooth rubber hose,%s NPT male,%s NPT male"
+              .formatted(8.0 + i % 983 / 100.0, 10.0 + i % 499 / 100.0, size, size);
+      };
       table.append(String.format(
           Locale.ROOT,
           "%s,M-%d,%s %d,%.2f,%.2f,9,%s,16 bar(g),%s%n",

@@ -44,8 +44,7 @@ class SlowQuestionTest {
     assertThat(stock.load("many.csv", new StringReader(ManyParts.table(500))).rejects())
         .isEmpty();
     service = CounterService.start(
-        Settings.usual()
-            .limitedTo(1, Duration.ofMillis(LONGEST_MILLIS), Duration.ofSeconds(10)),
+        Settings.usual().limitedTo(1, Duration.ofMillis(LONGEST_MILLIS), Duration.ofSeconds(10)),
         stock,
         Shelf.of(database, Clock.systemUTC()));
     till = new Till(service.port());
@@ -58,8 +57,7 @@ class SlowQuestionTest {
   }
 
   private static Map<String, Object> job() throws Exception {
-    Map<String, Object> job =
-        Disk.fields(EXAMPLES.resolve("three-offers.json"), new ArrayList<>());
+    Map<String, Object> job = Disk.fields(EXAMPLES.resolve("three-offers.json"), new ArrayList<>());
     job.remove("catalogue");
     return job;
   }

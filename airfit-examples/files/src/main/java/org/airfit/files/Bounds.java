@@ -56,10 +56,11 @@ record Bounds(String what, double least, double most, double tiniest, String inW
       new Bounds("amount of money", -1.0e8, 1.0e8, 0.0, "in [-1e8, 1e8] of its currency");
 
   /** What stands without a unit: hours, a share, a sum of K. */
-  static final Bounds NUMBER = new Bounds("number without a unit", -1.0e9, 1.0e9, 0.0, "in [-1e9, 1e9]");
+  static final Bounds NUMBER =
+      new Bounds("number without a unit", -1.0e9, 1.0e9, 0.0, "in [-1e9, 1e9]");
 
-  static final List<Bounds> ALL = List.of(
-      GAUGE, ABSOLUTE, DROP, FLOW, LENGTH, TEMPERATURE, VOLUME, CONDUCTANCE, MONEY, NUMBER);
+  static final List<Bounds> ALL =
+      List.of(GAUGE, ABSOLUTE, DROP, FLOW, LENGTH, TEMPERATURE, VOLUME, CONDUCTANCE, MONEY, NUMBER);
 
   /**
    * Lets a value pass; of a range and of a capacity both ends.
@@ -107,8 +108,8 @@ record Bounds(String what, double least, double most, double tiniest, String inW
   void check(double value) {
     boolean isTiny = value != 0.0 && Math.abs(value) < tiniest;
     if (!(value >= least && value <= most) || isTiny) {
-      throw new IllegalArgumentException(
-          what + " must be " + inWords + "; no plant has such a one, look at the number and its unit");
+      throw new IllegalArgumentException(what + " must be " + inWords
+          + "; no plant has such a one, look at the number and its unit");
     }
   }
 }

@@ -188,10 +188,8 @@ final class JobTool {
     if (low.isEmpty() && high.isEmpty()) {
       return;
     }
-    Temperature cold =
-        low.isPresent() ? low.get().least(Temperature::parse) : USUAL_LOWEST;
-    Temperature hot =
-        high.isPresent() ? high.get().most(Temperature::parse) : USUAL_HIGHEST;
+    Temperature cold = low.isPresent() ? low.get().least(Temperature::parse) : USUAL_LOWEST;
+    Temperature hot = high.isPresent() ? high.get().most(Temperature::parse) : USUAL_HIGHEST;
     if (low.isPresent() && high.isPresent()) {
       PartFields.requireOrder(low.get(), cold, high.get(), hot);
       requirement.temperatures(cold, hot);

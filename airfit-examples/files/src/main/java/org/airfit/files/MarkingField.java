@@ -81,8 +81,8 @@ final class MarkingField {
   /** The air that the marking tells, with how it was read among the remarks. */
   Optional<Range<FreeAirFlow>> air(AirState around, List<String> remarks)
       throws WrongFileException {
-    Optional<Range<FreeAirFlow>> air = field.build(
-        () -> marking.air(around.pressure(), around.temperature()));
+    Optional<Range<FreeAirFlow>> air =
+        field.build(() -> marking.air(around.pressure(), around.temperature()));
     if (air.isPresent()) {
       field.typed(text -> air.get());
     }

@@ -67,9 +67,7 @@ class BoundsTest {
 
   private static Job read(String job) throws WrongFileException {
     return Disk.job(
-        YARD.resolve("job.json"),
-        Document.fields(Json.read("job.json", job)),
-        new ArrayList<>());
+        YARD.resolve("job.json"), Document.fields(Json.read("job.json", job)), new ArrayList<>());
   }
 
   @ParameterizedTest(name = "{1} in {0}")

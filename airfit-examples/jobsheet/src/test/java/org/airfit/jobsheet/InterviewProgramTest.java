@@ -304,7 +304,8 @@ class InterviewProgramTest {
     assertThat(conditions(both))
         .containsEntry("coldest", "-10 °C")
         .containsEntry("hottest", "100 °F");
-    InterviewFile again = InterviewFile.of(both.fields(), CATALOGUE.toAbsolutePath().toString());
+    InterviewFile again =
+        InterviewFile.of(both.fields(), CATALOGUE.toAbsolutePath().toString());
     InterviewFile colder = again.with(Subject.ofJob(Topic.COLDEST), "-20 °C");
     assertThat(conditions(colder)).as("told in a file before").containsEntry("hottest", "100 °F");
     assertThat(colder.job(at()).requirement().hottest()).contains(Temperature.parse("100 °F"));

@@ -136,8 +136,10 @@ enum Column {
                 MONEY,
                 "an amount from 0 to below 100000000 with a point and at most 4 decimals, such as 12.50"));
       case NUMBER ->
-        new BigDecimal(
-            required(text, NUMBER, "a number from 0 to 999999999 with a point and at most 9 decimals, such as 0.3"));
+        new BigDecimal(required(
+            text,
+            NUMBER,
+            "a number from 0 to 999999999 with a point and at most 9 decimals, such as 0.3"));
       case YES -> yes(text);
       case WORDS -> words(cell);
     };

@@ -314,7 +314,8 @@ final class Reader {
       return input.maker().apply(told);
     } catch (IllegalArgumentException e) {
       String complaint = String.valueOf(e.getMessage());
-      throw wrong(blamed(type, complaint).map(name -> inside(place, name)).orElse(place), complaint);
+      throw wrong(
+          blamed(type, complaint).map(name -> inside(place, name)).orElse(place), complaint);
     }
   }
 

@@ -38,9 +38,7 @@ final class AnswerText {
             rule ->
                 Map.of("rule", rule.rule(), "outcome", rule.outcome(), "reason", rule.reason())));
     plain.put("toGive", answer.toGive());
-    plain.put(
-        "cautions",
-        list(answer.cautions(), AnswerText::caution));
+    plain.put("cautions", list(answer.cautions(), AnswerText::caution));
     return plain;
   }
 

@@ -41,14 +41,17 @@ record Answered(
   /** The same as far as an answer holds it that was kept by an earlier form: what that lacks is left out. */
   Answered asFarAs(Answered earlier) {
     boolean needs = earlier.before.filter(air -> air.needs().isEmpty()).isEmpty();
-    boolean cautions = earlier.proposals.stream().noneMatch(each -> each.cautions().isEmpty());
+    boolean cautions =
+        earlier.proposals.stream().noneMatch(each -> each.cautions().isEmpty());
     return new Answered(
         kind,
         units,
         headline,
         plug,
         needs ? before : before.map(AirTold::withoutNeed),
-        cautions ? proposals : proposals.stream().map(PartsTold::withoutCautions).toList(),
+        cautions
+            ? proposals
+            : proposals.stream().map(PartsTold::withoutCautions).toList(),
         rules,
         toGive,
         this.cautions);

@@ -148,8 +148,7 @@ final class Answering {
   private Answered.PartsTold told(Proposal proposal, Set<Answered.CautionTold> shown) {
     List<Answered.AirTold> air = new ArrayList<>();
     for (Proposal way : proposal.toEachTool()) {
-      air.add(told(
-          way.requirement().way().orElse(job.toolName()), way.result(), Optional.empty()));
+      air.add(told(way.requirement().way().orElse(job.toolName()), way.result(), Optional.empty()));
     }
     Set<Answered.CautionTold> own = told(proposal.cautions(units));
     own.removeAll(shown);
@@ -168,8 +167,7 @@ final class Answering {
         part.facts().rating());
   }
 
-  private static Answered.AirTold told(
-      String tool, RunResult run, Optional<GaugePressure> needs) {
+  private static Answered.AirTold told(String tool, RunResult run, Optional<GaugePressure> needs) {
     return run.fold(
         delivered -> new Answered.AirTold(
             tool,

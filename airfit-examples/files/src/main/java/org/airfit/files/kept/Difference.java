@@ -583,7 +583,8 @@ public sealed interface Difference {
       return line + ", " + who
           + (isEnough() ? " has enough now, which it had not then" : " no longer has enough")
           + ": it needs " + units.say(needed) + ", and "
-          + arrives.map(there -> units.say(there, needed) + " arrive.")
+          + arrives
+              .map(there -> units.say(there, needed) + " arrive.")
               .orElse("its air does not pass.");
     }
   }

@@ -161,7 +161,8 @@ public final class KeptAnswer {
       throw new WrongFileException(
           file,
           FORM_FIELD,
-          "must be " + FORM + ", a number without quotation marks, the form of kept answer that is read here, was "
+          "must be " + FORM
+              + ", a number without quotation marks, the form of kept answer that is read here, was "
               + Canonical.text(root.get(FORM_FIELD)));
     }
     Map<String, Object> hashes = Document.fields(told(file, root, HASHES));
@@ -328,8 +329,8 @@ public final class KeptAnswer {
   public List<String> cautions(int proposal) {
     int count = answered.proposals().size();
     if (proposal < 1 || proposal > count) {
-      throw new IllegalArgumentException(
-          "proposal must be in [1, " + count + "], was " + proposal + "; the answer lists " + count);
+      throw new IllegalArgumentException("proposal must be in [1, " + count + "], was " + proposal
+          + "; the answer lists " + count);
     }
     List<String> all = new ArrayList<>(cautions());
     answered

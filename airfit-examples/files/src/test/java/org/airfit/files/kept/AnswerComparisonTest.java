@@ -55,17 +55,21 @@ class AnswerComparisonTest {
     Claims tooLittle = Claims.asFiled().asked(NEED, "\"100 psig\"");
     AnswerComparison worse = AnswerComparison.of(enough.kept(), tooLittle.kept());
     Difference.EnoughTurned turned = only(worse, Difference.EnoughTurned.class);
-    RunResult now = tooLittle.job().now().orElseThrow().at(tooLittle.job().requirement().demand());
+    RunResult now =
+        tooLittle.job().now().orElseThrow().at(tooLittle.job().requirement().demand());
     assertThat(turned.arrives())
         .isEqualTo(now.<Optional<GaugePressure>>fold(
             there -> Optional.of(there.atToolGauge()), none -> Optional.empty()));
     assertThat(turned.needed()).isEqualTo(GaugePressure.ofPsi(100.0));
     assertThat(turned.isEnough()).isFalse();
     assertThat(worse.inWords())
-        .containsPattern("Without new parts, .* no longer has enough: it needs 6.89 bar\\(g\\), and");
+        .containsPattern(
+            "Without new parts, .* no longer has enough: it needs 6.89 bar\\(g\\), and");
     assertThat(AnswerComparison.of(tooLittle.kept(), enough.kept()).inWords())
-        .containsPattern("Without new parts, .* has enough now, which it had not then: it needs 2.76");
-    assertThat(all(AnswerComparison.of(enough.kept(), enough.kept()), Difference.EnoughTurned.class))
+        .containsPattern(
+            "Without new parts, .* has enough now, which it had not then: it needs 2.76");
+    assertThat(
+            all(AnswerComparison.of(enough.kept(), enough.kept()), Difference.EnoughTurned.class))
         .isEmpty();
   }
 
