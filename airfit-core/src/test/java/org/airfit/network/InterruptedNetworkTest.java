@@ -41,8 +41,8 @@ class InterruptedNetworkTest {
     assertThatExceptionOfType(CancellationException.class)
         .isThrownBy(solving)
         .withMessage(
-            "the computing of the network ended without an answer: its thread was interrupted; ask again where that was not"
-                + " meant");
+            "the computing of the network ended without an answer: its thread was interrupted; ask"
+                + " again where that was not meant");
     assertThat(Thread.interrupted()).as("the thread stays interrupted").isTrue();
   }
 

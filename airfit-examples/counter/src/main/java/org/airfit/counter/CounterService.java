@@ -30,7 +30,7 @@ public final class CounterService implements AutoCloseable {
   /** Long enough for a body, which has a limit of its own [ms]. */
   private static final int IDLE_MILLIS = 30_000;
 
-  /** The number of an article may have a / or %, which stands in a path as %2F or %25; no path of a file is made of it. */
+  /** The number of an article may have a / or %, in a path %2F or %25; no path of a file is made of it. */
   private static final UriCompliance WORDS_WITH_SLASHES = UriCompliance.DEFAULT.with(
       "words-with-slashes",
       UriCompliance.Violation.AMBIGUOUS_PATH_SEPARATOR,

@@ -78,7 +78,7 @@ final class LargeCatalogue {
         told);
   }
 
-  /** What all threads of this process took, compiling and collecting too; it is not longer where others compute beside. */
+  /** What all threads of this process took, compiling and collecting too. */
   private static Duration cpu() {
     return ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
   }
