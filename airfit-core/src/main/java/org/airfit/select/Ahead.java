@@ -120,7 +120,7 @@ final class Ahead {
   private static List<Candidate> widest(List<Candidate> candidates) {
     List<Candidate> kept = new ArrayList<>();
     for (Candidate candidate : candidates) {
-      Interruption.check(PartSearch.SUBJECT);
+      Interruption.check(Front.SEARCH);
       if (kept.stream().noneMatch(other -> Width.isAsWide(other.part(), candidate.part()))) {
         kept.removeIf(other -> Width.isAsWide(candidate.part(), other.part()));
         kept.add(candidate);

@@ -16,6 +16,9 @@ import org.airfit.internal.Interruption;
  */
 final class Front {
 
+  /** What ends where its thread is interrupted. */
+  static final String SEARCH = "the search for parts";
+
   /** More than this is left of a difference of whole pascals, whatever computing rounds off. */
   private static final double SURE_PASCALS = 1.001;
 
@@ -43,7 +46,7 @@ final class Front {
     sorted.sort(Choice.ORDER);
     List<Choice> kept = new ArrayList<>();
     for (Choice choice : sorted) {
-      Interruption.check(PartSearch.SUBJECT);
+      Interruption.check(SEARCH);
       if (!isBeaten(choice, kept, staysDifferent)) {
         kept.add(choice);
       }
@@ -93,7 +96,7 @@ final class Front {
     sorted.sort(Comparator.comparingLong(Candidate::cost).thenComparingInt(Candidate::rank));
     List<Candidate> kept = new ArrayList<>();
     for (Candidate candidate : sorted) {
-      Interruption.check(PartSearch.SUBJECT);
+      Interruption.check(SEARCH);
       int before = 0;
       for (Candidate other : kept) {
         if (other.isAsGoodAs(candidate)

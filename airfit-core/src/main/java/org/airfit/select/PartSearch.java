@@ -29,9 +29,6 @@ import org.airfit.joint.Chain;
  */
 final class PartSearch {
 
-  /** What ends where its thread is interrupted. */
-  static final String SUBJECT = "the search for parts";
-
   /** How many choices that end alike are followed at first. */
   private static final int SOME = 16;
 
@@ -456,7 +453,7 @@ final class PartSearch {
       }
 
       private Choice with(Choice choice, Candidate part) {
-        Interruption.check(SUBJECT);
+        Interruption.check(Front.SEARCH);
         looked++;
         Passage passage = passages.computeIfAbsent(part, this::passage);
         double behind = passage.atWorst().applyAsDouble(choice.pascals);

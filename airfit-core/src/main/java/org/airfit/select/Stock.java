@@ -197,7 +197,7 @@ final class Stock {
     List<Candidate> candidates = new ArrayList<>();
     AbsolutePressure atmosphere = job.toOutlet().atmosphere();
     for (Part part : byName) {
-      Interruption.check(PartSearch.SUBJECT);
+      Interruption.check(Front.SEARCH);
       Set<String> takes = takes(position, part, mating);
       if (position.isCoupling() && takes.isEmpty()) {
         continue; // it mates with nothing here
