@@ -330,7 +330,8 @@ final class Reader {
   /** A name of several words, such as outsideDiameter, as words. */
   private static String inWords(String name) {
     StringBuilder words = new StringBuilder();
-    for (char letter : name.toCharArray()) {
+    for (int i = 0; i < name.length(); i++) {
+      char letter = name.charAt(i);
       if (letter >= 'A' && letter <= 'Z') {
         words.append(' ').append((char) (letter - 'A' + 'a'));
       } else {
