@@ -79,6 +79,7 @@ final class PartSearch {
   }
 
   private Proposal proposal(Choice found) {
+    Interruption.check(Front.SEARCH);
     return new Proposal(stock.assembly(found.inRow()));
   }
 
