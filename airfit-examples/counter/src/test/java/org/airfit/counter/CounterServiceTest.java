@@ -74,8 +74,12 @@ class CounterServiceTest {
     Stock stock = Shops.stocked(database, file);
     stock.load(
         "some.csv",
-        new StringReader("kind,id,name,price,quantity\ndrain,DR-7,Drain,4.00,7\n"
-            + "drain,A/10,Drain,4.00,3\ndrain,50% off,Drain,4.00,4\n"));
+        new StringReader("""
+            kind,id,name,price,quantity
+            drain,DR-7,Drain,4.00,7
+            drain,A/10,Drain,4.00,3
+            drain,50% off,Drain,4.00,4
+            """));
     Path page = folder.resolve("page.html");
     Files.writeString(page, "<!doctype html><title>counter</title>");
     // The first answers of a JVM are slow, and what is held here is what they are.
