@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.FlowElement;
@@ -240,6 +241,7 @@ public final class Network {
    * Finds the steady flow with every tool running at once.
    *
    * @return the flow everywhere, or why there is none
+   * @throws CancellationException if the thread is interrupted before the answer is found; it stays interrupted
    */
   public NetworkResult solve() {
     return SteadyFlow.of(plan, ToolDemand::load);
@@ -259,6 +261,7 @@ public final class Network {
    * flow; {@link #simulate} shows by how much.
    *
    * @return the flow everywhere, or why there is none
+   * @throws CancellationException if the thread is interrupted before the answer is found; it stays interrupted
    */
   public NetworkResult solveMean() {
     return SteadyFlow.of(plan, ToolDemand::useFactor);
@@ -277,6 +280,7 @@ public final class Network {
    * @param trials how often, in [1, 100000]
    * @return what came of it
    * @throws IllegalArgumentException if {@code trials} is out of range
+   * @throws CancellationException if the thread is interrupted before the answer is found; it stays interrupted
    */
   public NetworkSimulation simulate(long seed, int trials) {
     if (trials < 1 || trials > 100_000) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
+import org.airfit.internal.Interruption;
 import org.airfit.plant.ReceiverSize;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -67,6 +68,7 @@ public final class NetworkSimulation {
     List<Double> taken = new ArrayList<>();
     Map<BitSet, Trial> known = new HashMap<>();
     for (int number = 0; number < trials; number++) {
+      Interruption.check("the computing of the network");
       BitSet runs = new BitSet(tools);
       for (int i = 0; i < tools; i++) {
         runs.set(i, random.nextDouble() < plan.outlets().get(i).tool().duty());

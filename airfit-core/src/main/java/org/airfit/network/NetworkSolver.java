@@ -1,5 +1,7 @@
 package org.airfit.network;
 
+import org.airfit.internal.Interruption;
+
 /**
  * Steady flow in a network by Newton's method on flows and pressures at once, which is quick and nearly always arrives.
  *
@@ -108,6 +110,7 @@ final class NetworkSolver {
   private boolean newton() {
     int accepted = 0;
     for (int step = 0; step < STEPS; step++) {
+      Interruption.check("the computing of the network");
       iterations++;
       balance.evaluate();
       if (balance.isNearlySettled() && balance.leans()) {

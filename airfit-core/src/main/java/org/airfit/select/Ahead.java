@@ -9,6 +9,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
 import org.airfit.flow.FlowElement;
+import org.airfit.internal.Interruption;
 import org.airfit.joint.Chain;
 import org.jspecify.annotations.Nullable;
 
@@ -119,6 +120,7 @@ final class Ahead {
   private static List<Candidate> widest(List<Candidate> candidates) {
     List<Candidate> kept = new ArrayList<>();
     for (Candidate candidate : candidates) {
+      Interruption.check(Front.SEARCH);
       if (kept.stream().noneMatch(other -> Width.isAsWide(other.part(), candidate.part()))) {
         kept.removeIf(other -> Width.isAsWide(candidate.part(), other.part()));
         kept.add(candidate);

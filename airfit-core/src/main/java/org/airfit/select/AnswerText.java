@@ -226,15 +226,26 @@ final class AnswerText {
 
   /**
    * Tells how cold and how hot it gets, where that is more than a shop has. Of what was not told, or is what a shop
-   * has, the usual bound stands.
+   * has, the usual bound stands; what the job told before stands until it is answered.
    */
   static void temperatures(
-      Requirement.Builder job, Optional<String> coldest, Optional<String> hottest) {
-    Optional<Temperature> low = coldest.map(text -> temperature(Topic.COLDEST, text));
-    Optional<Temperature> high = hottest.map(text -> temperature(Topic.HOTTEST, text));
+      Requirement.Builder job,
+      Optional<Requirement> before,
+      Optional<String> coldest,
+      Optional<String> hottest) {
+    if (coldest.isEmpty() && hottest.isEmpty()) {
+      return;
+    }
+    Optional<Temperature> low = coldest
+        .map(text -> temperature(Topic.COLDEST, text))
+        .or(() -> before.flatMap(Requirement::coldest));
+    Optional<Temperature> high = hottest
+        .map(text -> temperature(Topic.HOTTEST, text))
+        .or(() -> before.flatMap(Requirement::hottest));
     Temperature cold = low.orElseGet(() -> lower(PartChecks.USUAL_LOWEST, high));
     Temperature hot = high.orElseGet(() -> higher(PartChecks.USUAL_HIGHEST, low));
-    if (cold.compareTo(PartChecks.USUAL_LOWEST) < 0
+    if (before.flatMap(Requirement::coldest).isPresent()
+        || cold.compareTo(PartChecks.USUAL_LOWEST) < 0
         || hot.compareTo(PartChecks.USUAL_HIGHEST) > 0) {
       job.temperatures(cold, hot);
     }

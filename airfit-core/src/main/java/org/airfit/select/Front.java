@@ -3,6 +3,7 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.airfit.internal.Interruption;
 
 /**
  * Leaves out of choices that have the same open end those that cannot be listed, whatever follows: those that as many
@@ -14,6 +15,9 @@ import java.util.List;
  * thread-safe: it counts.
  */
 final class Front {
+
+  /** What ends where its thread is interrupted. */
+  static final String SEARCH = "the search for parts";
 
   /** More than this is left of a difference of whole pascals, whatever computing rounds off. */
   private static final double SURE_PASCALS = 1.001;
@@ -42,6 +46,7 @@ final class Front {
     sorted.sort(Choice.ORDER);
     List<Choice> kept = new ArrayList<>();
     for (Choice choice : sorted) {
+      Interruption.check(SEARCH);
       if (!isBeaten(choice, kept, staysDifferent)) {
         kept.add(choice);
       }
@@ -91,6 +96,7 @@ final class Front {
     sorted.sort(Comparator.comparingLong(Candidate::cost).thenComparingInt(Candidate::rank));
     List<Candidate> kept = new ArrayList<>();
     for (Candidate candidate : sorted) {
+      Interruption.check(SEARCH);
       int before = 0;
       for (Candidate other : kept) {
         if (other.isAsGoodAs(candidate)

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.function.BiPredicate;
 import org.airfit.safety.Medium;
 import org.airfit.working.UnitSystem;
@@ -183,7 +184,11 @@ public final class Interview {
     return told.job();
   }
 
-  /** {@return the parts for what is known; empty while something is {@link #missing}} */
+  /**
+   * {@return the parts for what is known; empty while something is {@link #missing}}
+   *
+   * @throws CancellationException if the thread is interrupted before the answer is found; it stays interrupted
+   */
   public Optional<Selection> selection() {
     return told.job().map(job -> Selection.of(job, catalogue));
   }
@@ -197,7 +202,11 @@ public final class Interview {
     return medium.refusalInWords();
   }
 
-  /** {@return the next question; empty where no single answer can change the proposal any more} */
+  /**
+   * {@return the next question; empty where no single answer can change the proposal any more}
+   *
+   * @throws CancellationException if the thread is interrupted before the answer is found; it stays interrupted
+   */
   public Optional<Question> next() {
     return next(UnitSystem.SI);
   }
@@ -207,12 +216,17 @@ public final class Interview {
    *
    * @param units the units
    * @return the next question; empty where no single answer can change the proposal any more
+   * @throws CancellationException if the thread is interrupted before the answer is found; it stays interrupted
    */
   public Optional<Question> next(UnitSystem units) {
     return questions(units).stream().findFirst();
   }
 
-  /** {@return every question that can change the proposal, the one to ask first before the others} */
+  /**
+   * {@return every question that can change the proposal, the one to ask first before the others}
+   *
+   * @throws CancellationException if the thread is interrupted before the answer is found; it stays interrupted
+   */
   public List<Question> questions() {
     return questions(UnitSystem.SI);
   }
@@ -223,6 +237,7 @@ public final class Interview {
    * @param units the units
    * @return every question that can change the proposal, the one to ask first before the others; while something is
    *     {@link #missing}, what nothing can be chosen without
+   * @throws CancellationException if the thread is interrupted before the answer is found; it stays interrupted
    */
   public List<Question> questions(UnitSystem units) {
     Objects.requireNonNull(units, "units");
@@ -252,6 +267,8 @@ public final class Interview {
    * {@return the rules that stay broken whatever is answered to any one of the questions that are left and to those that
    * it opens, so that no question is asked any more; empty where something fits or may, and while something is {@link
    * #missing}. Answers to two questions that are both open now were not tried together}
+   *
+   * @throws CancellationException if the thread is interrupted before the answer is found; it stays interrupted
    */
   public List<Rule> brokenWhateverIsAnswered() {
     if (refusal().isPresent() || told.job().isEmpty()) {

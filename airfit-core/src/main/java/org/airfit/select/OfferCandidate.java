@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowElement;
+import org.airfit.internal.Interruption;
 import org.airfit.internal.RootFinder;
 import org.airfit.plant.YearlyCost;
 import org.airfit.quantity.FreeAirFlow;
@@ -53,6 +54,7 @@ record OfferCandidate(
   }
 
   static OfferCandidate of(Proposal proposal, Catalogue catalogue, @Nullable PlantYear year) {
+    Interruption.check(Front.SEARCH);
     BillOfMaterials bill = BillOfMaterials.of(proposal, catalogue);
     if (year == null) {
       return new OfferCandidate(proposal, bill, null, null);

@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Money;
@@ -84,6 +85,7 @@ public final class Offers {
    * @param job what the job asks; its {@link Objective} counts for nothing here
    * @param catalogue the parts and accessories to choose from
    * @return the offers
+   * @throws CancellationException if the thread is interrupted before the answer is found; it stays interrupted
    */
   public static Offers of(Requirement job, Catalogue catalogue) {
     return new Search(job, catalogue, null).offers();
@@ -97,6 +99,7 @@ public final class Offers {
    * @param year the figures of the customer's plant
    * @return the offers
    * @throws IllegalArgumentException if what the air costs in a year, at the flow of the job, is 10³⁰ or more
+   * @throws CancellationException if the thread is interrupted before the answer is found; it stays interrupted
    */
   public static Offers of(Requirement job, Catalogue catalogue, PlantYear year) {
     return new Search(job, catalogue, Objects.requireNonNull(year, "year")).offers();

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
+import org.airfit.internal.Interruption;
 import org.airfit.joint.Chain;
 
 /**
@@ -78,6 +79,7 @@ final class PartSearch {
   }
 
   private Proposal proposal(Choice found) {
+    Interruption.check(Front.SEARCH);
     return new Proposal(stock.assembly(found.inRow()));
   }
 
@@ -452,6 +454,7 @@ final class PartSearch {
       }
 
       private Choice with(Choice choice, Candidate part) {
+        Interruption.check(Front.SEARCH);
         looked++;
         Passage passage = passages.computeIfAbsent(part, this::passage);
         double behind = passage.atWorst().applyAsDouble(choice.pascals);

@@ -27,6 +27,7 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
+import org.airfit.quantity.TemperatureUnit;
 import org.airfit.run.Run;
 import org.airfit.safety.Medium;
 import org.airfit.safety.SafetyRule;
@@ -1094,8 +1095,9 @@ public final class Requirement {
       Objects.requireNonNull(highestOfAll, "highestOfAll");
       if (highestOfAll.compareTo(lowest) < 0) {
         throw new IllegalArgumentException(
-            "highest temperature of the requirement must be at least " + lowest.shown() + ", was "
-                + highestOfAll.shown());
+            "highest temperature of the requirement must be at least "
+                + lowest.inFull(TemperatureUnit.CELSIUS) + ", was "
+                + highestOfAll.inFull(TemperatureUnit.CELSIUS));
       }
       told = told.with(COLDEST, lowest);
       told = told.with(HOTTEST, highestOfAll);

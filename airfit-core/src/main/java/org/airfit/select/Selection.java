@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.airfit.working.UnitSystem;
@@ -217,6 +218,7 @@ public sealed interface Selection extends Worked {
    * @param requirement what the job asks
    * @param catalogue the parts to choose from
    * @return the proposals that fit, or the nearest miss; for another medium than compressed air, nothing and why
+   * @throws CancellationException if the thread is interrupted before the answer is found; it stays interrupted
    */
   static Selection of(Requirement requirement, Catalogue catalogue) {
     Objects.requireNonNull(requirement, "requirement");

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.airfit.flow.FlowElement;
+import org.airfit.internal.Interruption;
 import org.airfit.joint.End;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -196,6 +197,7 @@ final class Stock {
     List<Candidate> candidates = new ArrayList<>();
     AbsolutePressure atmosphere = job.toOutlet().atmosphere();
     for (Part part : byName) {
+      Interruption.check(Front.SEARCH);
       Set<String> takes = takes(position, part, mating);
       if (position.isCoupling() && takes.isEmpty()) {
         continue; // it mates with nothing here

@@ -124,7 +124,8 @@ final class ToldSoFar {
         AnswerText.tell(job, each.getKey().topic(), each.getValue());
       }
     }
-    AnswerText.temperatures(job, said(Topic.COLDEST), said(Topic.HOTTEST));
+    AnswerText.temperatures(
+        job, Optional.ofNullable(before), said(Topic.COLDEST), said(Topic.HOTTEST));
     Requirement told = job.build();
     for (Map.Entry<Subject, String> each : answers.entrySet()) {
       if (each.getKey().of().isPresent()) {

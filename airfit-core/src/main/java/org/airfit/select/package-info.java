@@ -15,6 +15,9 @@
  *   <li>Every rule gives a verdict, a reason and its source. What was not told is a question to ask, never a guess.
  *       Proposals whose parts leave fewer rules open stand above those that leave more, whatever they cost.
  *   <li>Nothing that fits is a result: the nearest miss and what would have to give. A hose that is a little short is nearer than one that is far too short.
+ *   <li>A search takes as long as the catalogue and the open questions make it. Who does not wait for it any more
+ *       interrupts its thread: it ends soon with a {@link java.util.concurrent.CancellationException}, never with half
+ *       an answer. No clock is read here.
  *   <li>Everything is immutable and thread-safe. A {@code null} argument throws {@link NullPointerException}.
  * </ul>
  */

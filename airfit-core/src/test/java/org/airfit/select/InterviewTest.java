@@ -618,6 +618,17 @@ class InterviewTest {
     assertThat(foundry.hottest()).contains(Temperature.ofCelsius(45.0));
     Requirement store = talk.with(Topic.HOTTEST, "-18 °C").requirement().orElseThrow();
     assertThat(store.coldest()).contains(Temperature.ofCelsius(-18.0));
+    Interview told =
+        talk(Shelf.job().temperatures(Temperature.ofCelsius(-20.0), Temperature.ofCelsius(50.0)));
+    Requirement warmer = told.with(Topic.HOTTEST, "60 °C").requirement().orElseThrow();
+    assertThat(warmer.coldest()).as("told before").contains(Temperature.ofCelsius(-20.0));
+    assertThat(warmer.hottest()).contains(Temperature.ofCelsius(60.0));
+    Requirement milder = told.with(Topic.COLDEST, "10 °C").requirement().orElseThrow();
+    assertThat(milder.coldest()).contains(Temperature.ofCelsius(10.0));
+    assertThat(milder.hottest()).as("told before").contains(Temperature.ofCelsius(50.0));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> told.with(Topic.HOTTEST, "-30 °C").requirement())
+        .withMessage("highest temperature of the requirement must be at least -20 °C, was -30 °C");
     assertThat(topics(talk(
             Shelf.job().temperatures(Temperature.ofCelsius(0.0), Temperature.ofCelsius(30.0)))))
         .doesNotContain(Topic.COLDEST, Topic.HOTTEST);

@@ -35,6 +35,7 @@ final class Answers implements Answering {
   private static final String NETWORK_FILE = "network.csv";
   private static final String SET = "set";
   private static final String MEDIUM = "medium";
+  private static final String WHOLE = "whole";
 
   private final Stock stock;
   private final Shelf shelf;
@@ -63,10 +64,11 @@ final class Answers implements Answering {
         case PAGE, METRICS, OPENAPI -> throw new IllegalStateException(endpoint + " has no work");
       };
     } catch (RefusedException e) {
-      throw new Problem(422, e.file().isEmpty() ? "field" : "file", told(e))
+      String besides = besides(endpoint, body, e);
+      throw new Problem(422, e.file().isEmpty() ? "field" : "file", told(e) + besides)
           .with("field", e.field())
           .with("file", e.file())
-          .with("accepted", e.accepted());
+          .with("accepted", e.accepted() + besides);
     } catch (WrongFileException e) {
       throw new Problem(422, "file", String.valueOf(e.getMessage()))
           .with("field", e.place())
@@ -93,6 +95,19 @@ final class Answers implements Answering {
     }
   }
 
+  /** The fields that a question over HTTP has beside those of its call, for a complaint about an unknown one. */
+  private static String besides(
+      Endpoint endpoint, Map<String, Object> body, RefusedException refused) {
+    boolean isUnknown = refused.file().isEmpty()
+        && body.containsKey(refused.field())
+        && told(refused).startsWith(refused.field() + ": is no field here; accepted: ");
+    return switch (endpoint) {
+      case IDENTIFY, MATING, RUN -> isUnknown ? ", " + MEDIUM + ", " + WHOLE : "";
+      case SELECT -> isUnknown ? ", " + WHOLE : "";
+      default -> "";
+    };
+  }
+
   private static String told(RefusedException refused) {
     return String.valueOf(refused.getMessage());
   }
@@ -114,9 +129,9 @@ final class Answers implements Answering {
   private Map<String, Object> computed(Endpoint endpoint, Map<String, Object> body)
       throws Problem, RefusedException, SQLException, WrongFileException {
     Map<String, Object> asked = new LinkedHashMap<>(body);
-    Object whole = asked.remove("whole");
+    Object whole = asked.remove(WHOLE);
     if (whole != null && !(whole instanceof Boolean)) {
-      throw Problem.field("whole", "is no truth value", "true, false");
+      throw Problem.field(WHOLE, "is no truth value", "true, false");
     }
     if (endpoint != Endpoint.SELECT) {
       Optional<Refusal> refusal = refusal(asked);

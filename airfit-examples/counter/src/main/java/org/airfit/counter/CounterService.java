@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.airfit.counter.stock.Shelf;
 import org.airfit.counter.stock.Stock;
+import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
@@ -28,6 +29,12 @@ public final class CounterService implements AutoCloseable {
 
   /** Long enough for a body, which has a limit of its own [ms]. */
   private static final int IDLE_MILLIS = 30_000;
+
+  /** The number of an article may have a / or %, in a path %2F or %25; no path of a file is made of it. */
+  private static final UriCompliance WORDS_WITH_SLASHES = UriCompliance.DEFAULT.with(
+      "words-with-slashes",
+      UriCompliance.Violation.AMBIGUOUS_PATH_SEPARATOR,
+      UriCompliance.Violation.AMBIGUOUS_PATH_ENCODING);
 
   private static final int STOP_MILLIS = 10_000;
   private static final int HEADER_BYTES = 8192;
@@ -72,6 +79,7 @@ public final class CounterService implements AutoCloseable {
     HttpConfiguration http = new HttpConfiguration();
     http.setSendServerVersion(false);
     http.setRequestHeaderSize(HEADER_BYTES);
+    http.setUriCompliance(WORDS_WITH_SLASHES);
     ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
     connector.setHost(settings.address());
     connector.setPort(settings.port());

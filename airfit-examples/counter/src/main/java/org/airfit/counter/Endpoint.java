@@ -1,5 +1,7 @@
 package org.airfit.counter;
 
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -92,9 +94,16 @@ enum Endpoint {
   /** An endpoint and the word of the caller's in its path; empty where it has none. */
   record Found(Endpoint endpoint, String word) {}
 
-  /** Finds what a method and a decoded path ask for. */
+  /** Finds what a method and a path ask for, as it came: a %2F in it is a letter of a word, and parts no steps. */
   static Found find(String method, String path) throws Problem {
-    List<String> asked = steps(path);
+    List<String> asked = new ArrayList<>();
+    for (String step : steps(path)) {
+      try {
+        asked.add(URLDecoder.decode(step.replace("+", "%2B"), StandardCharsets.UTF_8));
+      } catch (IllegalArgumentException e) {
+        throw new Problem(400, "path", "The path holds a % without two digits behind it.");
+      }
+    }
     List<String> methods = new ArrayList<>();
     for (Endpoint endpoint : values()) {
       Optional<String> word = endpoint.wordIn(asked);

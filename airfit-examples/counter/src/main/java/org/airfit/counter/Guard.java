@@ -13,6 +13,7 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.Future;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.SynchronousQueue;
 import java.util.concurrent.ThreadPoolExecutor;
@@ -35,6 +36,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>No thread waits for a body: it is taken in as it comes, so that bodies that never come hold nothing but a
  * connection. What computes has threads of its own, as many as may compute at once; who finds all busy is sent away.
+ * What takes too long is answered so, and its thread is interrupted, by which its search ends. What asks the database
+ * never is: an embedded database closes its file when that happens.
  */
 final class Guard extends Handler.Abstract {
 
@@ -135,7 +138,7 @@ final class Guard extends Handler.Abstract {
       requirePlainPath();
       Endpoint.Found found = Endpoint.find(
           request.getMethod(),
-          Optional.ofNullable(request.getHttpURI().getDecodedPath()).orElse(""));
+          Optional.ofNullable(request.getHttpURI().getPath()).orElse(""));
       Endpoint endpoint = found.endpoint();
       what = endpoint.word();
       if (endpoint != Endpoint.PAGE && endpoint != Endpoint.HEALTH) {
@@ -185,16 +188,28 @@ final class Guard extends Handler.Abstract {
     }
 
     private void requireToken() throws Problem {
+      if (!isTrusted()) {
+        throw new Problem(
+            401, "token", "Show the token of this service in the header Authorization: Bearer.");
+      }
+    }
+
+    /** Whether the token is shown, or none is wanted. */
+    private boolean isTrusted() {
       if (settings.token().isEmpty()) {
-        return;
+        return true;
       }
       String shown = Optional.ofNullable(request.getHeaders().get(HttpHeader.AUTHORIZATION))
           .orElse("");
       byte[] wanted = (BEARER + settings.token().get()).getBytes(StandardCharsets.UTF_8);
-      if (!MessageDigest.isEqual(wanted, shown.getBytes(StandardCharsets.UTF_8))) {
-        throw new Problem(
-            401, "token", "Show the token of this service in the header Authorization: Bearer.");
-      }
+      return MessageDigest.isEqual(wanted, shown.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** A probe that shows no token is told whether all is well, and nothing else. */
+    private Map<String, Object> tellable(Endpoint endpoint, Map<String, Object> answer) {
+      return endpoint != Endpoint.HEALTH || isTrusted()
+          ? answer
+          : Map.of("status", String.valueOf(answer.get("status")));
     }
 
     private void requireJson() throws Problem {
@@ -236,22 +251,26 @@ final class Guard extends Handler.Abstract {
     private void work(Endpoint.Found found, byte[] bytes) {
       Endpoint endpoint = found.endpoint();
       try {
-        CompletableFuture<Answering.Answer> answer = CompletableFuture.supplyAsync(
-            () -> {
-              try {
-                return answers.answer(
-                    endpoint, found.word(), endpoint.isPost() ? Bodies.read(bytes) : Map.of());
-              } catch (Problem e) {
-                throw new CompletionException(e);
-              }
-            },
-            endpoint.work() == Endpoint.Work.COMPUTES ? computing : looking);
+        boolean computes = endpoint.work() == Endpoint.Work.COMPUTES;
+        CompletableFuture<Answering.Answer> answer = new CompletableFuture<>();
+        Future<?> work = (computes ? computing : looking).submit(() -> {
+          try {
+            answer.complete(answers.answer(
+                endpoint, found.word(), endpoint.isPost() ? Bodies.read(bytes) : Map.of()));
+          } catch (Problem | RuntimeException | Error e) {
+            answer.completeExceptionally(e);
+          }
+        });
         var unused = answer
             .orTimeout(settings.longest().toMillis(), TimeUnit.MILLISECONDS)
             .handle((told, failure) -> {
               if (failure == null) {
-                send(told.status(), JSON, Bodies.write(told.object()), Map.of());
+                send(
+                    told.status(), JSON, Bodies.write(tellable(endpoint, told.object())), Map.of());
               } else {
+                if (computes && failure instanceof TimeoutException) {
+                  work.cancel(/* mayInterruptIfRunning= */ true); // nobody waits for it any more
+                }
                 refuse(problem(failure));
               }
               return true;
@@ -285,7 +304,8 @@ final class Guard extends Handler.Abstract {
             503,
             "too-slow",
             "The answer was not ready within " + inWords(settings.longest())
-                + "; ask for less: fewer parts to choose, a smaller catalogue, a smaller network.");
+                + " and was given up; ask for less: fewer parts to choose, a catalogue of fewer articles (those of"
+                + " the kinds and sizes in question, as one of the files), a smaller network.");
       }
       FAULTS.log(System.Logger.Level.ERROR, what, cause);
       return new Problem(500, "fault", "Something failed here; it is noted.");

@@ -42,11 +42,16 @@ public final class Main {
         --address IP     where to listen; 127.0.0.1 if left out
         --port N         8080 if left out
         --page FILE      the counter page to serve, airfit-served.html
+      It ends with 0 where all was done, with 1 where rows of a table were rejected and the others stored, and
+      with 2 where nothing was done.
       Where others can reach the service, a token of 16 letters or more stands in the variable AIRFIT_TOKEN.
       """;
 
   private static final List<String> OPTIONS =
       List.of("--database", "--address", "--port", "--page");
+
+  /** Rows of a table were not stored, and others were. */
+  private static final int SOME_REJECTED = 1;
 
   private static final int USUAL_PORT = 8080;
   private static final int MEASURED = 100_000;
@@ -98,19 +103,21 @@ public final class Main {
         return 0;
       }
       String url = options.getOrDefault("--database", Database.embedded(Path.of("airfit-stock")));
+      if (command.equals("load") && words.size() > 1) {
+        requireTable(Path.of(words.get(1)));
+      }
       try (Database database = Database.open(url)) {
         Stock stock = Stock.of(database, Clock.systemUTC());
-        switch (command + " " + words.size()) {
-          case "shop 3" -> shop(stock, Path.of(words.get(1)), words.get(2), out);
-          case "load 2" -> load(stock, Path.of(words.get(1)), Optional.empty(), out);
+        return switch (command + " " + words.size()) {
+          case "shop 3" -> shop(stock, Path.of(words.get(1)), words.get(2), out, err);
+          case "load 2" -> load(stock, Path.of(words.get(1)), Optional.empty(), out, err);
           case "load 3" ->
-            load(stock, Path.of(words.get(1)), Optional.of(Path.of(words.get(2))), out);
+            load(stock, Path.of(words.get(1)), Optional.of(Path.of(words.get(2))), out, err);
           case "serve 1" ->
             serve(stock, Shelf.of(database, Clock.systemUTC()), settings(options, token), out);
           default -> throw new IllegalArgumentException("tell one of these:\n" + USAGE);
-        }
+        };
       }
-      return 0;
     } catch (InvalidPathException e) {
       err.println("a path is wanted, was \"" + Printable.line(e.getInput()) + "\"");
     } catch (InterruptedException e) {
@@ -137,7 +144,29 @@ public final class Main {
         : settings;
   }
 
-  private static void shop(Stock stock, Path file, String currency, PrintStream out)
+  /** Looks for a table before a database is opened for it. */
+  private static void requireTable(Path file) {
+    if (!Files.isRegularFile(file)) {
+      throw new IllegalArgumentException(file + ": there is "
+          + (Files.exists(file) ? "no file but something else" : "no such file")
+          + "; give the path of a table of articles, a CSV file. Nothing was stored.");
+    }
+  }
+
+  /** Says what came of a table; another code than 0 where not all of it is stored. */
+  private static int told(LoadReport report, Optional<Path> rejects, PrintStream err) {
+    int rejected = report.rejects().size();
+    if (rejected == 0) {
+      return 0;
+    }
+    err.println(rejected + " of " + report.rowsIn() + " rows of " + Printable.line(report.file())
+        + " were not stored, the others were; mend them as "
+        + rejects.map(path -> Printable.line(path.toString())).orElse("the list above")
+        + " says, and load the file again.");
+    return SOME_REJECTED;
+  }
+
+  private static int shop(Stock stock, Path file, String currency, PrintStream out, PrintStream err)
       throws SQLException, WrongFileException, IOException {
     ShopCatalogue catalogue = Disk.catalogue(file);
     Map<String, Object> fields = Disk.fields(file, new ArrayList<>());
@@ -150,26 +179,35 @@ public final class Main {
     LoadReport report =
         stock.load(String.valueOf(file.getFileName()), new StringReader(Stock.toTable(fields)));
     out.println(report);
+    if (!report.rejects().isEmpty()) {
+      out.print(report.toCsv());
+    }
+    return told(report, Optional.empty(), err);
   }
 
-  private static void load(Stock stock, Path file, Optional<Path> rejects, PrintStream out)
+  private static int load(
+      Stock stock, Path file, Optional<Path> rejects, PrintStream out, PrintStream err)
       throws SQLException, WrongFileException, IOException {
+    if (rejects.isPresent()) {
+      Disk.requireOther(rejects.get(), List.of(file));
+    }
     LoadReport report = stock.load(file);
     out.println(report);
     if (rejects.isPresent()) {
-      Disk.requireOther(rejects.get(), List.of(file));
       Disk.write(rejects.get(), report.toCsv());
     } else if (!report.rejects().isEmpty()) {
       out.print(report.toCsv());
     }
+    return told(report, rejects, err);
   }
 
-  private static void serve(Stock stock, Shelf shelf, Settings settings, PrintStream out)
+  private static int serve(Stock stock, Shelf shelf, Settings settings, PrintStream out)
       throws IOException, InterruptedException {
     try (CounterService service = CounterService.start(settings, stock, shelf)) {
       out.println("http://" + settings.address() + ":" + service.port() + "/");
       service.join();
     }
+    return 0;
   }
 
   /** Loads invented articles into a database without a shop; one of its own is deleted afterwards. */

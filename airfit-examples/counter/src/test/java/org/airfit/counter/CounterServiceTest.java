@@ -72,8 +72,12 @@ class CounterServiceTest {
     catalogue = Disk.catalogue(file);
     database = Database.open(Database.embedded(folder.resolve("stock")));
     Stock stock = Shops.stocked(database, file);
-    stock.load(
-        "some.csv", new StringReader("kind,id,name,price,quantity\ndrain,DR-7,Drain,4.00,7\n"));
+    stock.load("some.csv", new StringReader("""
+            kind,id,name,price,quantity
+            drain,DR-7,Drain,4.00,7
+            drain,A/10,Drain,4.00,3
+            drain,50% off,Drain,4.00,4
+            """));
     Path page = folder.resolve("page.html");
     Files.writeString(page, "<!doctype html><title>counter</title>");
     // The first answers of a JVM are slow, and what is held here is what they are.
@@ -300,6 +304,52 @@ class CounterServiceTest {
   }
 
   @Test
+  void the_number_of_an_article_may_hold_a_slash_or_per_cent() throws Exception {
+    HttpResponse<String> slash = till.get("/stock/A%2F10");
+    assertThat(slash.body()).contains("\"number\":\"A/10\"", "\"available\":3");
+    assertThat(till.get("/stock/A%2f10").body()).isEqualTo(slash.body());
+    assertThat(till.get("/stock/50%25%20off").body()).contains("\"number\":\"50% off\"");
+    assertThat(till.get("/stock/A/10").statusCode()).isEqualTo(404);
+    assertThat(till.get("/stock/A%252F10").statusCode()).as("decoded once").isEqualTo(404);
+  }
+
+  @Test
+  void an_unknown_field_is_told_with_all_that_are_known() throws Exception {
+    for (String path : List.of("/identify", "/mating", "/run", "/select")) {
+      HttpResponse<String> answer = till.post(
+          path,
+          path.equals("/mating")
+              ? "{\"one\": \"1/4 NPT male\", \"other\": \"G 1/4 female\", \"colour\": 1}"
+              : path.equals("/run")
+                  ? "{\"supply\": \"90 psig\", \"flow\": \"20 scfm\", \"elements\": [{}], \"colour\": 1}"
+                  : "{\"job\": {}, \"colour\": 1}"
+                      .replace(path.equals("/identify") ? "\"job\": {}, " : "#", ""));
+      JsonNode problem = MAPPER.readTree(answer.body());
+      assertThat(problem.path("field").asText()).as(path).isEqualTo("colour");
+      assertThat(problem.path("accepted").asText())
+          .as(path)
+          .endsWith(path.equals("/select") ? ", whole" : ", medium, whole");
+      assertThat(problem.path("detail").asText())
+          .endsWith(problem.path("accepted").asText());
+    }
+  }
+
+  @Test
+  void what_no_plant_has_and_a_caliper_that_is_none_are_refused_with_their_field()
+      throws Exception {
+    Map<String, Object> run = new LinkedHashMap<>(RUN);
+    run.put("flow", "1e200 scfm");
+    HttpResponse<String> answer = till.post("/run", run);
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains("\"field\":\"flow\"", "free-air flow must be 0 or in [1e-9, 1e6] L/s ANR");
+    HttpResponse<String> caliper = till.post("/identify", Map.of("caliper", "digital calliper"));
+    assertThat(caliper.statusCode()).as(caliper.body()).isEqualTo(422);
+    assertThat(caliper.body())
+        .contains("\"field\":\"caliper\"", "accepted: ", "digital caliper 0.01 mm");
+  }
+
+  @Test
   void what_the_openapi_document_tells_is_what_is_served() throws Exception {
     JsonNode document = MAPPER.readTree(till.get("/openapi.json").body());
     TreeSet<String> documented = new TreeSet<>();
@@ -369,7 +419,7 @@ class CounterServiceTest {
     answer = till.post("/select", "{\"job\": {\"airfitJob\": 2}, \"mots\": 1}");
     assertThat(Till.object(answer))
         .containsEntry("field", "mots")
-        .containsEntry("accepted", "job, files, most, working");
+        .containsEntry("accepted", "job, files, most, working, whole");
     Map<String, Object> job = job();
     job.put("catalogue", "../../etc/passwd");
     answer = till.post("/select", Map.of("job", job));
@@ -509,7 +559,9 @@ class CounterServiceTest {
     answers.put("400 path", till.get("/../../etc/passwd"));
     answers.put("404 other", till.get("/admin"));
     answers.put("400 coded path", till.get("/%2e%2e/%2e%2e/etc/passwd"));
-    answers.put("400 slash", till.get("/stock/a%2Fb"));
+    answers.put("404 slash", till.get("/stock/a%2Fb"));
+    answers.put("404 path in a number", till.get("/stock/..%2F..%2Fetc%2Fpasswd"));
+    answers.put("404 coded slash of the path", till.get("/stock%2FDR-7"));
     answers.put("405 get", till.get("/mating"));
     answers.put(
         "405 options",

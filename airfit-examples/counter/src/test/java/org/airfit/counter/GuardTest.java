@@ -123,7 +123,7 @@ class GuardTest {
             .contains("urn:airfit:too-slow", "The answer was not ready within 1500 ms");
       }
       assertThat(till.post("/run", "{}").statusCode())
-          .as("what is given up still computes")
+          .as("what does not heed that it is given up keeps its place")
           .isEqualTo(503);
       end.countDown();
       HttpResponse<String> answer = till.post("/run", "{}");
@@ -132,6 +132,34 @@ class GuardTest {
         answer = till.post("/run", "{}");
       }
       assertThat(answer.statusCode()).isEqualTo(200);
+    }
+  }
+
+  @Test
+  void what_is_given_up_is_interrupted_and_what_comes_behind_it_is_not() throws Exception {
+    CountDownLatch interrupted = new CountDownLatch(1);
+    try (CounterService service = service(limited(1, 500, 5_000), (endpoint, word, body) -> {
+      if (endpoint == Endpoint.MATING) {
+        try {
+          Thread.sleep(20_000);
+        } catch (InterruptedException e) {
+          interrupted.countDown();
+        }
+      }
+      return new Answering.Answer(200, Map.of("isInterrupted", Thread.interrupted()));
+    })) {
+      Till till = new Till(service.port());
+      assertThat(till.post("/mating", "{}").body())
+          .contains(
+              "The answer was not ready within 500 ms and was given up; ask for less: fewer parts to choose,",
+              "a catalogue of fewer articles");
+      assertThat(interrupted.await(5, TimeUnit.SECONDS)).isTrue();
+      HttpResponse<String> next = till.post("/run", "{}");
+      for (int again = 0; next.statusCode() == 503 && again < 100; again++) {
+        Thread.sleep(20);
+        next = till.post("/run", "{}");
+      }
+      assertThat(next.body()).isEqualTo("{\"isInterrupted\":false}");
     }
   }
 
@@ -181,10 +209,17 @@ class GuardTest {
   @Test
   void with_a_token_only_who_shows_it_is_answered() throws Exception {
     Settings settings = Settings.usual().at("127.0.0.1", 0, Optional.of("0123456789abcdef"));
-    try (CounterService service =
-        service(settings, (endpoint, word, body) -> new Answering.Answer(200, DONE))) {
+    try (CounterService service = service(
+        settings,
+        (endpoint, word, body) -> new Answering.Answer(
+            200, endpoint == Endpoint.HEALTH ? Map.of("status", "up", "stockVersion", 7) : DONE))) {
       Till till = new Till(service.port());
-      assertThat(till.get("/health").statusCode()).isEqualTo(200);
+      HttpResponse<String> health = till.get("/health");
+      assertThat(health.statusCode()).as("open to a probe without a token").isEqualTo(200);
+      assertThat(health.body()).as("which is told nothing else").isEqualTo("{\"status\":\"up\"}");
+      assertThat(till.send(till.to("/health").header("Authorization", "Bearer 0123456789abcdef"))
+              .body())
+          .contains("\"stockVersion\":7");
       HttpResponse<String> refused = till.get("/stock/catalogue.json");
       assertThat(refused.statusCode()).isEqualTo(401);
       assertThat(refused.headers().firstValue("WWW-Authenticate")).contains("Bearer");
@@ -230,11 +265,15 @@ class GuardTest {
     }
   }
 
+  /** Waits whether it is interrupted or not. */
   private static void await(CountDownLatch latch) {
-    try {
-      latch.await();
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
+    while (true) {
+      try {
+        latch.await();
+        return;
+      } catch (InterruptedException e) {
+        // it goes on
+      }
     }
   }
 

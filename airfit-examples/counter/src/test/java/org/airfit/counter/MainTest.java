@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,6 +60,55 @@ class MainTest {
     assertThat(other.code()).isEqualTo(2);
     assertThat(other.err().lines()).hasSize(1);
     assertThat(other.err()).contains("must be USD as that of the prices that are there, was EUR");
+  }
+
+  @Test
+  void a_table_with_rejects_ends_with_1_and_one_that_is_not_there_with_2() throws Exception {
+    assertThat(run("shop", BOATYARD.toString(), "USD").code()).isZero();
+    Path table = folder.resolve("articles.csv");
+    Files.writeString(
+        table, "kind,id,name,price,quantity\ndrain,D-1,Drain,4,5\ndrain,D-2,Drain,-4,5\n");
+    Told some = run("load", table.toString());
+    assertThat(some.code()).isEqualTo(1);
+    assertThat(some.out())
+        .contains("2 rows in, 1 stored, 1 rejected")
+        .contains("\"was \"\"-4\"\"; accepted: an amount from 0 to below 100000000 with a point");
+    assertThat(some.err().strip())
+        .isEqualTo("1 of 2 rows of articles.csv were not stored, the others were; mend them as the"
+            + " list above says, and load the file again.");
+    Path rejects = folder.resolve("rejects.csv");
+    assertThat(run("load", table.toString(), rejects.toString()).err())
+        .contains("mend them as " + rejects + " says");
+    Told itself = run("load", table.toString(), table.toString());
+    assertThat(itself.code()).isEqualTo(2);
+    Told none = run("load", folder.resolve("nofile.csv").toString());
+    assertThat(none.code()).isEqualTo(2);
+    assertThat(none.err())
+        .contains("nofile.csv: there is no such file; give the path of a table of articles")
+        .hasLineCount(1);
+    Told all =
+        run("load", Files.writeString(table, "kind,id,name\ndrain,D-1,Drain\n").toString());
+    assertThat(all.code()).isZero();
+    assertThat(all.err()).isEmpty();
+  }
+
+  @Test
+  void what_another_process_has_open_is_told_with_what_to_do() throws Exception {
+    assertThat(run("shop", BOATYARD.toString(), "USD").code()).isZero();
+    Path table = folder.resolve("articles.csv");
+    Files.writeString(table, "kind,id,name\ndrain,D-1,Drain\n");
+    Path file = folder.resolve("stock").resolve("stock.mv.db");
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE);
+        FileLock lock = channel.lock()) { // as another process holds it
+      assertThat(lock.isValid()).isTrue();
+      Told refused = run("load", table.toString());
+      assertThat(refused.code()).isEqualTo(2);
+      assertThat(refused.err().strip())
+          .isEqualTo(
+              "the database cannot be opened: another process has it open, such as a service that runs; stop"
+                  + " that, do this, and start it again. PostgreSQL lets several in at once.");
+    }
+    assertThat(run("load", table.toString()).code()).isZero();
   }
 
   @Test

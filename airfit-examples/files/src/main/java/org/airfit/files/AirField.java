@@ -83,6 +83,8 @@ final class AirField {
       remarks.add("\"" + Printable.line(typed) + "\" in " + field.place() + " " + flow.openInWords()
           + ". All of these are judged.");
     }
-    return field.build(() -> flow.range(around.pressure(), around.temperature()));
+    Range<FreeAirFlow> range =
+        field.build(() -> flow.range(around.pressure(), around.temperature()));
+    return field.typed(text -> range);
   }
 }

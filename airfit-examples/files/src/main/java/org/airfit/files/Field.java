@@ -214,7 +214,12 @@ final class Field {
   }
 
   double number() throws WrongFileException {
-    return read(notation::number);
+    double number = read(notation::number);
+    build(() -> {
+      Bounds.NUMBER.check(number);
+      return number;
+    });
+    return number;
   }
 
   int wholeNumber() throws WrongFileException {
@@ -386,7 +391,7 @@ final class Field {
 
   private <T> T parsed(String text, Function<String, T> parser) throws WrongFileException {
     try {
-      return parser.apply(text);
+      return Bounds.within(parser.apply(text));
     } catch (IllegalArgumentException e) {
       String message = String.valueOf(e.getMessage());
       throw wrong(message.startsWith("\"") ? message : "\"" + text + "\": " + message);

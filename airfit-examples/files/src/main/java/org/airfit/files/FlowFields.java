@@ -256,6 +256,7 @@ final class FlowFields {
     }
     Optional<Field> conductance = field.find("conductance");
     CapacityRange capacity = conductance.isPresent() ? conductanceRange(field) : ofRating(field);
+    field.build(() -> Bounds.within(capacity));
     field.requireNothingElse();
     return capacity;
   }

@@ -34,8 +34,11 @@ final class HandFields {
 
   private static List<PlugReading> readings(Field hand) throws WrongFileException {
     Optional<Field> field = hand.find("readings");
+    Optional<Field> told = hand.find("instrument"); // may stand there before anything was read
+    if (told.isPresent()) {
+      told.get().oneOf(List.of(Instrument.values()), Instrument::label);
+    }
     if (field.isEmpty()) {
-      hand.find("instrument"); // may stand there before anything was read
       return List.of();
     }
     Instrument instrument = hand.field(

@@ -11,6 +11,7 @@ import org.airfit.joint.End;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Range;
+import org.airfit.quantity.Temperature;
 import org.airfit.safety.Medium;
 import org.airfit.select.Environment;
 import org.airfit.select.Lubrication;
@@ -20,6 +21,11 @@ import org.airfit.select.ToolLine;
 
 /** The tool of a job, and the conditions it works in. */
 final class JobTool {
+
+  /** Between these, no maker is asked for the temperatures of a part; the library's bounds of the air of a shop. */
+  private static final Temperature USUAL_LOWEST = Temperature.ofCelsius(5.0);
+
+  private static final Temperature USUAL_HIGHEST = Temperature.ofCelsius(40.0);
 
   private record Flag<T>(String field, UnaryOperator<T> said) {}
 
@@ -161,11 +167,7 @@ final class JobTool {
       }
       requirement.profilesInUse(ids);
     }
-    Optional<PartFields.Temperatures> told = PartFields.Temperatures.met(field);
-    if (told.isPresent()) {
-      field.build(
-          () -> requirement.temperatures(told.get().coldest(), told.get().hottest()));
-    }
+    temperatures(field, requirement);
     if (field.flag("dropped")) {
       requirement.dropped();
     }
@@ -176,5 +178,27 @@ final class JobTool {
       requirement.ventRequired();
     }
     field.requireNothingElse();
+  }
+
+  /** How cold and how hot it gets. Of what is not told the bound of a shop stands; who tells no more needs no maker. */
+  private static void temperatures(Field conditions, Requirement.Builder requirement)
+      throws WrongFileException {
+    Optional<Field> low = conditions.find("coldest", "the lowest temperature, such as \"-10 °C\"");
+    Optional<Field> high = conditions.find("hottest", "the highest temperature, such as \"60 °C\"");
+    if (low.isEmpty() && high.isEmpty()) {
+      return;
+    }
+    Temperature cold = low.isPresent() ? low.get().least(Temperature::parse) : USUAL_LOWEST;
+    Temperature hot = high.isPresent() ? high.get().most(Temperature::parse) : USUAL_HIGHEST;
+    if (low.isPresent() && high.isPresent()) {
+      PartFields.requireOrder(low.get(), cold, high.get(), hot);
+      requirement.temperatures(cold, hot);
+    } else if (cold.compareTo(USUAL_LOWEST) < 0
+        || hot.compareTo(USUAL_HIGHEST) > 0
+        || hot.compareTo(cold) < 0) {
+      requirement.temperatures(
+          high.isPresent() && hot.compareTo(cold) < 0 ? hot : cold,
+          low.isPresent() && hot.compareTo(cold) < 0 ? cold : hot);
+    }
   }
 }

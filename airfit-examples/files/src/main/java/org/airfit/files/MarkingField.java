@@ -33,6 +33,11 @@ final class MarkingField {
       return Optional.empty();
     }
     ToolMarking marking = told.get().as(ToolMarking::parse);
+    for (Optional<GaugePressure> each : List.of(marking.needed(), marking.allowed())) {
+      if (each.isPresent()) {
+        told.get().typed(text -> each.get());
+      }
+    }
     return Optional.of(new MarkingField(told.get(), marking));
   }
 
@@ -78,6 +83,9 @@ final class MarkingField {
       throws WrongFileException {
     Optional<Range<FreeAirFlow>> air =
         field.build(() -> marking.air(around.pressure(), around.temperature()));
+    if (air.isPresent()) {
+      field.typed(text -> air.get());
+    }
     if (air.isPresent() && !marking.readings().isEmpty()) {
       remarks.add("\"" + Printable.line(typed())
           + "\" in tool.marking does not tell where the air is counted; it may be "

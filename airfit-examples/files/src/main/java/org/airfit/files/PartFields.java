@@ -270,25 +270,24 @@ final class PartFields {
 
     /** Those that something stands, both or neither. */
     static Optional<Temperatures> stood(Field item) throws WrongFileException {
-      return in(item, /* isStood= */ true);
-    }
-
-    /** Those that something meets, both or neither. */
-    static Optional<Temperatures> met(Field item) throws WrongFileException {
-      return in(item, /* isStood= */ false);
-    }
-
-    private static Optional<Temperatures> in(Field item, boolean isStood)
-        throws WrongFileException {
       if (item.find("coldest").isEmpty() && item.find("hottest").isEmpty()) {
         return Optional.empty();
       }
       Field low = item.field("coldest", "the lowest temperature, such as \"-10 °C\"");
       Field high = item.field("hottest", "the highest temperature, such as \"60 °C\"");
-      return Optional.of(
-          isStood
-              ? new Temperatures(low.most(Temperature::parse), high.least(Temperature::parse))
-              : new Temperatures(low.least(Temperature::parse), high.most(Temperature::parse)));
+      Temperatures told =
+          new Temperatures(low.most(Temperature::parse), high.least(Temperature::parse));
+      requireOrder(low, told.coldest, high, told.hottest);
+      return Optional.of(told);
+    }
+  }
+
+  /** Refuses a highest temperature below the lowest, both as they were typed. */
+  static void requireOrder(Field low, Temperature coldest, Field high, Temperature hottest)
+      throws WrongFileException {
+    if (hottest.compareTo(coldest) < 0) {
+      throw high.wrong("must be at least " + low.place() + ", \"" + low.text().strip()
+          + "\", was \"" + high.text().strip() + "\"; change one of the two");
     }
   }
 

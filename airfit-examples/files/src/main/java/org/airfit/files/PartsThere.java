@@ -14,6 +14,9 @@ final class PartsThere {
   private static final String PART =
       "the id of a part of the catalogue, or an object with its data";
 
+  /** So many ids are listed in a complaint; our own choice. */
+  private static final int MOST_LISTED = 20;
+
   private final ShopCatalogue catalogue;
   private final PartFields reader;
 
@@ -67,10 +70,22 @@ final class PartsThere {
           .toList();
       throw field.wrong("\"" + id + "\" is no " + kind + " of the catalogue \"" + catalogue.name()
           + "\"" + NearWord.named(id, ids)
-          + (ids.isEmpty() ? "; it has none" : "; accepted: " + String.join(", ", ids))
+          + (ids.isEmpty() ? noneOf(kind) : "; accepted: " + listed(ids))
           + (kind.equals(PartFields.HOSE) ? ", or words such as \"1/4 in hose, old, 25 ft\"" : ""));
     }
     return type.cast(part.get());
+  }
+
+  private String noneOf(String kind) {
+    int parts = catalogue.parts().parts().size();
+    return parts == 0 ? "; it has no parts" : "; none of its " + parts + " parts is a " + kind;
+  }
+
+  private static String listed(List<String> ids) {
+    return ids.size() <= MOST_LISTED
+        ? String.join(", ", ids)
+        : String.join(", ", ids.subList(0, MOST_LISTED)) + " and " + (ids.size() - MOST_LISTED)
+            + " more";
   }
 
   private static boolean is(Part part, Class<? extends Part> type, String kind) {

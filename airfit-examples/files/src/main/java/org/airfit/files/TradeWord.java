@@ -29,12 +29,17 @@ public final class TradeWord {
       Map.entry("filter-regulator-lubricator", "filter regulator lubricator"),
       Map.entry("velocity fuse", "hose fuse"),
       Map.entry("oiled", "lubricated"),
-      Map.entry("wet", "lubricated"),
       Map.entry("outside", "outdoors"),
       Map.entry("inside", "indoors"),
       Map.entry("marine", "salt air"),
       Map.entry("aluminum", "aluminium"),
       Map.entry("stainless", "stainless steel"));
+
+  /** Words that may mean several things: what to find out, and what is typed then. */
+  private static final Map<String, String> OPEN = Map.of(
+      "wet",
+      "; that may mean oil or water: lubricated is air to which oil is added, dry is air without; whether a dryer"
+          + " takes the water out is told by supply.dryer");
 
   private TradeWord() {}
 
@@ -43,10 +48,15 @@ public final class TradeWord {
    *
    * @param word what was typed
    * @param known the words that are accepted
-   * @return such as "; here it is called socket"; empty where none of the accepted words is meant for sure
+   * @return such as "; here it is called socket", or what to find out of a word that may mean several things; empty
+   *     where neither is so
    */
   public static String named(String word, Collection<String> known) {
-    String meant = WORDS.get(word.strip().toLowerCase(Locale.ROOT));
+    String typed = word.strip().toLowerCase(Locale.ROOT);
+    if (OPEN.containsKey(typed) && known.contains("lubricated")) {
+      return String.valueOf(OPEN.get(typed));
+    }
+    String meant = WORDS.get(typed);
     return meant != null && known.contains(meant) ? "; here it is called " + meant : "";
   }
 }

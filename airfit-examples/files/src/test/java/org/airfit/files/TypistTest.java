@@ -152,6 +152,17 @@ class TypistTest {
             "\"sameAs\": \"coupling at the outet\"}",
             "line[6].sameAs: ",
             "nearest: coupling at the outlet"),
+        // a word that may mean two things, and a part of a kind that the catalogue has none of
+        Arguments.of(
+            "\"air\": \"dry\"",
+            "\"air\": \"wet\"",
+            "conditions.air: was \"wet\"; that may mean oil or water",
+            "accepted: "),
+        Arguments.of(
+            "{\"kind\": \"outlet\", \"end\": \"1/2 NPT female\"},",
+            "{\"kind\": \"outlet\", \"end\": \"1/2 NPT female\"}, {\"kind\": \"reel\", \"part\": \"R-1\"},",
+            "is no reel of the catalogue",
+            "none of its "),
         // one name twice
         Arguments.of(
             "\"coupling at the tool\"}",

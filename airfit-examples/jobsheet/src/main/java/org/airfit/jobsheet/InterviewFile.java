@@ -48,8 +48,6 @@ final class InterviewFile {
 
   private static final String NO = "no";
   private static final String TO = " to ";
-  private static final Temperature USUAL_LOWEST = Temperature.ofCelsius(5.0);
-  private static final Temperature USUAL_HIGHEST = Temperature.ofCelsius(40.0);
 
   private final Map<String, Object> fields;
   private final Map<Topic, String> beside;
@@ -219,7 +217,14 @@ final class InterviewFile {
       Job job = job(reading);
       talk = Interview.of(job.requirement(), job.catalogue().parts());
       for (Topic topic : List.of(
-          Topic.MEDIUM, Topic.USE, Topic.WHIP_HOSE, Topic.DROPPED, Topic.DRAGGED, Topic.VENTED)) {
+          Topic.MEDIUM,
+          Topic.USE,
+          Topic.WHIP_HOSE,
+          Topic.DROPPED,
+          Topic.DRAGGED,
+          Topic.VENTED,
+          Topic.COLDEST,
+          Topic.HOTTEST)) {
         Optional<String> told = isOfATool(topic) ? Optional.empty() : told(topic);
         if (told.isPresent()) {
           talk = talk.with(topic, told.get());
@@ -278,8 +283,17 @@ final class InterviewFile {
       case DROPPED -> text("conditions", "dropped").map(InterviewFile::yesOrNo);
       case DRAGGED -> text("conditions", "dragged").map(InterviewFile::yesOrNo);
       case VENTED -> text("conditions", "vented").map(InterviewFile::yesOrNo);
+      case COLDEST -> told("coldest", "hottest");
+      case HOTTEST -> told("hottest", "coldest");
       default -> Optional.empty();
     };
+  }
+
+  /** A temperature that is told without the other: of one that a shop has the job itself keeps no word. */
+  private Optional<String> told(String temperature, String other) {
+    return text("conditions", other).isPresent()
+        ? Optional.empty()
+        : text("conditions", temperature);
   }
 
   /** What is printed on the tool tells, where that can be read. */
@@ -500,8 +514,8 @@ final class InterviewFile {
                 answer.equalsIgnoreCase("only one")
                     ? List.of()
                     : List.of(answer.split("\\s*,\\s*", -1)));
-      case COLDEST -> tellTemperatures(topic, lower(answer));
-      case HOTTEST -> tellTemperatures(topic, higher(answer));
+      case COLDEST -> object("conditions").put("coldest", lower(answer));
+      case HOTTEST -> object("conditions").put("hottest", higher(answer));
     }
   }
 
@@ -543,21 +557,6 @@ final class InterviewFile {
       if ("coupling".equals(item.get("kind"))) {
         item.put("profile", id);
       }
-    }
-  }
-
-  /** A job file tells both or none, and what a shop has needs no word. */
-  private void tellTemperatures(Topic topic, String answer) {
-    beside.put(topic, answer);
-    Temperature cold =
-        Optional.ofNullable(beside.get(Topic.COLDEST)).map(Temperature::parse).orElse(USUAL_LOWEST);
-    Temperature hot = Optional.ofNullable(beside.get(Topic.HOTTEST))
-        .map(Temperature::parse)
-        .orElse(USUAL_HIGHEST);
-    boolean isUnusual = cold.compareTo(USUAL_LOWEST) < 0 || hot.compareTo(USUAL_HIGHEST) > 0;
-    if (isUnusual) {
-      object("conditions").put("coldest", beside.getOrDefault(Topic.COLDEST, cold.toString()));
-      object("conditions").put("hottest", beside.getOrDefault(Topic.HOTTEST, hot.toString()));
     }
   }
 

@@ -1,6 +1,7 @@
 package org.airfit.jobsheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayInputStream;
@@ -14,11 +15,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.airfit.files.Disk;
+import org.airfit.files.Document;
 import org.airfit.files.Job;
+import org.airfit.files.WrongFileException;
 import org.airfit.plug.PlugVerdict;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Temperature;
@@ -292,6 +296,36 @@ class InterviewProgramTest {
     assertThat(job.layout().slots().get(0).toString()).contains("of profile gannet");
     assertThat(job.coldest()).contains(Temperature.ofCelsius(-10.0));
     assertThat(job.hottest()).contains(Temperature.ofCelsius(40.0));
+    assertThat(conditions(file))
+        .as("what was told, and nothing else")
+        .containsEntry("coldest", "-10 °C")
+        .doesNotContainKey("hottest");
+    InterviewFile both = file.with(Subject.ofJob(Topic.HOTTEST), "90 to 100 °F");
+    assertThat(conditions(both))
+        .containsEntry("coldest", "-10 °C")
+        .containsEntry("hottest", "100 °F");
+    InterviewFile again =
+        InterviewFile.of(both.fields(), CATALOGUE.toAbsolutePath().toString());
+    InterviewFile colder = again.with(Subject.ofJob(Topic.COLDEST), "-20 °C");
+    assertThat(conditions(colder)).as("told in a file before").containsEntry("hottest", "100 °F");
+    assertThat(colder.job(at()).requirement().hottest()).contains(Temperature.parse("100 °F"));
+    InterviewFile usual = InterviewFile.of(
+        file.with(Subject.ofJob(Topic.COLDEST), "10 °C").fields(),
+        CATALOGUE.toAbsolutePath().toString());
+    assertThat(conditions(usual)).as("not lost").containsEntry("coldest", "10 °C");
+    assertThat(usual.job(at()).requirement().coldest()).as("as a shop has").isEmpty();
+    Interview talk =
+        usual.talk(at(), Interview.begin(usual.job(at()).catalogue().parts()), Set.of());
+    assertThat(talk.answers()).as("not asked again").containsEntry(Topic.COLDEST, "10 °C");
+    InterviewFile turned = file.with(Subject.ofJob(Topic.HOTTEST), "-20 °C");
+    assertThatExceptionOfType(WrongFileException.class)
+        .isThrownBy(() -> turned.job(at()))
+        .withMessageContaining(
+            "conditions.hottest: must be at least conditions.coldest, \"-10 °C\", was \"-20 °C\"");
+  }
+
+  private static Map<String, Object> conditions(InterviewFile file) {
+    return Document.fields(Objects.requireNonNull(file.fields().get("conditions")));
   }
 
   @Test

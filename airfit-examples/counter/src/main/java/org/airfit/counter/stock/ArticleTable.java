@@ -210,7 +210,7 @@ final class ArticleTable {
   private static int pieces(String cell) {
     if (!WHOLE.matcher(cell).matches()) {
       throw new IllegalArgumentException(
-          "is not accepted; accepted: a whole number of pieces from 0 to 999999999");
+          "was \"" + cell + "\"; accepted: a whole number of pieces from 0 to 999999999");
     }
     return Integer.parseInt(cell);
   }

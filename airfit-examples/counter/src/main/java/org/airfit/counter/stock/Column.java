@@ -131,10 +131,15 @@ enum Column {
       case COUNTED -> fitting(text, LONGEST_TEXT);
       case MONEY ->
         new BigDecimal(
-            required(text, MONEY, "an amount with a point and at most 4 decimals, such as 12.50"));
+            required(
+                text,
+                MONEY,
+                "an amount from 0 to below 100000000 with a point and at most 4 decimals, such as 12.50"));
       case NUMBER ->
-        new BigDecimal(
-            required(text, NUMBER, "a number with a point and at most 9 decimals, such as 0.3"));
+        new BigDecimal(required(
+            text,
+            NUMBER,
+            "a number from 0 to 999999999 with a point and at most 9 decimals, such as 0.3"));
       case YES -> yes(text);
       case WORDS -> words(cell);
     };
@@ -150,7 +155,7 @@ enum Column {
 
   private static String required(String text, Pattern pattern, String accepted) {
     if (!pattern.matcher(text).matches()) {
-      throw new IllegalArgumentException("is not accepted; accepted: " + accepted);
+      throw new IllegalArgumentException("was \"" + text + "\"; accepted: " + accepted);
     }
     return text;
   }

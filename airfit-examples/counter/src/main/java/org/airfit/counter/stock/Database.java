@@ -7,6 +7,10 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 
@@ -15,6 +19,9 @@ public final class Database implements AutoCloseable {
 
   private static final String H2 = "jdbc:h2:";
   private static final String POSTGRESQL = "jdbc:postgresql:";
+
+  /** What H2 says where another process has the file. */
+  private static final int OPEN_ELSEWHERE = 90020;
 
   /** So many transactions run at once; our own choice. */
   private static final int MOST_CONNECTIONS = 10;
@@ -29,6 +36,11 @@ public final class Database implements AutoCloseable {
   private static final String ROLLED_BACK = "40";
 
   private final HikariDataSource pool;
+  private final ExecutorService threads = Executors.newCachedThreadPool(task -> {
+    Thread thread = new Thread(task, "stock");
+    thread.setDaemon(true);
+    return thread;
+  });
 
   private Database(HikariDataSource pool) {
     this.pool = pool;
@@ -79,8 +91,23 @@ public final class Database implements AutoCloseable {
     try {
       return new Database(new HikariDataSource(config));
     } catch (RuntimeException e) {
-      throw new SQLException("the database cannot be opened: " + e.getMessage(), e);
+      throw new SQLException(
+          "the database cannot be opened: "
+              + (isOpenElsewhere(e)
+                  ? "another process has it open, such as a service that runs; stop that, do this, and start it"
+                      + " again. PostgreSQL lets several in at once."
+                  : e.getMessage()),
+          e);
     }
+  }
+
+  private static boolean isOpenElsewhere(Throwable failure) {
+    for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+      if (cause instanceof SQLException sql && sql.getErrorCode() == OPEN_ELSEWHERE) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -131,7 +158,37 @@ public final class Database implements AutoCloseable {
     return run(work, Connection.TRANSACTION_REPEATABLE_READ);
   }
 
+  /**
+   * Runs work on a thread of its own and waits for its end, even where the caller is interrupted, who stays so: H2
+   * closes its file for all when a thread is interrupted that reads or writes it.
+   */
   private <T> T run(Work<T> work, int isolation) throws SQLException {
+    Future<T> running = threads.submit(() -> runHere(work, isolation));
+    boolean isInterrupted = false;
+    try {
+      while (true) {
+        try {
+          return running.get();
+        } catch (InterruptedException e) {
+          isInterrupted = true;
+        }
+      }
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof SQLException wrong) {
+        throw wrong;
+      }
+      if (e.getCause() instanceof RuntimeException wrong) {
+        throw wrong;
+      }
+      throw new IllegalStateException("work on the database failed", e.getCause());
+    } finally {
+      if (isInterrupted) {
+        Thread.currentThread().interrupt();
+      }
+    }
+  }
+
+  private <T> T runHere(Work<T> work, int isolation) throws SQLException {
     try (Connection connection = pool.getConnection()) {
       connection.setTransactionIsolation(isolation);
       boolean isDone = false;
@@ -151,6 +208,7 @@ public final class Database implements AutoCloseable {
   /** Closes all connections. */
   @Override
   public void close() {
+    threads.shutdown();
     pool.close();
   }
 }

@@ -301,6 +301,24 @@ abstract class StockContract {
   }
 
   @Test
+  void whoever_is_interrupted_is_answered_and_the_database_stays_open() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    String table = Shops.HEADING + Shops.socket("S-1", "one", "12.50", "3");
+    LoadReport report;
+    long version;
+    Thread.currentThread().interrupt();
+    try {
+      report = Shops.load(stock, table);
+      version = stock.version();
+    } finally {
+      assertThat(Thread.interrupted()).as("the thread stays interrupted").isTrue();
+    }
+    assertThat(report.stored()).isEqualTo(1);
+    assertThat(stock.version()).isEqualTo(version);
+    assertThat(stock.catalogue().parts().parts()).hasSize(1);
+  }
+
+  @Test
   void of_200_clerks_as_many_get_a_piece_as_there_are_pieces() throws Exception {
     Stock stock = Shops.boatyard(database);
     Shelf shelf = Shelf.of(database, Shops.NOON);

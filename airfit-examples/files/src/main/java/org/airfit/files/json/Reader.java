@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.type.TypeFactory;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -312,8 +313,32 @@ final class Reader {
     try {
       return input.maker().apply(told);
     } catch (IllegalArgumentException e) {
-      throw wrong(place, String.valueOf(e.getMessage()));
+      String complaint = String.valueOf(e.getMessage());
+      throw wrong(
+          blamed(type, complaint).map(name -> inside(place, name)).orElse(place), complaint);
     }
+  }
+
+  /** The field that a complaint of the library is about: its first words are the name of it. */
+  private static Optional<String> blamed(Class<?> type, String complaint) {
+    return Fields.of(type).stream()
+        .map(Fields.Field::name)
+        .filter(name -> complaint.startsWith(inWords(name) + " "))
+        .max(Comparator.comparingInt(String::length));
+  }
+
+  /** A name of several words, such as outsideDiameter, as words. */
+  private static String inWords(String name) {
+    StringBuilder words = new StringBuilder();
+    for (int i = 0; i < name.length(); i++) {
+      char letter = name.charAt(i);
+      if (letter >= 'A' && letter <= 'Z') {
+        words.append(' ').append((char) (letter - 'A' + 'a'));
+      } else {
+        words.append(letter);
+      }
+    }
+    return words.toString();
   }
 
   private static String wanted(JavaType type) {

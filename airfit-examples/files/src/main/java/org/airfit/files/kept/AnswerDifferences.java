@@ -20,11 +20,13 @@ final class AnswerDifferences {
       return List.of();
     }
     Answered renamed = Renaming.of(then, now).of(then.answered());
-    if (renamed.equals(now.answered())) {
+    Answered after = now.answered().asFarAs(renamed);
+    Answered before = renamed.asFarAs(after);
+    if (before.equals(after)) {
       return List.of();
     }
     AnswerDifferences all = new AnswerDifferences();
-    all.answers(renamed, now.answered());
+    all.answers(before, after);
     if (all.found.isEmpty()) {
       all.found.add(new Difference.OtherText("answer", false));
     }
@@ -95,6 +97,13 @@ final class AnswerDifferences {
       }
       if (!was.arrives().equals(each.arrives())) {
         found.add(new Difference.OtherPressure(line, each.tool(), was.arrives(), each.arrives()));
+      }
+      boolean isTurned = was.isEnough().isPresent()
+          && each.isEnough().isPresent()
+          && !was.isEnough().equals(each.isEnough());
+      if (isTurned) {
+        found.add(new Difference.EnoughTurned(
+            line, each.tool(), each.arrives(), each.needs().orElseThrow()));
       }
       if (!was.restriction().equals(each.restriction())) {
         found.add(new Difference.OtherRestriction(

@@ -38,13 +38,17 @@ final class AnswerText {
             rule ->
                 Map.of("rule", rule.rule(), "outcome", rule.outcome(), "reason", rule.reason())));
     plain.put("toGive", answer.toGive());
-    plain.put(
-        "cautions",
-        list(
-            answer.cautions(),
-            caution -> Map.of(
-                "title", caution.title(), "text", caution.text(), "source", caution.source())));
+    plain.put("cautions", list(answer.cautions(), AnswerText::caution));
     return plain;
+  }
+
+  private static Map<String, Object> caution(Answered.CautionTold caution) {
+    return Map.of("title", caution.title(), "text", caution.text(), "source", caution.source());
+  }
+
+  private static Answered.CautionTold cautionOf(Object plain) {
+    return new Answered.CautionTold(
+        text(plain, "title"), text(plain, "text"), text(plain, "source"));
   }
 
   private static <T> List<Object> list(List<T> items, Function<T, Object> plain) {
@@ -56,6 +60,7 @@ final class AnswerText {
     plain.put("parts", list(proposal.parts(), AnswerText::part));
     proposal.price().ifPresent(price -> plain.put("price", price.toString()));
     plain.put("air", list(proposal.air(), AnswerText::air));
+    proposal.cautions().ifPresent(own -> plain.put("cautions", list(own, AnswerText::caution)));
     return plain;
   }
 
@@ -78,6 +83,7 @@ final class AnswerText {
         list(
             air.losses(),
             loss -> Map.of("name", loss.name(), "lost", loss.lost().toString())));
+    air.needs().ifPresent(pressure -> plain.put("needs", pressure.toString()));
     return plain;
   }
 
@@ -101,18 +107,16 @@ final class AnswerText {
             proposal -> new Answered.PartsTold(
                 items(proposal, "parts", AnswerText::partOf),
                 words(proposal, "price").map(Money::parse),
-                items(proposal, "air", AnswerText::airOf))),
+                items(proposal, "air", AnswerText::airOf),
+                find(proposal, "cautions")
+                    .map(own -> items(proposal, "cautions", AnswerText::cautionOf)))),
         items(
             plain,
             "rules",
             rule -> new Answered.RuleTold(
                 text(rule, "rule"), text(rule, "outcome"), text(rule, "reason"))),
         items(plain, "toGive", String::valueOf),
-        items(
-            plain,
-            "cautions",
-            caution -> new Answered.CautionTold(
-                text(caution, "title"), text(caution, "text"), text(caution, "source"))));
+        items(plain, "cautions", AnswerText::cautionOf));
   }
 
   private static Answered.Kind kind(String word) {
@@ -141,7 +145,8 @@ final class AnswerText {
             plain,
             "losses",
             loss ->
-                new Answered.LossTold(text(loss, "name"), PressureDrop.parse(text(loss, "lost")))));
+                new Answered.LossTold(text(loss, "name"), PressureDrop.parse(text(loss, "lost")))),
+        words(plain, "needs").map(GaugePressure::parse));
   }
 
   private static Optional<Object> find(Object plain, String field) {

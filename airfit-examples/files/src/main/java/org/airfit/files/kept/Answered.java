@@ -18,7 +18,7 @@ import org.airfit.working.UnitSystem;
  * @param proposals the parts, best first; of nothing fits the nearest
  * @param rules what every rule says of the first of them
  * @param toGive what would have to give where nothing fits
- * @param cautions what must be shown with it
+ * @param cautions what must be shown with it, with the first of the proposals where there are some
  */
 record Answered(
     Kind kind,
@@ -36,6 +36,25 @@ record Answered(
     rules = List.copyOf(rules);
     toGive = List.copyOf(toGive);
     cautions = List.copyOf(cautions);
+  }
+
+  /** The same as far as an answer holds it that was kept by an earlier form: what that lacks is left out. */
+  Answered asFarAs(Answered earlier) {
+    boolean needs = earlier.before.filter(air -> air.needs().isEmpty()).isEmpty();
+    boolean cautions =
+        earlier.proposals.stream().noneMatch(each -> each.cautions().isEmpty());
+    return new Answered(
+        kind,
+        units,
+        headline,
+        plug,
+        needs ? before : before.map(AirTold::withoutNeed),
+        cautions
+            ? proposals
+            : proposals.stream().map(PartsTold::withoutCautions).toList(),
+        rules,
+        toGive,
+        this.cautions);
   }
 
   /** What became of a job. */
@@ -79,12 +98,29 @@ record Answered(
    * @param arrives the pressure there; empty where the flow does not pass
    * @param restriction the biggest restriction, or what stops the flow; blank where nothing stands in the line
    * @param losses what each element loses
+   * @param needs what the tool needs; empty in answers that were kept before this was, and of proposals, whose rules
+   *     tell it
    */
   record AirTold(
-      String tool, Optional<GaugePressure> arrives, String restriction, List<LossTold> losses) {
+      String tool,
+      Optional<GaugePressure> arrives,
+      String restriction,
+      List<LossTold> losses,
+      Optional<GaugePressure> needs) {
 
     AirTold {
       losses = List.copyOf(losses);
+    }
+
+    /** Whether as much arrives as is needed; empty where what is needed was not kept. */
+    Optional<Boolean> isEnough() {
+      return needs.map(
+          least -> arrives.filter(there -> there.compareTo(least) >= 0).isPresent());
+    }
+
+    /** The same without what is needed. */
+    AirTold withoutNeed() {
+      return new AirTold(tool, arrives, restriction, losses, Optional.empty());
     }
   }
 
@@ -102,12 +138,23 @@ record Answered(
    * @param parts its parts in the order of the air
    * @param price what they cost, as far as prices are known
    * @param air what arrives at each tool
+   * @param cautions what must be shown with it and not with the first; empty where it was kept before this was
    */
-  record PartsTold(List<PartTold> parts, Optional<Money> price, List<AirTold> air) {
+  record PartsTold(
+      List<PartTold> parts,
+      Optional<Money> price,
+      List<AirTold> air,
+      Optional<List<CautionTold>> cautions) {
 
     PartsTold {
       parts = List.copyOf(parts);
       air = List.copyOf(air);
+      cautions = cautions.map(List::copyOf);
+    }
+
+    /** The same without cautions of its own. */
+    PartsTold withoutCautions() {
+      return new PartsTold(parts, price, air, Optional.empty());
     }
 
     /** The numbers of its parts. */

@@ -11,6 +11,7 @@ import org.airfit.files.Job;
 import org.airfit.plug.Identification;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.SocketAnswer;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
@@ -49,9 +50,9 @@ final class Answering {
           List.of(),
           List.of(),
           List.of(),
-          told(withDeference(
+          List.copyOf(told(withDeference(
               whole.medium().refusal().map(List::of).orElse(List.of()),
-              whole.rules().toldIn(units).deference())));
+              whole.rules().toldIn(units).deference()))));
     }
     Optional<Identification> plug = job.plug();
     Optional<SocketAnswer> socket = job.atHand().flatMap(AtHand::socket);
@@ -75,13 +76,15 @@ final class Answering {
             ? JobFindings.of(asked).cautions(units)
             : proposals.get(0).cautions(units));
 
+    Set<Answered.CautionTold> shown =
+        told(withDeference(cautions, asked.rules().toldIn(units).deference()));
     return new Answered(
         kind(selection),
         units,
         headline(selection, plug, socket),
         plug.map(this::told).or(() -> socket.map(Answering::told)),
-        before.map(run -> told(job.toolName(), run)),
-        proposals.stream().map(this::told).toList(),
+        before.map(run -> told(job.toolName(), run, Optional.of(asked.least()))),
+        proposals.stream().map(each -> told(each, shown)).toList(),
         proposals.isEmpty()
             ? List.of()
             : proposals.get(0).findings(units).stream()
@@ -91,7 +94,7 @@ final class Answering {
         selection
             .map(each -> each.<List<String>>fold(fits -> List.of(), none -> none.toGive(units)))
             .orElse(List.of()),
-        told(withDeference(cautions, asked.rules().toldIn(units).deference())));
+        List.copyOf(shown));
   }
 
   /** The cautions with that which defers to codes and makers as the last word. */
@@ -102,11 +105,12 @@ final class Answering {
     return all;
   }
 
-  private static List<Answered.CautionTold> told(Set<Caution> cautions) {
-    return cautions.stream()
-        .map(each ->
-            new Answered.CautionTold(each.title(), each.text(), each.source().toString()))
-        .toList();
+  private static Set<Answered.CautionTold> told(Collection<Caution> cautions) {
+    Set<Answered.CautionTold> told = new LinkedHashSet<>();
+    for (Caution each : cautions) {
+      told.add(new Answered.CautionTold(each.title(), each.text(), each.source().toString()));
+    }
+    return told;
   }
 
   private static Answered.Kind kind(Optional<Selection> selection) {
@@ -140,13 +144,19 @@ final class Answering {
     return new Answered.PlugTold(socket.verdict().label(), Optional.empty(), socket.reason());
   }
 
-  private Answered.PartsTold told(Proposal proposal) {
+  /** A proposal, with the cautions that are not among those shown anyway. */
+  private Answered.PartsTold told(Proposal proposal, Set<Answered.CautionTold> shown) {
     List<Answered.AirTold> air = new ArrayList<>();
     for (Proposal way : proposal.toEachTool()) {
-      air.add(told(way.requirement().way().orElse(job.toolName()), way.result()));
+      air.add(told(way.requirement().way().orElse(job.toolName()), way.result(), Optional.empty()));
     }
+    Set<Answered.CautionTold> own = told(proposal.cautions(units));
+    own.removeAll(shown);
     return new Answered.PartsTold(
-        proposal.parts().stream().map(Answering::told).toList(), proposal.price(), air);
+        proposal.parts().stream().map(Answering::told).toList(),
+        proposal.price(),
+        air,
+        Optional.of(List.copyOf(own)));
   }
 
   private static Answered.PartTold told(Part part) {
@@ -157,15 +167,16 @@ final class Answering {
         part.facts().rating());
   }
 
-  private static Answered.AirTold told(String tool, RunResult run) {
+  private static Answered.AirTold told(String tool, RunResult run, Optional<GaugePressure> needs) {
     return run.fold(
         delivered -> new Answered.AirTold(
             tool,
             Optional.of(delivered.atToolGauge()),
             delivered.shares().isEmpty() ? "" : delivered.bottleneck().name(),
-            losses(delivered.shares())),
+            losses(delivered.shares()),
+            needs),
         starved -> new Answered.AirTold(
-            tool, Optional.empty(), starved.element(), losses(starved.before())));
+            tool, Optional.empty(), starved.element(), losses(starved.before()), needs));
   }
 
   private static List<Answered.LossTold> losses(List<ElementLoss> shares) {

@@ -546,6 +546,50 @@ public sealed interface Difference {
   }
 
   /**
+   * What arrives at a tool was enough and is not any more, or the other way round.
+   *
+   * @param line with which parts, such as "Without new parts"
+   * @param tool the tool
+   * @param arrives the pressure there now; empty where no air arrives
+   * @param needed what the tool needs now
+   */
+  record EnoughTurned(
+      String line, String tool, Optional<GaugePressure> arrives, GaugePressure needed)
+      implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param line with which parts, such as "Without new parts"
+     * @param tool the tool
+     * @param arrives the pressure there now; empty where no air arrives
+     * @param needed what the tool needs now
+     */
+    public EnoughTurned {
+      Objects.requireNonNull(line, "line");
+      Objects.requireNonNull(tool, "tool");
+      Objects.requireNonNull(arrives, "arrives");
+      Objects.requireNonNull(needed, "needed");
+    }
+
+    /** {@return whether it is enough now} */
+    public boolean isEnough() {
+      return arrives.filter(there -> there.compareTo(needed) >= 0).isPresent();
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      String who = tool.isBlank() ? "the tool" : tool;
+      return line + ", " + who
+          + (isEnough() ? " has enough now, which it had not then" : " no longer has enough")
+          + ": it needs " + units.say(needed) + ", and "
+          + arrives
+              .map(there -> units.say(there, needed) + " arrive.")
+              .orElse("its air does not pass.");
+    }
+  }
+
+  /**
    * Something else is the biggest restriction.
    *
    * @param line with which parts, such as "With the first proposal"

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +25,8 @@ import org.airfit.files.json.WrongJsonException;
  *
  * <p>It holds everything whole, for the catalogue of the day is what nobody has any more when a claim comes. What is
  * kept of the answer is what decides: parts with prices and ratings, pressures, restrictions, what the rules say and
- * the cautions. A year's offers and the talk about a receiver are computed from the same question, and are not kept.
+ * the cautions of every proposal that is listed. A year's offers and the talk about a receiver are computed from the
+ * same question, and are not kept.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -160,7 +162,8 @@ public final class KeptAnswer {
       throw new WrongFileException(
           file,
           FORM_FIELD,
-          "must be " + FORM + ", the form of kept answer that is read here, was "
+          "must be " + FORM
+              + ", a number without quotation marks, the form of kept answer that is read here, was "
               + Canonical.text(root.get(FORM_FIELD)));
     }
     Map<String, Object> hashes = Document.fields(told(file, root, HASHES));
@@ -310,10 +313,34 @@ public final class KeptAnswer {
   }
 
   /**
-   * {@return what must be shown with the answer, title and text; the one that defers to codes and makers stands last}
+   * {@return what must be shown with the answer, with the first of its proposals where there are some, title and text;
+   * the one that defers to codes and makers stands last}
    */
   public List<String> cautions() {
     return answered.cautions().stream().map(Answered.CautionTold::inWords).toList();
+  }
+
+  /**
+   * Tells what must be shown with any one of the proposals: what is shown with the first, and what is its own.
+   *
+   * @param proposal which of the proposals, from 1
+   * @return the cautions, title and text; the one that defers to codes and makers stands last
+   * @throws IllegalArgumentException if there is no such proposal
+   */
+  public List<String> cautions(int proposal) {
+    int count = answered.proposals().size();
+    if (proposal < 1 || proposal > count) {
+      throw new IllegalArgumentException("proposal must be in [1, " + count + "], was " + proposal
+          + "; the answer lists " + count);
+    }
+    List<String> all = new ArrayList<>(cautions());
+    answered
+        .proposals()
+        .get(proposal - 1)
+        .cautions()
+        .orElse(List.of())
+        .forEach(own -> all.add(Math.max(0, all.size() - 1), own.inWords()));
+    return List.copyOf(all);
   }
 
   Answered answered() {

@@ -18,6 +18,7 @@ import org.airfit.quantity.Length;
 import org.airfit.select.Catalogue;
 import org.airfit.select.Material;
 import org.airfit.select.Part;
+import org.airfit.select.PartFacts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -111,6 +112,25 @@ class HostileJsonTest {
     String json = CAPACITY.replace("0.3", number);
     assertThat(refused(LAX, json, FlowCapacity.class)).hasMessageContaining(told);
     assertThat(refused(MAPPER, json, FlowCapacity.class)).hasMessageContaining(told);
+  }
+
+  @Test
+  void what_the_library_refuses_is_told_with_its_field() {
+    for (String[] each : new String[][] {
+      {"{\"id\": \"x\", \"name\": \" \"}", "name", "must not be blank"},
+      {"{\"id\": \" \", \"name\": \"a\"}", "id", "must not be blank"},
+      {"{\"id\": \"x\", \"name\": \"a\", \"price\": \"-4 USD\"}", "price", "in [0, 10^8)"},
+      {
+        "{\"id\": \"x\", \"name\": \"a\", \"outsideDiameter\": \"0 mm\"}",
+        "outsideDiameter",
+        "above 0 mm"
+      }
+    }) {
+      WrongJsonException wrong = catchThrowableOfType(
+          WrongJsonException.class, () -> MAPPER.readValue(each[0], PartFacts.class));
+      assertThat(wrong.field()).as(each[0]).isEqualTo(each[1]);
+      assertThat(wrong).hasMessageStartingWith(each[1] + ": ").hasMessageContaining(each[2]);
+    }
   }
 
   @Test

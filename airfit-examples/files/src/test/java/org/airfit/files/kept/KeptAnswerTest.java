@@ -223,6 +223,9 @@ class KeptAnswerTest {
     wrong.put("[]", "no JSON object");
     wrong.put("{}", "airfitKept: must be 1");
     wrong.put(text.replace("\"airfitKept\" : 1", "\"airfitKept\" : 2"), "was 2");
+    wrong.put(
+        text.replace("\"airfitKept\" : 1", "\"airfitKept\" : \"1\""),
+        "must be 1, a number without quotation marks");
     wrong.put(text.replace("\"library\" :", "\"by\" : 1, \"library\" :"), "by: is no field");
     wrong.put(text.replaceFirst("\"library\" : \"[^\"]*\",", ""), "library: is missing");
     wrong.put(text.replace("\"set\" : {", "\"set\" : 1e999, \"//\" : {"), "is no field");
