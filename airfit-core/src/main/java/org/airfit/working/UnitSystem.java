@@ -88,7 +88,7 @@ public enum UnitSystem {
   private static final Set<Unit> OF_NEITHER =
       Set.of(PressureUnit.ATMOSPHERE, PowerUnit.ELECTRIC_HORSEPOWER, VolumeUnit.IMPERIAL_GALLON);
 
-  /** From here on a pressure in bar or psi has no decimals to tell; no air has so much. */
+  /** From here on a pressure in bar or psi, or a velocity, has no decimals to tell; no air has so much. */
   private static final double LARGEST_SAID = 1.0e9;
 
   /** A difference of pressures [Pa] that is no more than what the sums behind it round off; our choice. */
@@ -392,9 +392,10 @@ public enum UnitSystem {
    * @return such as "9.1 m/s", or "30 ft/s"
    */
   public String say(Velocity velocity) {
-    return either(
-        velocity.format(VelocityUnit.METRE_PER_SECOND, 1),
-        velocity.format(VelocityUnit.FOOT_PER_SECOND, 0));
+    VelocityUnit unit = either(VelocityUnit.METRE_PER_SECOND, VelocityUnit.FOOT_PER_SECOND);
+    return velocity.in(unit) < LARGEST_SAID
+        ? velocity.format(unit, either(1, 0))
+        : velocity.format(unit);
   }
 
   /**
