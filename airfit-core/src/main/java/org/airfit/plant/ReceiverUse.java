@@ -13,7 +13,6 @@ import org.airfit.internal.Seconds;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
@@ -217,11 +216,11 @@ public record ReceiverUse(
     }
     if (least.compareTo(start) >= 0) {
       throw new IllegalArgumentException("least pressure must be below that at the start, "
-          + PressureUnit.inFewestDigits(start) + ", was " + PressureUnit.inFewestDigits(least));
+          + start.inFewestDigits() + ", was " + least.inFewestDigits());
     }
     if (least.absolute(atmosphere).pascals() < 0.0) {
-      throw new IllegalArgumentException("least pressure must not lie below a perfect vacuum, was "
-          + PressureUnit.inFewestDigits(least));
+      throw new IllegalArgumentException(
+          "least pressure must not lie below a perfect vacuum, was " + least.inFewestDigits());
     }
     if (!(temperature.kelvins() > 0.0)) {
       throw new IllegalArgumentException("temperature must be above 0 K, was "
@@ -243,7 +242,7 @@ public record ReceiverUse(
     if (!(needed <= LARGEST)) {
       throw new IllegalArgumentException("draw must be one that a receiver of 1e9 m³ carries, was "
           + Seconds.told(draw) + " of " + demand.most().shown() + " between "
-          + PressureUnit.inFewestDigits(start) + " and " + PressureUnit.inFewestDigits(least)
+          + start.inFewestDigits() + " and " + least.inFewestDigits()
           + "; check the units of the flow and of the two pressures");
     }
   }

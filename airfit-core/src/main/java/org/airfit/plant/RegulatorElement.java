@@ -104,7 +104,7 @@ public final class RegulatorElement implements FlowElement {
   private void requireDroop(PressureDrop drop) {
     if (!(drop.pascals() >= 0.0 && drop.pascals() < set.pascals())) {
       throw new IllegalArgumentException("droop of a regulator must be in [0, "
-          + PressureUnit.inFewestDigits(set) + "), was " + PressureUnit.inFewestDigits(drop));
+          + set.inFewestDigits() + "), was " + drop.inFewestDigits());
     }
   }
 

@@ -46,26 +46,26 @@ public final class SupplyRange {
     this.regulated = regulated;
     if (inFront != null && above(usual, inFront)) {
       throw new IllegalArgumentException("highest pressure must be at least the supply of "
-          + PressureUnit.inFewestDigits(usual) + ", was " + PressureUnit.inFewestDigits(inFront)
+          + usual.inFewestDigits() + ", was " + inFront.inFewestDigits()
           + "; give the setting of the relief valve or the cut-out of the compressor");
     }
     if (lowest != null && (above(lowest, usual) || !(lowest.pascals() > 0.0))) {
       throw new IllegalArgumentException(
           "lowest pressure must be above 0 bar(g) and at most the supply of "
-              + PressureUnit.inFewestDigits(usual) + ", was " + PressureUnit.inFewestDigits(lowest)
+              + usual.inFewestDigits() + ", was " + lowest.inFewestDigits()
               + "; give the cut-in of the compressor");
     }
     if (whenFailed != null && above(usual, whenFailed)) {
       throw new IllegalArgumentException("pressure behind a failed regulator must be at least the "
-          + PressureUnit.inFewestDigits(usual)
-          + " it is set to, was " + PressureUnit.inFewestDigits(whenFailed)
+          + usual.inFewestDigits()
+          + " it is set to, was " + whenFailed.inFewestDigits()
           + "; leave it out where its maker does not tell it");
     }
     if (whenFailed != null && inFront != null && above(whenFailed, inFront)) {
       throw new IllegalArgumentException(
           "pressure behind a failed regulator must be at most the highest of "
-              + PressureUnit.inFewestDigits(inFront)
-              + " in front of it, was " + PressureUnit.inFewestDigits(whenFailed)
+              + inFront.inFewestDigits()
+              + " in front of it, was " + whenFailed.inFewestDigits()
               + "; correct one of the two, or leave it out: what is in front then counts");
     }
   }

@@ -157,4 +157,14 @@ public final class AbsolutePressure extends Quantity<AbsolutePressure, PressureU
   String written(PressureUnit unit) {
     return PressureKind.ABSOLUTE.written(unit);
   }
+
+  /**
+   * Prints this pressure in bar or in psi, whichever takes fewer digits, as a refusal does: a pressure that somebody typed
+   * is most likely told in the unit that was typed.
+   *
+   * @return the pressure with all its digits, such as "14.7 psia" or "1.013 bar(a)"; in bar where both take as many
+   */
+  public String inFewestDigits() {
+    return PressureUnit.inFewestDigits(this);
+  }
 }

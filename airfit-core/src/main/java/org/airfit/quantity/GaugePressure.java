@@ -129,8 +129,8 @@ public final class GaugePressure extends Quantity<GaugePressure, PressureUnit> {
   public AbsolutePressure absolute(AbsolutePressure atmosphere) {
     if (-si() > Objects.requireNonNull(atmosphere, "atmosphere").pascals()) {
       throw new IllegalArgumentException("gauge pressure must be at least minus the atmosphere of "
-          + PressureUnit.inFewestDigits(atmosphere) + ", was "
-          + PressureUnit.inFewestDigits(this));
+          + atmosphere.inFewestDigits() + ", was "
+          + inFewestDigits());
     }
     return AbsolutePressure.ofPascals(atmosphere.pascals() + si());
   }
@@ -178,5 +178,15 @@ public final class GaugePressure extends Quantity<GaugePressure, PressureUnit> {
   @Override
   String written(PressureUnit unit) {
     return PressureKind.GAUGE.written(unit);
+  }
+
+  /**
+   * Prints this pressure in bar or in psi, whichever takes fewer digits, as a refusal does: a pressure that somebody typed
+   * is most likely told in the unit that was typed.
+   *
+   * @return the pressure with all its digits, such as "90 psig" or "6.2 bar(g)"; in bar where both take as many
+   */
+  public String inFewestDigits() {
+    return PressureUnit.inFewestDigits(this);
   }
 }

@@ -119,4 +119,14 @@ public final class PressureDrop extends AdditiveQuantity<PressureDrop, PressureU
   String written(PressureUnit unit) {
     return PressureKind.DROP.written(unit);
   }
+
+  /**
+   * Prints this pressure loss in bar or in psi, whichever takes fewer digits, as a refusal does: a pressure that somebody typed
+   * is most likely told in the unit that was typed.
+   *
+   * @return the pressure loss with all its digits, such as "5 psi" or "0.2 bar"; in bar where both take as many
+   */
+  public String inFewestDigits() {
+    return PressureUnit.inFewestDigits(this);
+  }
 }

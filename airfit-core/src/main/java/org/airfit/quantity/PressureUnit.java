@@ -1,7 +1,5 @@
 package org.airfit.quantity;
 
-import java.util.Objects;
-
 /** Units of pressures; the SI unit is the pascal. */
 public enum PressureUnit implements Unit {
   /** SI unit, 1 N/m². */
@@ -69,36 +67,8 @@ public enum PressureUnit implements Unit {
   /**
    * Prints a pressure in bar or in psi, whichever takes fewer digits, as a refusal does: a pressure that somebody typed
    * is most likely told in the unit that was typed.
-   *
-   * @param pressure the pressure
-   * @return the pressure with all its digits, such as "90 psig" or "6.2 bar(g)"; in bar where both take as many
    */
-  public static String inFewestDigits(GaugePressure pressure) {
-    return shorter(Objects.requireNonNull(pressure, "pressure"));
-  }
-
-  /**
-   * Prints a pressure in bar or in psi, whichever takes fewer digits, as a refusal does: a pressure that somebody typed
-   * is most likely told in the unit that was typed.
-   *
-   * @param pressure the pressure
-   * @return the pressure with all its digits, such as "14.7 psia" or "1.013 bar(a)"; in bar where both take as many
-   */
-  public static String inFewestDigits(AbsolutePressure pressure) {
-    return shorter(Objects.requireNonNull(pressure, "pressure"));
-  }
-
-  /**
-   * Prints a pressure loss in the same way.
-   *
-   * @param drop the loss
-   * @return the loss with all its digits, such as "5 psi" or "0.2 bar"; in bar where both take as many
-   */
-  public static String inFewestDigits(PressureDrop drop) {
-    return shorter(Objects.requireNonNull(drop, "drop"));
-  }
-
-  private static String shorter(Quantity<?, PressureUnit> pressure) {
+  static String inFewestDigits(Quantity<?, PressureUnit> pressure) {
     String bar = pressure.inFull(BAR);
     String psi = pressure.inFull(PSI);
     return psi.indexOf(' ') < bar.indexOf(' ') ? psi : bar;

@@ -11,7 +11,6 @@ import java.util.regex.Pattern;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.QuantityFormatException;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
@@ -349,8 +348,8 @@ public final class ToolMarking {
       if (Math.abs(one.pascals() - other.pascals()) > AGREE * one.pascals()) {
         throw wrong(
             at,
-            "a second pressure, " + PressureUnit.inFewestDigits(other) + ", beside "
-                + PressureUnit.inFewestDigits(one)
+            "a second pressure, " + other.inFewestDigits() + ", beside "
+                + one.inFewestDigits()
                 + ": put max before the highest that is allowed");
       }
     }

@@ -9,7 +9,6 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.Money;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Temperature;
 
 /**
@@ -82,8 +81,8 @@ public final class PartFacts {
   public PartFacts withRating(GaugePressure pressure) {
     Objects.requireNonNull(pressure, "pressure");
     if (!(pressure.pascals() > 0.0)) {
-      throw new IllegalArgumentException("rating of part " + id + " must be above 0 bar(g), was "
-          + PressureUnit.inFewestDigits(pressure));
+      throw new IllegalArgumentException(
+          "rating of part " + id + " must be above 0 bar(g), was " + pressure.inFewestDigits());
     }
     return with(told.with(RATING, pressure));
   }

@@ -24,7 +24,6 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.TemperatureUnit;
@@ -156,7 +155,7 @@ public final class Requirement {
     GaugePressure setting = told.get(LEAST_SETTING);
     if (setting != null && !told.is(REGULATED)) {
       throw new IllegalArgumentException(
-          "least setting must be told of a regulator, was " + PressureUnit.inFewestDigits(setting)
+          "least setting must be told of a regulator, was " + setting.inFewestDigits()
               + " of a supply without one; say regulated() too, or lowest(…) of a supply that swings");
     }
     if (told.find(DROOP).isPresent() && (!told.is(REGULATED) || supply instanceof Regulator)) {

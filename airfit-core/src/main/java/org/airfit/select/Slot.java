@@ -362,12 +362,12 @@ public sealed interface Slot {
       Objects.requireNonNull(regulator, "regulator");
       if (!(setRange.least().pascals() > 0.0)) {
         throw new IllegalArgumentException("set point of " + name + " must be above 0 bar(g), was "
-            + PressureUnit.inFewestDigits(setRange.least()));
+            + setRange.least().inFewestDigits());
       }
       if (ifFails.isPresent() && ifFails.get().compareTo(setRange.most()) < 0) {
         throw new IllegalArgumentException("pressure behind " + name
-            + " when it fails must be at least the " + PressureUnit.inFewestDigits(setRange.most())
-            + " it is set to, was " + PressureUnit.inFewestDigits(ifFails.get())
+            + " when it fails must be at least the " + setRange.most().inFewestDigits()
+            + " it is set to, was " + ifFails.get().inFewestDigits()
             + "; leave it out where its maker does not tell it");
       }
       if (regulator.isPresent() && regulator.get().kind() != kind) {

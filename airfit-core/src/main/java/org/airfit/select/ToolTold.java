@@ -7,7 +7,6 @@ import org.airfit.internal.NamedValues.Name;
 import org.airfit.joint.End;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Range;
 
 /** What can be told of a tool, by name, each checked where it is told: of the one of a job, or of one of several. */
@@ -46,7 +45,7 @@ final class ToolTold {
     Objects.requireNonNull(least, "least");
     if (!(least.least().pascals() > 0.0)) {
       throw new IllegalArgumentException("least pressure at the tool must be above 0 bar(g), was "
-          + PressureUnit.inFewestDigits(least.least()));
+          + least.least().inFewestDigits());
     }
     return NamedValues.NONE.with(DEMAND, demand).with(LEAST, least);
   }
@@ -57,7 +56,7 @@ final class ToolTold {
     if (!(rating.pascals() > 0.0)) {
       throw new IllegalArgumentException(
           "highest pressure the tool's maker allows must be above 0 bar(g), was "
-              + PressureUnit.inFewestDigits(rating) + "; leave it out where it is not known");
+              + rating.inFewestDigits() + "; leave it out where it is not known");
     }
     return told.with(RATING, rating);
   }
@@ -67,7 +66,7 @@ final class ToolTold {
     if (Objects.requireNonNull(atBlockedNozzle, "atBlockedNozzle").pascals() < 0.0) {
       throw new IllegalArgumentException(
           "dead-end pressure of a blow gun must be at least 0 bar(g), was "
-              + PressureUnit.inFewestDigits(atBlockedNozzle)
+              + atBlockedNozzle.inFewestDigits()
               + "; leave it out where it is not known");
     }
     return told.with(BLOW_GUN).with(DEAD_END, atBlockedNozzle);

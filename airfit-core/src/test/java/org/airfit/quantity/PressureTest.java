@@ -59,12 +59,11 @@ class PressureTest {
   /** What somebody typed is told as it was typed, whatever its digits are in the other unit. */
   @Test
   void a_refusal_tells_a_pressure_in_the_unit_in_which_it_was_typed() {
-    assertThat(PressureUnit.inFewestDigits(GaugePressure.parse("90 psig"))).isEqualTo("90 psig");
+    assertThat(GaugePressure.parse("90 psig").inFewestDigits()).isEqualTo("90 psig");
     assertThat(PressureUnit.inFewestDigits(GaugePressure.parse("6.2 bar(g)")))
         .isEqualTo("6.2 bar(g)");
-    assertThat(PressureUnit.inFewestDigits(PressureDrop.parse("5 psi"))).isEqualTo("5 psi");
-    assertThat(PressureUnit.inFewestDigits(AbsolutePressure.parse("14.7 psia")))
-        .isEqualTo("14.7 psia");
-    assertThat(PressureUnit.inFewestDigits(GaugePressure.parse("0 psig"))).isEqualTo("0 bar(g)");
+    assertThat(PressureDrop.parse("5 psi").inFewestDigits()).isEqualTo("5 psi");
+    assertThat(AbsolutePressure.parse("14.7 psia").inFewestDigits()).isEqualTo("14.7 psia");
+    assertThat(GaugePressure.parse("0 psig").inFewestDigits()).isEqualTo("0 bar(g)");
   }
 }

@@ -19,7 +19,6 @@ import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureDrop;
-import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.QuantityFormatException;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
@@ -51,7 +50,7 @@ final class FlowFields {
     AbsolutePressure atmosphere = field.least(AbsolutePressure::parse);
     if (atmosphere.bar() < THINNEST || atmosphere.bar() > DENSEST) {
       throw field.wrong("atmosphere must be in [" + THINNEST + ", " + DENSEST
-          + "] bar(a), was " + PressureUnit.inFewestDigits(atmosphere)
+          + "] bar(a), was " + atmosphere.inFewestDigits()
           + "; check the unit: 1.013 bar(a) or 14.7 psia is usual at sea level");
     }
     return atmosphere;
