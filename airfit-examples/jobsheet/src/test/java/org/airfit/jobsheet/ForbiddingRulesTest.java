@@ -155,9 +155,9 @@ class ForbiddingRulesTest {
         "weak-sander.json",
         open,
         "\"7.4 bar(g)\"",
-        "\"1e6 bar(g)\"",
+        "\"2900 bar(g)\"",
         "\"8.5 bar(g)\"",
-        "\"1e6 bar(g)\"");
+        "\"2900 bar(g)\"");
     assertThat(sheet.substring(0, sheet.indexOf("BEFORE ANYONE CONNECTS THIS")))
         .contains(
             "Outside the range of the air model: take the numbers for no more than a first guess");

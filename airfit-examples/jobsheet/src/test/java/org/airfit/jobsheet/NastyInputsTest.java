@@ -100,7 +100,11 @@ class NastyInputsTest {
     err.reset();
     Path supply = with("supply.json", job, "\"8.5 bar(g)\"", "\"-1e6 bar(g)\"");
     assertThat(run(supply, folder.resolve("p.html"))).isEqualTo(2);
-    refused("supply: ", "was -1000000 bar(g)");
+    refused("supply.pressure: ", "\"-1e6 bar(g)\"", "must be in [-5, 3000] bar(g)");
+    err.reset();
+    Path vacuum = with("vacuum.json", job, "\"8.5 bar(g)\"", "\"-4 bar(g)\"");
+    assertThat(run(vacuum, folder.resolve("p.html"))).isEqualTo(2);
+    refused("supply: ", "was -4 bar(g)");
   }
 
   @Test
