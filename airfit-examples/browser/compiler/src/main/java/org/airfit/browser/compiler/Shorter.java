@@ -27,6 +27,12 @@ public final class Shorter {
   /** The names that a module exports, at its end. */
   private static final Pattern EXPORTED = Pattern.compile("export\\s*\\{([^}]*)\\};?\\s*$");
 
+  /** A private member, behind a point or where a class has it. */
+  private static final Pattern PRIVATE =
+      Pattern.compile("(?m)(\\.|^(?:async |static |get |set )*)#([a-zA-Z]+)\\b");
+
+  private static final Pattern ENDS_SO = Pattern.compile("[a-zA-Z]_\\b");
+
   private Shorter() {}
 
   /**
@@ -59,16 +65,31 @@ public final class Shorter {
         fields.append(fields.isEmpty() ? "" : ",").append(name);
       }
     }
-    return compiled("const{" + fields + "}=(()=>{" + module.substring(0, exported.start())
-            + "\nreturn{" + fields + "}})();")
+    return compiled(
+            "const{" + fields + "}=(()=>{" + module.substring(0, exported.start()) + "\nreturn{"
+                + fields + "}})();",
+            CompilerOptions.LanguageMode.ECMASCRIPT_2021)
         + exported.group() + "\n";
   }
 
-  private static String compiled(String script) throws IOException {
+  /**
+   * A script that nothing else takes names of, shorter. The compiler does not read private members of classes: they
+   * become ordinary ones, whose names end in a sign that no other name ends in.
+   */
+  static String script(String script) throws IOException {
+    if (ENDS_SO.matcher(script).find()) {
+      throw new IOException("no name in a script may end in _, which private members get here");
+    }
+    String open = PRIVATE.matcher(script).replaceAll("$1$2_");
+    return compiled("(()=>{" + open + "\n})();", CompilerOptions.LanguageMode.UNSTABLE);
+  }
+
+  private static String compiled(String script, CompilerOptions.LanguageMode form)
+      throws IOException {
     Compiler.setLoggingLevel(Level.OFF);
     CompilerOptions options = new CompilerOptions();
-    options.setLanguageIn(CompilerOptions.LanguageMode.ECMASCRIPT_NEXT);
-    options.setLanguageOut(CompilerOptions.LanguageMode.ECMASCRIPT_2021);
+    options.setLanguageIn(CompilerOptions.LanguageMode.UNSTABLE);
+    options.setLanguageOut(form);
     options.setWarningLevel(DiagnosticGroups.CHECK_TYPES, CheckLevel.OFF);
     options.setEmitUseStrict(false);
     options.setTrustedStrings(true);

@@ -48,14 +48,19 @@ public final class SingleFile {
   /** What is added to the policy of a page that asks its own server. */
   private static final String SERVED = "connect-src 'self'";
 
+  /** Asks for short names in the page's script. */
+  private static final String SHORTER = "shorter";
+
   private final Map<String, Path> sources;
   private final boolean isServed;
+  private final boolean isShorter;
   private final StringBuilder scriptHashes = new StringBuilder();
   private final StringBuilder styleHashes = new StringBuilder();
 
-  private SingleFile(Map<String, Path> sources, boolean isServed) {
+  private SingleFile(Map<String, Path> sources, boolean isServed, boolean isShorter) {
     this.sources = sources;
     this.isServed = isServed;
+    this.isShorter = isShorter;
   }
 
   /**
@@ -63,7 +68,7 @@ public final class SingleFile {
    *
    * @param args the page, the file to write, and further files that marks name, such as the library; they go before
    *     those of the same name beside the page; {@code connect-src 'self'} lets the page ask the server that it came
-   *     from
+   *     from, {@code shorter} gives its scripts short names
    * @throws IOException if one of them cannot be read or written, or cannot stand in a page
    */
   public static void main(String[] args) throws IOException {
@@ -74,9 +79,14 @@ public final class SingleFile {
     Path page = Path.of(args[0]);
     Map<String, Path> sources = new LinkedHashMap<>();
     boolean isServed = false;
+    boolean isShorter = false;
     for (int i = 2; i < args.length; i++) {
       if (args[i].equals(SERVED)) {
         isServed = true;
+        continue;
+      }
+      if (args[i].equals(SHORTER)) {
+        isShorter = true;
         continue;
       }
       sources.put(String.valueOf(Path.of(args[i]).getFileName()), Path.of(args[i]));
@@ -85,7 +95,8 @@ public final class SingleFile {
     try (var found = Files.list(beside)) {
       found.forEach(path -> sources.putIfAbsent(String.valueOf(path.getFileName()), path));
     }
-    String made = new SingleFile(sources, isServed).page(closeUp(Files.readString(page)));
+    String made =
+        new SingleFile(sources, isServed, isShorter).page(closeUp(Files.readString(page)));
     Path out = Path.of(args[1]).toAbsolutePath();
     Files.createDirectories(out.getParent());
     Files.writeString(out, made);
@@ -139,7 +150,8 @@ public final class SingleFile {
   }
 
   private String script(String name) throws IOException {
-    String script = "\n" + joined(name) + "\n";
+    String joined = joined(name);
+    String script = "\n" + (isShorter ? Shorter.script(joined) : joined) + "\n";
     scriptHashes.append(' ').append(hash(script));
     return "<script type=\"module\">" + harmless(name, script) + "</script>";
   }

@@ -61,6 +61,31 @@ class SingleFileTest {
   }
 
   @Test
+  void a_script_has_short_names_where_that_is_asked_for() throws Exception {
+    file("a.mjs", """
+        export function longName(other) {
+          const kept = other * 2;
+          return kept + kept;
+        }
+        """);
+    file("main.mjs", """
+        import { longName } from './a.mjs';
+        class Kept {
+          #held = 3;
+          get it() {
+            return this.#held;
+          }
+        }
+        self.answer = longName(new Kept().it, '#held');
+        """);
+    String page = "<!-- policy -->\n<!-- script main.mjs -->\n";
+    assertThat(inside(made(page), "script")).contains("longName");
+    String html = made(page, Path.of("shorter"));
+    assertThat(inside(html, "script")).contains("self.answer=", "\"#held\"").doesNotContain("longName", "kept", ".#held");
+    assertThat(html).contains("script-src 'sha256-" + hash(inside(html, "script")) + "';");
+  }
+
+  @Test
   void modules_are_joined_once_each_behind_those_they_import() throws Exception {
     file("a.mjs", "export const a = 1;\n");
     file("b.mjs", "import { a } from './a.mjs';\nexport function b() {\n  return a;\n}\n");
