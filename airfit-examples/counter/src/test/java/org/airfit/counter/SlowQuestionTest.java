@@ -25,10 +25,10 @@ import org.junit.jupiter.api.io.TempDir;
 class SlowQuestionTest {
 
   private static final Path EXAMPLES = Path.of("..", "jobs", "boatyard");
-  private static final int LONGEST_MILLIS = 1000;
+  private static final int LONGEST_MILLIS = 300;
 
-  /** So soon its place is free again, on a machine that others use too; our own choice. */
-  private static final int FREE_MILLIS = 5000;
+  /** So soon its place is free again; our own choice. Left alone, the question takes some 4.5 s at rest. */
+  private static final int FREE_MILLIS = 3000;
 
   @TempDir
   static Path folder;
@@ -41,7 +41,7 @@ class SlowQuestionTest {
   static void start() throws Exception {
     database = Database.open(Database.embedded(folder.resolve("stock")));
     Stock stock = Shops.stocked(database, EXAMPLES.resolve("catalogue.json"));
-    assertThat(stock.load("many.csv", new StringReader(ManyParts.table(500))).rejects())
+    assertThat(stock.load("many.csv", new StringReader(ManyParts.table(4000))).rejects())
         .isEmpty();
     service = CounterService.start(
         Settings.usual().limitedTo(1, Duration.ofMillis(LONGEST_MILLIS), Duration.ofSeconds(10)),
@@ -64,7 +64,7 @@ class SlowQuestionTest {
 
   @Test
   void the_only_place_is_free_soon_after_a_question_was_given_up() throws Exception {
-    for (String path : List.of("/select", "/interview", "/select")) {
+    for (String path : List.of("/select", "/select")) {
       HttpResponse<String> slow = till.post(path, Map.of("job", job()));
       assertThat(slow.statusCode()).as(path + slow.body()).isEqualTo(503);
       assertThat(slow.body()).as(path).contains("urn:airfit:too-slow");
