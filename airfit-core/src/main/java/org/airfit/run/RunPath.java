@@ -354,16 +354,10 @@ final class RunPath {
             .withViscosity(still.viscosity());
   }
 
-  /**
-   * Above every flow [kg/s] that gets to the tool, or the largest that does. Pressure over the root of temperature falls
-   * along a run, so no element passes more than it would right behind the supply.
-   */
+  /** Above every flow [kg/s] that gets to the tool, or the largest that does. */
   double bound() {
-    double most = Math.min(MOST, mostGiven());
-    for (Element element : elements) {
-      most = Math.min(most, element.flow().largest(still.pressure().pascals(), kelvins, viscosity));
-    }
-    return most;
+    double passes = whole.largest(still.pressure().pascals(), kelvins, viscosity);
+    return Math.min(MOST, Math.min(passes, mostGiven()));
   }
 
   /** The largest flow [kg/s] from none up that still gets somewhere, with at least a pressure [Pa] left there. */
