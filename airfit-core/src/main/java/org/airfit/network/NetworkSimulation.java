@@ -68,7 +68,7 @@ public final class NetworkSimulation {
     List<Double> taken = new ArrayList<>();
     Map<BitSet, Trial> known = new HashMap<>();
     for (int number = 0; number < trials; number++) {
-      Interruption.check("the computing of the network");
+      Interruption.check(NetworkSolver.SUBJECT);
       BitSet runs = new BitSet(tools);
       for (int i = 0; i < tools; i++) {
         runs.set(i, random.nextDouble() < plan.outlets().get(i).tool().duty());

@@ -25,6 +25,9 @@ final class NetworkSolver {
     SolverBranch.JUST, 0.3, 1.0, 0.03, 0.003, 0.1, 3.0, 0.01, 10.0, 1.0e-3, 0.5, 1.0e-4
   };
 
+  /** What is said to have ended where nobody waits for it. */
+  static final String SUBJECT = "the computing of the network";
+
   private static final int STEPS = 100;
   private static final int WHOLE_STEPS = 20;
   private static final int EVEN_STEPS = 50;
@@ -110,7 +113,7 @@ final class NetworkSolver {
   private boolean newton() {
     int accepted = 0;
     for (int step = 0; step < STEPS; step++) {
-      Interruption.check("the computing of the network");
+      Interruption.check(SUBJECT);
       iterations++;
       balance.evaluate();
       if (balance.isNearlySettled() && balance.leans()) {

@@ -242,21 +242,14 @@ final class AnswerText {
     Optional<Temperature> high = hottest
         .map(text -> temperature(Topic.HOTTEST, text))
         .or(() -> before.flatMap(Requirement::hottest));
-    Temperature cold = low.orElseGet(() -> lower(PartChecks.USUAL_LOWEST, high));
-    Temperature hot = high.orElseGet(() -> higher(PartChecks.USUAL_HIGHEST, low));
-    if (before.flatMap(Requirement::coldest).isPresent()
-        || cold.compareTo(PartChecks.USUAL_LOWEST) < 0
-        || hot.compareTo(PartChecks.USUAL_HIGHEST) > 0) {
-      job.temperatures(cold, hot);
+    if (low.isEmpty() || high.isEmpty()) {
+      low.ifPresent(job::coldest);
+      high.ifPresent(job::hottest);
+    } else if (before.flatMap(Requirement::coldest).isPresent()
+        || low.get().compareTo(PartChecks.USUAL_LOWEST) < 0
+        || high.get().compareTo(PartChecks.USUAL_HIGHEST) > 0) {
+      job.temperatures(low.get(), high.get());
     }
-  }
-
-  private static Temperature lower(Temperature usual, Optional<Temperature> told) {
-    return told.filter(other -> other.compareTo(usual) < 0).orElse(usual);
-  }
-
-  private static Temperature higher(Temperature usual, Optional<Temperature> told) {
-    return told.filter(other -> other.compareTo(usual) > 0).orElse(usual);
   }
 
   /** The words that answer a topic; none where an amount or the name of a thread does. */

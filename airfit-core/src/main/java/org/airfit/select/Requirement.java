@@ -1104,6 +1104,34 @@ public final class Requirement {
     }
 
     /**
+     * Tells how cold it gets where nobody tells how hot: 40 °C, the highest of a shop, stands for that. What a shop has
+     * anyway, from 5 to 40 °C, asks no maker and is left out.
+     *
+     * @param lowest the lowest
+     * @return this builder
+     */
+    public Builder coldest(Temperature lowest) {
+      boolean isHotter = lowest.compareTo(PartChecks.USUAL_HIGHEST) > 0;
+      return isHotter || lowest.compareTo(PartChecks.USUAL_LOWEST) < 0
+          ? temperatures(lowest, isHotter ? lowest : PartChecks.USUAL_HIGHEST)
+          : this;
+    }
+
+    /**
+     * Tells how hot it gets where nobody tells how cold: 5 °C, the lowest of a shop, stands for that. What a shop has
+     * anyway, from 5 to 40 °C, asks no maker and is left out.
+     *
+     * @param highestOfAll the highest
+     * @return this builder
+     */
+    public Builder hottest(Temperature highestOfAll) {
+      boolean isColder = highestOfAll.compareTo(PartChecks.USUAL_LOWEST) < 0;
+      return isColder || highestOfAll.compareTo(PartChecks.USUAL_HIGHEST) > 0
+          ? temperatures(isColder ? highestOfAll : PartChecks.USUAL_LOWEST, highestOfAll)
+          : this;
+    }
+
+    /**
      * Tells by what mark this shop keeps parts for this kind of air apart; airfit prescribes none.
      *
      * @param mark such as "green tape", not blank

@@ -19,6 +19,7 @@ import org.airfit.quantity.NominalThreadSize;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -331,5 +332,27 @@ class AtTheDoorTest {
             "At the wall coupling profile finch.",
             "At the coupling under the bench profile finch.",
             "At the attic coupling profile finch.");
+  }
+
+  /** 5 to 40 °C is what a shop has: nobody needs to tell that, and of what is not told its bound stands. */
+  @ParameterizedTest
+  @CsvSource({
+    "4.9, 4.9, 40, 4.9, 4.9",
+    "5, , , , ",
+    "40, , , , ",
+    "40.1, 40.1, 40.1, 5, 40.1",
+  })
+  void of_a_temperature_that_is_not_told_the_bound_of_a_shop_stands(
+      double told,
+      @Nullable Double low,
+      @Nullable Double high,
+      @Nullable Double least,
+      @Nullable Double most) {
+    Requirement cold = Shelf.job().coldest(Temperature.ofCelsius(told)).build();
+    assertThat(cold.coldest()).isEqualTo(Optional.ofNullable(low).map(Temperature::ofCelsius));
+    assertThat(cold.hottest()).isEqualTo(Optional.ofNullable(high).map(Temperature::ofCelsius));
+    Requirement hot = Shelf.job().hottest(Temperature.ofCelsius(told)).build();
+    assertThat(hot.coldest()).isEqualTo(Optional.ofNullable(least).map(Temperature::ofCelsius));
+    assertThat(hot.hottest()).isEqualTo(Optional.ofNullable(most).map(Temperature::ofCelsius));
   }
 }

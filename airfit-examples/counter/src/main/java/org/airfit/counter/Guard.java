@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.SynchronousQueue;
@@ -290,16 +289,13 @@ final class Guard extends Handler.Abstract {
     }
 
     private Problem problem(Throwable failure) {
-      Throwable cause = failure instanceof CompletionException && failure.getCause() != null
-          ? failure.getCause()
-          : failure;
-      if (cause instanceof Problem problem) {
+      if (failure instanceof Problem problem) {
         if (problem.status() >= 500) {
           FAULTS.log(System.Logger.Level.WARNING, what, problem.getCause());
         }
         return problem;
       }
-      if (cause instanceof TimeoutException) {
+      if (failure instanceof TimeoutException) {
         return new Problem(
             503,
             "too-slow",
@@ -307,7 +303,7 @@ final class Guard extends Handler.Abstract {
                 + " and was given up; ask for less: fewer parts to choose, a catalogue of fewer articles (those of"
                 + " the kinds and sizes in question, as one of the files), a smaller network.");
       }
-      FAULTS.log(System.Logger.Level.ERROR, what, cause);
+      FAULTS.log(System.Logger.Level.ERROR, what, failure);
       return new Problem(500, "fault", "Something failed here; it is noted.");
     }
 

@@ -16,6 +16,7 @@ import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.NearWord;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.airfit.select.DeviceKind;
 import org.airfit.select.Layout;
@@ -510,6 +511,16 @@ final class JobLine {
       throw fails.wrong("was " + fails.text().strip() + ", below the "
           + item.field("set", "").text().strip()
           + " that it is set to; leave it out where its maker does not tell it");
+    }
+  }
+
+  /** A regulator does not lose by its droop all that it is set to. */
+  static void requireDroopBelow(Field item, PressureDrop droop, GaugePressure set)
+      throws WrongFileException {
+    if (droop.pascals() >= set.pascals()) {
+      Field told = item.field("droop", "");
+      throw told.wrong("was " + told.text().strip() + ", not below the "
+          + item.field("set", "").text().strip() + " that it is set to");
     }
   }
 

@@ -126,11 +126,7 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     Optional<Field> fails = item.find("ifFails", JobLine.IF_FAILS);
     Supply supply = Supply.fixed(held);
     if (droop.isPresent()) {
-      if (droop.get().by().pascals() >= set.pascals()) {
-        Field told = item.field("droop", "");
-        throw told.wrong("was " + told.text().strip() + ", not below the "
-            + item.field("set", "").text().strip() + " that it is set to");
-      }
+      JobLine.requireDroopBelow(item, droop.get().by(), set);
       AbsolutePressure held1 = AbsolutePressure.ofPascals(
           held.pressure().pascals() - droop.get().by().pascals());
       supply = item.build(

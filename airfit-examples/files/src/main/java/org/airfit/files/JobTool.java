@@ -22,11 +22,6 @@ import org.airfit.select.ToolLine;
 /** The tool of a job, and the conditions it works in. */
 final class JobTool {
 
-  /** Between these, no maker is asked for the temperatures of a part; the library's bounds of the air of a shop. */
-  private static final Temperature USUAL_LOWEST = Temperature.ofCelsius(5.0);
-
-  private static final Temperature USUAL_HIGHEST = Temperature.ofCelsius(40.0);
-
   private record Flag<T>(String field, UnaryOperator<T> said) {}
 
   /** How what is told of a tool is said to what it is told of. */
@@ -185,20 +180,15 @@ final class JobTool {
       throws WrongFileException {
     Optional<Field> low = conditions.find("coldest", "the lowest temperature, such as \"-10 °C\"");
     Optional<Field> high = conditions.find("hottest", "the highest temperature, such as \"60 °C\"");
-    if (low.isEmpty() && high.isEmpty()) {
-      return;
-    }
-    Temperature cold = low.isPresent() ? low.get().least(Temperature::parse) : USUAL_LOWEST;
-    Temperature hot = high.isPresent() ? high.get().most(Temperature::parse) : USUAL_HIGHEST;
     if (low.isPresent() && high.isPresent()) {
+      Temperature cold = low.get().least(Temperature::parse);
+      Temperature hot = high.get().most(Temperature::parse);
       PartFields.requireOrder(low.get(), cold, high.get(), hot);
       requirement.temperatures(cold, hot);
-    } else if (cold.compareTo(USUAL_LOWEST) < 0
-        || hot.compareTo(USUAL_HIGHEST) > 0
-        || hot.compareTo(cold) < 0) {
-      requirement.temperatures(
-          high.isPresent() && hot.compareTo(cold) < 0 ? hot : cold,
-          low.isPresent() && hot.compareTo(cold) < 0 ? cold : hot);
+    } else if (low.isPresent()) {
+      requirement.coldest(low.get().least(Temperature::parse));
+    } else if (high.isPresent()) {
+      requirement.hottest(high.get().most(Temperature::parse));
     }
   }
 }

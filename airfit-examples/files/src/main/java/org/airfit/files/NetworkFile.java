@@ -323,12 +323,9 @@ public final class NetworkFile {
     GaugePressure set = row.field("set", Accepted.GAUGE).least(GaugePressure::parse);
     RegulatorElement regulator = RegulatorElement.of(valve, set.absolute(known.atmosphere));
     if (row.find("droop").isPresent() || row.find("droopAt").isPresent()) {
-      Field told = row.field("droop", "by how much less it holds at droopAt, such as 6 psi");
-      PressureDrop droop = told.most(PressureDrop::parse);
-      if (droop.pascals() >= set.pascals()) {
-        throw told.wrong("was " + told.text().strip() + ", not below the "
-            + row.field("set", Accepted.GAUGE).text().strip() + " that it is set to");
-      }
+      PressureDrop droop = row.field("droop", "by how much less it holds at droopAt, such as 6 psi")
+          .most(PressureDrop::parse);
+      JobLine.requireDroopBelow(row, droop, set);
       FreeAirFlow flow = row.field(
               "droopAt", "the free-air flow at which it droops, such as 20 scfm")
           .least(FreeAirFlow::parse);
