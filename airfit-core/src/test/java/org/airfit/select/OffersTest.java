@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -251,16 +253,7 @@ class OffersTest {
   @Test
   void a_further_profile_is_offered_for_a_year_only_where_it_saves_more_than_cents() {
     for (String price : List.of("9.70", "2")) {
-      List<Part> parts = new ArrayList<>(List.of(
-          Shelf.socket(priced("finch socket", "10", ""), "finch", "3/8 NPT female", 9.0),
-          Shelf.plug(priced("hose plug", "3", ""), "finch", "3/8 NPT female"),
-          Shelf.plug(priced("tool plug", "2", ""), "finch", "1/4 NPT male"),
-          Shelf.socket(priced("wren socket", price, ""), "wren", "3/8 NPT female", 9.0),
-          Shelf.plug(priced("wren plug", "2", ""), "wren", "1/4 NPT male"),
-          Shelf.hose(priced("narrow", "25", ""), 9.5, 10.0),
-          Shelf.hose(priced("wide", "40", ""), 12.7, 10.0)));
-      Offers offers =
-          Offers.of(Shelf.job().build(), Catalogue.of(parts, List.of(TAPE)), year(1.0, 0.0));
+      Offers offers = withWrenFor(price);
       boolean isWorthIt = price.equals("2");
       Offer later = offer(offers, Offer.Aim.LEAST_IN_A_YEAR);
       assertThat(later.proposal().parts().stream().anyMatch(part -> part.id().equals("wren plug")))
@@ -274,6 +267,37 @@ class OffersTest {
                           "Couplings of 2 profiles in place of 1 would save 0.30 EUR in the first year; they are not offered,"
                               + " as each further profile must save 5 % of what the year costs (a choice of airfit).")))
           .isEqualTo(!isWorthIt);
+    }
+  }
+
+  private static Offers withWrenFor(String price) {
+    List<Part> parts = new ArrayList<>(List.of(
+        Shelf.socket(priced("finch socket", "10", ""), "finch", "3/8 NPT female", 9.0),
+        Shelf.plug(priced("hose plug", "3", ""), "finch", "3/8 NPT female"),
+        Shelf.plug(priced("tool plug", "2", ""), "finch", "1/4 NPT male"),
+        Shelf.socket(priced("wren socket", price, ""), "wren", "3/8 NPT female", 9.0),
+        Shelf.plug(priced("wren plug", "2", ""), "wren", "1/4 NPT male"),
+        Shelf.hose(priced("narrow", "25", ""), 9.5, 10.0),
+        Shelf.hose(priced("wide", "40", ""), 12.7, 10.0)));
+    return Offers.of(Shelf.job().build(), Catalogue.of(parts, List.of(TAPE)), year(1.0, 0.0));
+  }
+
+  /** Of a year of finch alone, T, a year with wren may be T/1.05 at most: a cent more, and it is not offered. */
+  @Test
+  void a_further_profile_must_make_the_year_five_per_cent_cheaper() {
+    BigDecimal alone = offer(withWrenFor("10"), Offer.Aim.LEAST_IN_A_YEAR)
+        .inAYear()
+        .orElseThrow()
+        .amount();
+    BigDecimal spared = alone.subtract(alone.divide(new BigDecimal("1.05"), MathContext.DECIMAL64));
+    BigDecimal cents = new BigDecimal("10").subtract(spared).setScale(2, RoundingMode.FLOOR);
+    for (int more = 0; more <= 1; more++) {
+      String price =
+          cents.add(new BigDecimal("0.01").multiply(BigDecimal.valueOf(more))).toString();
+      Offer later = offer(withWrenFor(price), Offer.Aim.LEAST_IN_A_YEAR);
+      assertThat(later.proposal().parts().stream().anyMatch(part -> part.id().equals("wren plug")))
+          .as(price)
+          .isEqualTo(more == 0);
     }
   }
 

@@ -269,6 +269,17 @@ class RangesInFilesTest {
         .isEqualTo(isRemarked);
   }
 
+  /** In the line and at the supply alike, what stands behind a failed regulator is at least what it is set to. */
+  @Test
+  void a_failed_regulator_holds_back_no_more_than_one_that_holds() throws Exception {
+    assertThat(Disk.job(job("\"ifFails\": \"120 psig\"", "\"ifFails\": \"90 psig\"")))
+        .isNotNull();
+    Path below = job("\"ifFails\": \"120 psig\"", "\"ifFails\": \"89.9 psig\"");
+    assertThat(catchThrowableOfType(WrongFileException.class, () -> Disk.job(below)))
+        .hasMessageContaining(
+            "line[3].ifFails: was 89.9 psig, below the 90 psig that it is set to");
+  }
+
   /** What repeats the currency of the catalogue is that price, not "38.00 EUR EUR". */
   @Test
   void a_price_may_repeat_the_currency_of_its_catalogue() throws Exception {

@@ -85,6 +85,10 @@ class NetworkChangesTest {
     assertThatExceptionOfType(WrongFileException.class)
         .isThrownBy(() -> job("SI", "60 psig", "80 psi,10 scfm"))
         .withMessageContaining("column droop: was 80 psi, not below the 60 psig that it is set to");
+    assertThatExceptionOfType(WrongFileException.class)
+        .isThrownBy(() -> job("SI", "60 psig", "60 psi,10 scfm"))
+        .withMessageContaining("column droop: was 60 psi, not below the 60 psig that it is set to");
+    assertThat(bench(job("SI", "60 psig", "59.9 psi,10 scfm").network())).isLessThan(1.01e5);
     for (String half : List.of("0.3 bar,", ",10 L/s ANR")) {
       assertThatExceptionOfType(WrongFileException.class)
           .isThrownBy(() -> job("SI", "6.3 bar(g)", half))
