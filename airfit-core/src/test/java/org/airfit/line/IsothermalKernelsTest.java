@@ -3,6 +3,7 @@ package org.airfit.line;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
 import org.airfit.Comparison;
 import org.airfit.Rows;
@@ -87,6 +88,19 @@ class IsothermalKernelsTest {
       double left = s * (2.0 - s) - a * (k - 2.0 * Math.log1p(-s));
       assertThat(IsothermalKernels.chokes(a, k)).isFalse();
       assertThat(left).as("k = " + k).isCloseTo(0.0, within(1.0e-15 + 1.0e-14 * s));
+    }
+  }
+
+  /** Where one step is near enough and where it is not, and on the way from one to the other. */
+  @Test
+  void the_share_fulfils_its_equation_wherever_it_is_looked_for() {
+    SplittableRandom random = new SplittableRandom(19);
+    for (int i = 0; i < 200_000; i++) {
+      double a = Math.pow(10.0, random.nextDouble(-5.0, 0.0));
+      double k = random.nextDouble() * IsothermalKernels.largestResistance(a);
+      double s = IsothermalKernels.dropShare(a, k);
+      double left = s * (2.0 - s) - a * (k - 2.0 * Math.log1p(-s));
+      assertThat(left).as("a = " + a + ", k = " + k).isCloseTo(0.0, within(1.0e-15 + 1.0e-14 * s));
     }
   }
 

@@ -41,7 +41,7 @@ class BoundsTest {
         edge(FreeAirFlow::parse, "1000000 L/s ANR", "1000100 L/s ANR"),
         edge(FreeAirFlow::parse, "0 scfm", "0.0000000001 L/s ANR"),
         edge(Length::parse, "1000000 m", "1000001 m"),
-        edge(Length::parse, "0.0000000002 m", "0.00000000009 m"),
+        edge(Length::parse, "0.0000000001 m", "0.00000000009 m"),
         edge(Temperature::parse, "2000 °C", "2001 °C"),
         edge(Temperature::parse, "-200 °C", "-201 °C"),
         edge(Volume::parse, "10000000 m3", "10000001 m3"),

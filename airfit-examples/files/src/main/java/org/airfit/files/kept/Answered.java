@@ -114,8 +114,7 @@ record Answered(
 
     /** Whether as much arrives as is needed; empty where what is needed was not kept. */
     Optional<Boolean> isEnough() {
-      return needs.map(
-          least -> arrives.filter(there -> there.compareTo(least) >= 0).isPresent());
+      return needs.map(least -> Difference.EnoughTurned.isEnough(arrives, least));
     }
 
     /** The same without what is needed. */

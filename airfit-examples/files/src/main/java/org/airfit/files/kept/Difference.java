@@ -574,6 +574,11 @@ public sealed interface Difference {
 
     /** {@return whether it is enough now} */
     public boolean isEnough() {
+      return isEnough(arrives, needed);
+    }
+
+    /** Whether what arrives, or nothing, is as much as is needed. */
+    static boolean isEnough(Optional<GaugePressure> arrives, GaugePressure needed) {
       return arrives.filter(there -> there.compareTo(needed) >= 0).isPresent();
     }
 

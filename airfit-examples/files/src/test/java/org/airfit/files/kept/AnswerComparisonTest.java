@@ -524,4 +524,21 @@ class AnswerComparisonTest {
   private static String turned(String then, String now) {
     return new Difference.RuleTurned("Parts are rated", then, now, "why.").inWords(UnitSystem.SI);
   }
+
+  /** Just as much as is needed is enough. */
+  @Test
+  void what_arrives_is_enough_from_what_is_needed_on() {
+    GaugePressure needed = GaugePressure.parse("90 psig");
+    for (String there : List.of("89.9 psig", "90 psig", "90.1 psig")) {
+      Difference.EnoughTurned turned = new Difference.EnoughTurned(
+          "Without new parts", "", Optional.of(GaugePressure.parse(there)), needed);
+      assertThat(turned.isEnough()).as(there).isEqualTo(!there.startsWith("89"));
+      assertThat(turned.inWords(UnitSystem.US))
+          .contains(turned.isEnough() ? "has enough now" : "no longer has enough")
+          .contains("it needs 90 psig");
+    }
+    assertThat(new Difference.EnoughTurned("Without new parts", "", Optional.empty(), needed)
+            .isEnough())
+        .isFalse();
+  }
 }
