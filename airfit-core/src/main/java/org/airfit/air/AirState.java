@@ -82,6 +82,8 @@ public final class AirState implements Worked {
   private static final Source RANGE = Source.derived(
       "ideal gas held against the equation of state of Lemmon and others (2000); the share of 1 % is our choice");
 
+  private static final double COLDEST = Temperature.ofCelsius(-100.0).kelvins();
+  private static final double HOTTEST = Temperature.ofCelsius(300.0).kelvins();
   private static final double LEAST_VISCOSITY = 1.0e-12;
   private static final double MOST_VISCOSITY = 1.0;
 
@@ -98,7 +100,7 @@ public final class AirState implements Worked {
       throw new IllegalArgumentException("pressure of air must be in [1e-30, 1e30] Pa(a), was "
           + Digits.inFull(pressure.pascals()) + " Pa(a); there is no such air");
     }
-    if (!(temperature.celsius() >= -100.0 && temperature.celsius() <= 300.0)) {
+    if (!(temperature.kelvins() >= COLDEST && temperature.kelvins() <= HOTTEST)) {
       throw new IllegalArgumentException("temperature of air must be in [-100, 300] °C, was "
           + Digits.inFull(temperature.celsius()) + " °C");
     }

@@ -100,10 +100,16 @@ public record UnitScale(
 
   /**
    * (value + lost) × top / bottom with one rounding: what product and quotient round off is caught exactly and put
-   * back.
+   * back. Where only one of the two is left to do, it rounds once by itself.
    */
   private static double scaled(double value, double lost, double top, double bottom) {
     double product = value * top;
+    if (bottom == 1.0 && lost == 0.0) {
+      return product;
+    }
+    if (top == 1.0 && lost == 0.0) {
+      return value / bottom;
+    }
     if (!Double.isFinite(product)) {
       return value / bottom * top;
     }

@@ -28,12 +28,9 @@ public final class LargestFlow implements Worked {
   /** The largest flow along a path; empty where less than the pressure asked for is at the tool also without flow. */
   static Optional<LargestFlow> of(RunPath path, GaugePressure atTool) {
     double wanted = atTool.absolute(path.atmosphere()).pascals();
-    if (!(path.pascalsAtTool(0.0) >= wanted)) {
-      return Optional.empty();
-    }
-    double flow = RunPath.largest(path::pascalsAtTool, wanted, path.bound());
-    return Optional.of(new LargestFlow(
-        new Values(atTool, RunAnswers.atLargest(path, flow), RunAnswers.stopping(path, flow))));
+    return path.largest(wanted)
+        .map(last -> new LargestFlow(new Values(
+            atTool, RunAnswers.atLargest(path, last), RunAnswers.stopping(path, last.more()))));
   }
 
   /** {@return the flow} */

@@ -114,8 +114,15 @@ final class RunAnswers {
   private static double agreed(RunPath path, ToolDemand tool) {
     double atmosphere = path.atmosphere().pascals();
     double most = tool.flow(path.still().pressure().pascals(), atmosphere);
-    double bound = Double.isNaN(path.pascalsAtTool(most)) ? Math.min(most, path.bound()) : most;
-    return RunPath.last(f -> f - tool.flow(path.pascalsAtTool(f), atmosphere), bound);
+    return path.lastArriving(flow -> tooMuch(path, tool, flow), most);
+  }
+
+  /** How much more [kg/s] a flow is than what the tool takes of it; NaN where it does not arrive. */
+  private static double tooMuch(RunPath path, ToolDemand tool, double flow) {
+    double pascals = path.pascalsAtTool(flow);
+    return Double.isNaN(pascals)
+        ? Double.NaN
+        : flow - tool.flow(pascals, path.atmosphere().pascals());
   }
 
   private static RunResult withTool(RunPath path, RunResult.Delivered found, ToolDemand tool) {
@@ -168,24 +175,23 @@ final class RunAnswers {
   }
 
   /** What arrives of the largest flow that still arrives at a pressure: a little more may be behind a jump. */
-  static RunResult atLargest(RunPath path, double flow) {
-    MassFlow largest = MassFlow.ofKilogramsPerSecond(flow);
-    return at(path, largest)
-        .fold(
-            found -> delivered(
-                path,
-                largest,
-                path.before(flow, path.justAbove(flow)),
-                i -> found.shares().get(i).gain().pascals()),
-            starved -> starved);
+  static RunResult atLargest(RunPath path, RunPath.Last last) {
+    MassFlow largest = MassFlow.ofKilogramsPerSecond(last.flow());
+    RunResult just = at(path, largest);
+    if (!path.jumps(last.flow(), last.more())) {
+      return just;
+    }
+    return just.fold(
+        found -> delivered(
+            path,
+            largest,
+            path.before(last.flow(), last.more()),
+            i -> found.shares().get(i).gain().pascals()),
+        starved -> starved);
   }
 
-  /**
-   * What stops a flow slightly larger than one that arrives, if it is not just the pressure that falls: "supply" or an
-   * element.
-   */
-  static Optional<String> stopping(RunPath path, double flow) {
-    double more = path.justAbove(flow);
+  /** What stops a flow [kg/s], if it is not just the pressure that falls: "supply" or an element. */
+  static Optional<String> stopping(RunPath path, double more) {
     if (Double.isNaN(path.given(more))) {
       return Optional.of("supply");
     }

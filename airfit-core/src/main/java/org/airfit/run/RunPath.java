@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import org.airfit.air.AirState;
@@ -36,6 +37,25 @@ final class RunPath {
 
   /** A supply whose pressure falls by more than this part from one flow to the next jumps [-]. */
   private static final double JUMP = 1.0e-6;
+
+  /** Where a search begins that gets nearer from any flow [kg/s]: what a common tool takes. */
+  private static final double SOME_FLOW = 0.01;
+
+  /** A step in the logarithm of the flow so short that its square is what is left of the way [-]. */
+  private static final double CLOSE = 0.1;
+
+  /** A step in the logarithm of the flow beyond which no tool and no line stands for another [-]. */
+  private static final double FARTHEST_STEP = 20.0;
+
+  /** Less than any tool takes [kg/s]. */
+  private static final double LITTLE_FLOW = 1.0e-7;
+
+  /** Our choice: a flow nearer than that to choking is searched for from there [-]. */
+  private static final double NEXT_TO = 1.0e-3;
+
+  private static final int MOST_HALVINGS = 6;
+
+  private static final int MOST_SECANTS = 8;
 
   /** More than any line carries [kg/s]: where nothing limits the flow, a search ends here. */
   private static final double MOST = 1.0e6;
@@ -360,9 +380,125 @@ final class RunPath {
     return Math.min(MOST, Math.min(passes, mostGiven()));
   }
 
+  /**
+   * The end of the flows that get somewhere.
+   *
+   * @param flow the last of them [kg/s]
+   * @param more so little above it that only a jump or an end lies between them [kg/s]; none above none
+   */
+  record Last(double flow, double more) {}
+
+  /** The largest flow that gets to the tool with at least a pressure [Pa] left there; none where no air stands there. */
+  Optional<Last> largest(double least) {
+    double found = largestByPowers(least);
+    if (found > 0.0 && !isNextToChoking(found)) {
+      return Optional.of(new Last(found, found * (1.0 + SLIGHTLY)));
+    }
+    if (!(pascalsAtTool(0.0) >= least)) {
+      return Optional.empty();
+    }
+    double flow = largest(this::pascalsAtTool, least, bound());
+    return Optional.of(new Last(flow, justAbove(flow)));
+  }
+
+  /**
+   * The same where nothing chokes or jumps on the way, otherwise NaN.
+   *
+   * <p>The loss of the squares of pressures, p₀² − p², goes nearly with a power of the flow. A secant through the
+   * logarithms of both finds the flow in a few steps, from any flow that passes. A search between two flows close to it
+   * has the last word.
+   */
+  private double largestByPowers(double least) {
+    double atRest = given(0.0);
+    double flow = SOME_FLOW;
+    double left = pascalsAtTool(flow);
+    while (Double.isNaN(left) && flow > LITTLE_FLOW) {
+      flow *= 0.25;
+      left = pascalsAtTool(flow);
+    }
+    double power = 2.0;
+    double uncertain = 0.0;
+    for (int i = 0; i < MOST_SECANTS; i++) {
+      double step = logOfLost(atRest, least, left) / power;
+      if (!(Math.abs(step) <= FARTHEST_STEP)) {
+        return Double.NaN;
+      }
+      // so far beyond the place looked for that it lies between the two
+      double next = flow * Math.exp(step * (1.0 + uncertain));
+      double then = pascalsAtTool(next);
+      if (Math.abs(step) <= CLOSE && then < least != left < least) {
+        return left < least
+            ? RootFinder.find(
+                f -> least - pascalsAtTool(f),
+                next,
+                least - then,
+                flow,
+                least - left,
+                TOLERANCE * next)
+            : RootFinder.find(
+                f -> least - pascalsAtTool(f),
+                flow,
+                least - left,
+                next,
+                least - then,
+                TOLERANCE * next);
+      }
+      power = logOfLost(atRest, then, left) / Math.log(next / flow);
+      uncertain = Math.abs(step);
+      flow = next;
+      left = then;
+    }
+    return Double.NaN;
+  }
+
+  /** The logarithm of how many times more is lost of the squares of pressures [Pa] with one left than with another. */
+  private static double logOfLost(double atRest, double one, double other) {
+    return Math.log((atRest - one) * (atRest + one) / ((atRest - other) * (atRest + other)));
+  }
+
   /** The largest flow [kg/s] from none up that still gets somewhere, with at least a pressure [Pa] left there. */
   static double largest(Outlet outlet, double least, double bound) {
     return last(flow -> least - outlet.pascals(flow), bound);
+  }
+
+  /**
+   * The same of a function of what arrives at the tool, which is NaN from the flow on that does not get there. Where
+   * the most does not, halving soon finds a flow that gets there with too little left, and one with enough, if choking
+   * is not what ends the flow.
+   */
+  double lastArriving(DoubleUnaryOperator function, double most) {
+    double atMost = function.applyAsDouble(most);
+    if (!Double.isNaN(atMost)) {
+      return last(function, most);
+    }
+    double within = 0.0;
+    double atWithin = Double.NaN;
+    double beyond = most;
+    double atBeyond = atMost;
+    for (int i = 0; i < MOST_HALVINGS && (within == 0.0 || Double.isNaN(atBeyond)); i++) {
+      double middle = 0.5 * (within + beyond);
+      double atMiddle = function.applyAsDouble(middle);
+      if (atMiddle <= 0.0) {
+        within = middle;
+        atWithin = atMiddle;
+      } else {
+        beyond = middle;
+        atBeyond = atMiddle;
+      }
+    }
+    if (atWithin < 0.0 && atBeyond > 0.0) {
+      double found =
+          RootFinder.find(function, within, atWithin, beyond, atBeyond, TOLERANCE * within);
+      if (!isNextToChoking(found)) {
+        return found;
+      }
+    }
+    return last(function, Math.min(most, bound()));
+  }
+
+  /** Whether a flow [kg/s] is so near to what lets no more through that the last digits of it decide what is left. */
+  private boolean isNextToChoking(double flow) {
+    return Double.isNaN(pascalsAtTool(flow * (1.0 + NEXT_TO)));
   }
 
   /** The pressure [Pa] somewhere at a flow [kg/s], or NaN where the flow does not get there. */
