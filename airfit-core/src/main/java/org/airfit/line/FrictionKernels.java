@@ -61,6 +61,14 @@ final class FrictionKernels {
     return 1.0 / (x * x);
   }
 
+  /**
+   * dλ/d ln Re of Colebrook's λ. The equation of {@link #colebrook} gives dx/d ln R = c x/(A + x + c), as A goes with R.
+   */
+  static double colebrookByLogRe(double re, double relativeRoughness, double darcy) {
+    double a = relativeRoughness * re * (1.0 / (3.7 * 2.51));
+    return -2.0 * darcy * TWO_OVER_LN10 / (a + 1.0 / Math.sqrt(darcy) + TWO_OVER_LN10);
+  }
+
   /** 2 log₁₀ of a normal number above 0, within 0.0007: 2 log₁₀ 2 times its exponent and what its mantissa adds. */
   private static double nearTwoLog10(double number) {
     long bits = Double.doubleToRawLongBits(number);

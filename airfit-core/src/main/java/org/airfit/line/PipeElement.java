@@ -189,7 +189,7 @@ final class PipeElement implements FlowElement {
     return nextJump(law, above, bore, viscosity);
   }
 
-  /** In closed form but for the slope of λ, which is found from a difference, and for adiabatic flow. */
+  /** In closed form but for adiabatic flow and for the slope of λ by laws other than Colebrook's: these by a difference. */
   @Override
   public double slope(double flow, double pascals, double kelvins, double viscosity) {
     if (countsAsNone(flow)) {
@@ -215,6 +215,9 @@ final class PipeElement implements FlowElement {
     double reynolds = reynolds(flow, bore, viscosity);
     if (reynolds < FrictionLaw.LAMINAR_BELOW && law.jumps()) {
       return -darcy;
+    }
+    if (law == FrictionLaw.COLEBROOK) {
+      return FrictionKernels.colebrookByLogRe(reynolds, relativeRoughness, darcy);
     }
     boolean atJump = law.jumps() && reynolds * (1.0 - STEP) < FrictionLaw.LAMINAR_BELOW;
     double low = atJump ? 0.0 : STEP;

@@ -251,7 +251,7 @@ public final class Network {
   NetworkResult solveLeaning() {
     double[] loads =
         plan.outlets().stream().mapToDouble(outlet -> outlet.tool().load()).toArray();
-    return SteadyFlow.of(plan, loads, 1);
+    return new SteadyFlow(plan).with(loads, 1);
   }
 
   /**

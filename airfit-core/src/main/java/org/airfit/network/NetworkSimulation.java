@@ -47,12 +47,13 @@ public final class NetworkSimulation {
   /** What comes of a set of tools that run; no tools where no steady flow was found. */
   private record Trial(boolean solved, double taken, List<ToolFlow> tools) {
 
-    static Trial of(NetworkPlan plan, BitSet runs) {
+    static Trial of(NetworkPlan plan, SteadyFlow steady, BitSet runs) {
       double[] parts = new double[plan.outlets().size()];
       for (int i = 0; i < parts.length; i++) {
         parts[i] = runs.get(i) ? plan.outlets().get(i).tool().load() : 0.0;
       }
-      return SteadyFlow.of(plan, parts)
+      return steady
+          .with(parts)
           .fold(
               found -> new Trial(true, found.taken().kilogramsPerSecond(), found.tools()),
               none -> new Trial(false, 0.0, List.of()));
@@ -61,6 +62,7 @@ public final class NetworkSimulation {
 
   /** Draws which tools of a plan run, and solves again unless the same tools ran in a trial before. */
   static NetworkSimulation of(NetworkPlan plan, long seed, int trials) {
+    SteadyFlow steady = new SteadyFlow(plan);
     Random random = new Random(seed);
     int tools = plan.outlets().size();
     List<List<ToolFlow>> flows = new ArrayList<>();
@@ -75,7 +77,7 @@ public final class NetworkSimulation {
       }
       Trial trial = known.get(runs);
       if (trial == null) {
-        trial = Trial.of(plan, runs);
+        trial = Trial.of(plan, steady, runs);
         if (known.size() < MOST_KNOWN) {
           known.put(runs, trial);
         }

@@ -119,7 +119,9 @@ final class NetworkSolver {
       if (balance.isNearlySettled() && balance.leans()) {
         return true;
       }
-      accepted += !balance.leans() && balance.residual(DIGITS) <= ACCEPTED ? 1 : 0;
+      accepted += !balance.leans() && balance.isNearAnswer() && balance.residual(DIGITS) <= ACCEPTED
+          ? 1
+          : 0;
       if (accepted > LAST_STEPS || (accepted > 0 && balance.isSettled())) {
         return true;
       }

@@ -62,7 +62,14 @@ final class SolverBranch {
     flow = begin;
     stands = false;
     lean = scales.lean();
-    small = SMALL * Math.min(scales.flow(), element.largest(scales.pressure(), kelvins, viscosity));
+    small = SMALL * Math.min(scales.flow(), passing(scales));
+  }
+
+  /** The largest flow it passes, or the largest of the network where that passes: it costs less to try. */
+  private double passing(Scales scales) {
+    return Double.isNaN(behind(scales.flow(), scales.pressure()))
+        ? element.largest(scales.pressure(), kelvins, viscosity)
+        : scales.flow();
   }
 
   /** Lets nothing through any more. */
@@ -136,7 +143,7 @@ final class SolverBranch {
     double q = along();
     if (isShut()) {
       slope = scales.shut();
-      byInlet = byInlet(0.0, inlet);
+      byInlet = byInlet(0.0, inlet, none);
       left = none - slope * q - outlet;
       return;
     }
@@ -154,13 +161,13 @@ final class SolverBranch {
       left = atLimit - slope * (Math.max(q, small) - limit) - outlet;
     } else if (q < small) {
       slope = Math.max(least(scales), (none - measured) / small);
-      byInlet = byInlet(0.0, inlet);
+      byInlet = byInlet(0.0, inlet, none);
       left = none - outlet - slope * q;
     } else {
-      double straight = straightSlope(q, inlet, measured);
+      double straight = straightSlope(q, inlet, none, measured);
       boolean chokes = isBeyond(q, inlet, measured - outlet, straight, scales);
       slope = Math.max(least(scales), chokes ? chord(q, inlet, measured, outlet) : straight);
-      byInlet = chokes ? byInletAlike(q, inlet) : byInlet(q, inlet);
+      byInlet = chokes ? byInletAlike(q, inlet, measured) : byInlet(q, inlet, measured);
       // a drop below the last digit of the pressure counts still: only it stops what flows between
       // supplies alike
       left = !oneWay && measured == none ? none - outlet - straight * q : measured - outlet;
@@ -184,17 +191,17 @@ final class SolverBranch {
    * f_p. The laws of pipes and parts keep their form where flow and pressures grow alike, friction factor apart:
    * f_p = (p2 − q f_q)/p1; those of check valves and regulators do not, and it is found from a difference.
    */
-  private double byInlet(double q, double p1) {
+  private double byInlet(double q, double p1, double behind) {
     if (!oneWay) {
-      return byInletAlike(q, p1);
+      return byInletAlike(q, p1, behind);
     }
     double step = STEP * p1;
-    return (orNothing(behind(q, p1 + step)) - orNothing(behind(q, p1))) / step;
+    return (orNothing(behind(q, p1 + step)) - orNothing(behind)) / step;
   }
 
   /** f_p of a law that keeps its form where flow and pressures grow alike. */
-  private double byInletAlike(double q, double p1) {
-    return (behind(q, p1) + q * slope) / p1;
+  private double byInletAlike(double q, double p1, double behind) {
+    return (behind + q * slope) / p1;
   }
 
   /**
@@ -214,8 +221,8 @@ final class SolverBranch {
    * No drop grows more slowly than in a straight line; where it has no digits left in the pressure, or two edges leave
    * no room for a difference, this is what counts.
    */
-  private double straightSlope(double q, double p1, double behind) {
-    double straight = (behind(0.0, p1) - behind) / q;
+  private double straightSlope(double q, double p1, double none, double behind) {
+    double straight = (none - behind) / q;
     double falls = -element.slope(q, p1, kelvins, viscosity);
     return falls > straight ? falls : straight;
   }

@@ -1,6 +1,7 @@
 package org.airfit.network;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,59 +16,56 @@ import org.airfit.run.ToolDemand;
 final class SteadyFlow {
 
   private final NetworkPlan plan;
-  private final double[] parts; // of the rated flow, by outlet
   private final List<String> nodes;
-  private final Map<String, Integer> numbers = new LinkedHashMap<>();
+  private final Map<String, Integer> numbers = new HashMap<>();
+  private final int[] outletAt; // by outlet: its node
   private final AirState air;
+  private final NodeOrder order;
+  private final FlowLayout layout;
 
-  private SteadyFlow(NetworkPlan plan, double[] parts) {
+  /** Works out once what hangs on the plan alone. */
+  SteadyFlow(NetworkPlan plan) {
     this.plan = plan;
-    this.parts = parts;
     this.nodes = plan.nodes();
     nodes.forEach(node -> numbers.put(node, numbers.size()));
+    this.outletAt =
+        plan.outlets().stream().mapToInt(outlet -> number(outlet.node())).toArray();
     this.air = plan.supplies().values().iterator().next().still();
+    SolverSupply[] supplies = supplies();
+    SolverBranch[] branches = branches();
+    boolean[] supplied = new boolean[nodes.size()];
+    for (SolverSupply supply : supplies) {
+      supplied[supply.node] = true;
+    }
+    this.order = new NodeOrder(supplied, branches);
+    this.layout = new FlowLayout(nodes.size(), supplies, branches);
   }
 
   /** The steady flow with each tool taking a part of its rated flow. */
   static NetworkResult of(NetworkPlan plan, ToDoubleFunction<ToolDemand> partOfRated) {
-    return of(
-        plan,
-        plan.outlets().stream()
+    return new SteadyFlow(plan)
+        .with(plan.outlets().stream()
             .map(NetworkPlan.Outlet::tool)
             .mapToDouble(partOfRated)
             .toArray());
-  }
-
-  /** The same with the parts given outlet by outlet. */
-  static NetworkResult of(NetworkPlan plan, double[] parts) {
-    return of(plan, parts, 0);
-  }
-
-  /** The same, beginning with one of the solver's leans. */
-  static NetworkResult of(NetworkPlan plan, double[] parts, int first) {
-    return new SteadyFlow(plan, parts).solve(first);
   }
 
   private int number(String node) {
     return Objects.requireNonNull(numbers.get(node));
   }
 
-  private NetworkResult solve(int first) {
+  private SolverSupply[] supplies() {
     List<SolverSupply> supplies = new ArrayList<>();
-    boolean[] supplied = new boolean[nodes.size()];
-    plan.supplies().forEach((node, supply) -> {
-      supplies.add(new SolverSupply(number(node), supply, plan.open().contains(node)));
-      supplied[number(node)] = true;
-    });
-    List<List<ToolDemand>> toolsAt = new ArrayList<>();
-    nodes.forEach(node -> toolsAt.add(new ArrayList<>()));
-    for (int i = 0; i < parts.length; i++) {
-      NetworkPlan.Outlet outlet = plan.outlets().get(i);
-      toolsAt.get(number(outlet.node())).add(outlet.tool().withLoad(parts[i]));
-    }
+    plan.supplies()
+        .forEach((node, supply) ->
+            supplies.add(new SolverSupply(number(node), supply, plan.open().contains(node))));
+    return supplies.toArray(SolverSupply[]::new);
+  }
+
+  private SolverBranch[] branches() {
     double kelvins = air.temperature().kelvins();
     double viscosity = air.viscosity().pascalSeconds();
-    SolverBranch[] branches = plan.branches().stream()
+    return plan.branches().stream()
         .map(branch -> new SolverBranch(
             branch.element(),
             branch.isOneWay(),
@@ -76,25 +74,32 @@ final class SteadyFlow {
             kelvins,
             viscosity))
         .toArray(SolverBranch[]::new);
-    NodeOrder order = new NodeOrder(supplied, branches);
+  }
+
+  /** The steady flow with the tools taking parts of their rated flows, outlet by outlet. */
+  NetworkResult with(double[] parts) {
+    return with(parts, 0);
+  }
+
+  /** The same, beginning with one of the solver's leans. */
+  NetworkResult with(double[] parts, int first) {
     List<String> unfed =
         nodes.stream().filter(node -> !order.isFed(number(node))).toList();
     if (!unfed.isEmpty()) {
       return new NetworkResult.NoSolution(
           "No way leads from a supply to " + String.join(", ", unfed) + ".", unfed, plan);
     }
+    List<List<ToolDemand>> toolsAt = new ArrayList<>();
+    nodes.forEach(node -> toolsAt.add(new ArrayList<>()));
+    for (int i = 0; i < parts.length; i++) {
+      toolsAt.get(outletAt[i]).add(plan.outlets().get(i).tool().withLoad(parts[i]));
+    }
     SolverTools tools = new SolverTools(plan.atmosphere().pascals(), toolsAt);
     NetworkSolver solver = new NetworkSolver(
-        new FlowBalance(
-            plan.atmosphere().pascals(),
-            nodes.size(),
-            supplies.toArray(SolverSupply[]::new),
-            tools,
-            order,
-            branches),
+        new FlowBalance(plan.atmosphere().pascals(), layout, supplies(), tools, order, branches()),
         first);
     return solver.solve()
-        ? solved(solver, tools)
+        ? solved(solver, tools, parts)
         : new NetworkResult.NoSolution(
             "The search for a steady flow came to no end; the flows and pressures that it reached "
                 + "miss the laws of the network by "
@@ -103,7 +108,7 @@ final class SteadyFlow {
             plan);
   }
 
-  private NetworkResult solved(NetworkSolver solver, SolverTools tools) {
+  private NetworkResult solved(NetworkSolver solver, SolverTools tools, double[] parts) {
     FlowBalance found = solver.balance;
     Map<String, AbsolutePressure> pressures = new LinkedHashMap<>();
     nodes.forEach(
@@ -127,7 +132,7 @@ final class SteadyFlow {
     List<ToolFlow> taken = new ArrayList<>();
     int[] next = new int[nodes.size()];
     for (int i = 0; i < parts.length; i++) {
-      int node = number(plan.outlets().get(i).node());
+      int node = outletAt[i];
       taken.add(ToolFlow.of(
           plan,
           i,

@@ -52,10 +52,11 @@ class FlowBalanceTest {
     SolverTools tools = new SolverTools(
         ATMOSPHERE,
         List.of(List.of(), List.of(), tool(0.003, load), tool(0.001, load), List.of(), List.of()));
+    SolverSupply[] supplies = {high, low};
     return new FlowBalance(
         ATMOSPHERE,
-        6,
-        new SolverSupply[] {high, low},
+        new FlowLayout(6, supplies, branches),
+        supplies,
         tools,
         new NodeOrder(new boolean[] {true, false, false, false, true, false}, branches),
         branches);
@@ -195,18 +196,13 @@ class FlowBalanceTest {
 
   @Test
   void the_highest_of_those_that_branches_join_is_the_highest() {
-    assertThat(balance.isHighest(high)).isTrue();
-    assertThat(balance.isHighest(low)).as("nothing joins it to the other").isTrue();
+    SolverSupply[] supplies = {high, low};
+    FlowLayout apart = new FlowLayout(6, supplies, branches);
+    assertThat(apart.isHighest(high)).isTrue();
+    assertThat(apart.isHighest(low)).as("nothing joins it to the other").isTrue();
     SolverBranch join = part(3, 5);
     SolverBranch[] joined = {branches[0], branches[1], branches[2], branches[3], join};
-    FlowBalance one = new FlowBalance(
-        ATMOSPHERE,
-        6,
-        new SolverSupply[] {high, low},
-        new SolverTools(
-            ATMOSPHERE, List.of(List.of(), List.of(), List.of(), List.of(), List.of(), List.of())),
-        new NodeOrder(new boolean[] {true, false, false, false, true, false}, joined),
-        joined);
+    FlowLayout one = new FlowLayout(6, supplies, joined);
     assertThat(one.isHighest(high)).isTrue();
     assertThat(one.isHighest(low)).isFalse();
   }
