@@ -17,6 +17,15 @@ public final class Digits {
   /** The digits that a sentence shows: a sum or two and a change of unit leave more than these right. */
   private static final int TOLD = 12;
 
+  /** Between these a number is written without an exponent, and a whole one fits into an int. */
+  private static final double LEAST_QUICK = 1.0e-4;
+
+  private static final double MOST_QUICK = 1.0e9;
+
+  private static final double[] TENS = {
+    1.0, 10.0, 1.0e2, 1.0e3, 1.0e4, 1.0e5, 1.0e6, 1.0e7, 1.0e8, 1.0e9
+  };
+
   private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
   private Digits() {}
@@ -35,10 +44,17 @@ public final class Digits {
     if (digits < 1 || digits > 17) {
       throw new IllegalArgumentException("digits must be in [1, 17], was " + digits);
     }
-    BigDecimal exact = exactly(value);
     if (value == 0.0) {
       return "0";
     }
+    if (value > LEAST_QUICK && value < MOST_QUICK) {
+      int decimals = Math.max(0, digits - wholeDigits(value));
+      double quick = roundedQuickly(value, decimals);
+      if (quick >= 0.0) {
+        return quickly(quick, decimals, true);
+      }
+    }
+    BigDecimal exact = exactly(value);
     if (needsExponent(value)) {
       return withExponent(exact.round(new MathContext(digits, RoundingMode.HALF_EVEN)));
     }
@@ -119,6 +135,12 @@ public final class Digits {
     if (decimals < 0 || decimals > 15) {
       throw new IllegalArgumentException("decimals must be in [0, 15], was " + decimals);
     }
+    if (value >= 0.0 && value < MOST_QUICK) {
+      double quick = roundedQuickly(value, decimals);
+      if (quick >= 0.0) {
+        return quickly(quick, decimals, false);
+      }
+    }
     return exactly(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
   }
 
@@ -185,6 +207,52 @@ public final class Digits {
   /** A value that may have a fraction shows it, be it zero. */
   private static String withFraction(String text) {
     return text.indexOf('.') < 0 ? text + ".0" : text;
+  }
+
+  /** How many digits stand in front of the point; for 0.0123 it is −1. */
+  private static int wholeDigits(double value) {
+    if (value < 1.0) {
+      return value >= 0.1 ? 0 : value >= 0.01 ? -1 : value >= 0.001 ? -2 : -3;
+    }
+    int digits = 1;
+    while (value >= TENS[digits]) {
+      digits++;
+    }
+    return digits;
+  }
+
+  /**
+   * The value times a power of ten as a whole number, where a product of doubles is near enough to tell which; −1 where
+   * it lies next to the middle of two, or has too many digits.
+   */
+  private static double roundedQuickly(double value, int decimals) {
+    if (decimals >= TENS.length) {
+      return -1.0;
+    }
+    double product = value * TENS[decimals];
+    double rounded = Math.rint(product);
+    double toMiddle = 0.5 - Math.abs(product - rounded);
+    return product < MOST_QUICK && toMiddle > Math.ulp(product) ? rounded : -1.0;
+  }
+
+  /** Writes a whole number below 10⁹ with a point in it. */
+  private static String quickly(double number, int decimals, boolean isTrimmed) {
+    int left = (int) number;
+    int behind = decimals;
+    while (isTrimmed && behind > 0 && left % 10 == 0) {
+      left /= 10;
+      behind--;
+    }
+    char[] text = new char[TENS.length + 2];
+    int at = text.length;
+    for (int i = 0; left > 0 || i <= behind; i++) {
+      if (i == behind && behind > 0) {
+        text[--at] = '.';
+      }
+      text[--at] = (char) ('0' + left % 10);
+      left /= 10;
+    }
+    return new String(text, at, text.length - at);
   }
 
   private static BigDecimal exactly(double value) {

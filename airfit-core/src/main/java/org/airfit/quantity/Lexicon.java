@@ -22,6 +22,8 @@ final class Lexicon<M> {
   /** Zero-width space and joiners, direction marks, byte order mark. */
   private static final String WITHOUT_WIDTH = "\u200b\u200c\u200d\u200e\u200f\u2060\ufeff";
 
+  private static final char FIRST_BEYOND_ASCII = '\u007f';
+
   private final Map<String, M> exact = new HashMap<>();
   private final Map<String, Map.Entry<String, M>> ignoringCase = new HashMap<>();
   private final Set<String> ambiguous = new HashSet<>();
@@ -49,6 +51,10 @@ final class Lexicon<M> {
   /** What the word means, or null if it is unknown. */
   @Nullable
   M find(String typed) {
+    M asIs = exact.get(typed);
+    if (asIs != null) {
+      return asIs; // most words are typed as they are kept
+    }
     String key = normalised(typed);
     M found = exact.get(key);
     if (found != null || key.isEmpty() || ambiguous.contains(folded(key))) {
@@ -72,6 +78,9 @@ final class Lexicon<M> {
    * Blanks of every kind, those that do not break a line and those without a width too: texts are pasted from pages.
    */
   static boolean isSpace(char c) {
+    if (c > ' ' && c < FIRST_BEYOND_ASCII) {
+      return false;
+    }
     return Character.isWhitespace(c) || Character.isSpaceChar(c) || WITHOUT_WIDTH.indexOf(c) >= 0;
   }
 

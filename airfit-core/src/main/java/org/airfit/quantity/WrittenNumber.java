@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
  */
 record WrittenNumber(double value, int end, @Nullable String problem, int problemAt) {
 
+  /** So many digits fit into an int, whatever they are. */
+  private static final int EXACT_DIGITS = 9;
+
   /** In eighths, so that the place in this text is the value. */
   private static final String EIGHTHS = "0⅛¼⅜½⅝¾⅞";
 
@@ -85,8 +88,29 @@ record WrittenNumber(double value, int end, @Nullable String problem, int proble
     return true;
   }
 
+  /**
+   * The nearest double. Few digits are read as a whole number over a power of ten: where both are held exactly, their
+   * quotient is rounded once (W. D. Clinger, Proc. ACM SIGPLAN 1990 Conf. on Programming Language Design, 92-101).
+   */
   private static double number(String text, int from, int to) {
-    return Double.parseDouble(text.substring(from, to));
+    if (to - from > EXACT_DIGITS) {
+      return Double.parseDouble(text.substring(from, to));
+    }
+    int digits = 0;
+    double power = 1.0;
+    boolean behindPoint = false;
+    for (int i = from; i < to; i++) {
+      char c = text.charAt(i);
+      if (c == '.') {
+        behindPoint = true;
+      } else if (c >= '0' && c <= '9') {
+        digits = 10 * digits + (c - '0');
+        power *= behindPoint ? 10.0 : 1.0;
+      } else {
+        return Double.parseDouble(text.substring(from, to));
+      }
+    }
+    return digits / power;
   }
 
   private static boolean isFraction(String text, int start) {

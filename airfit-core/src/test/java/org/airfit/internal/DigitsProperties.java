@@ -74,4 +74,34 @@ class DigitsProperties {
         .isEqualTo("-" + Digits.significant(value, digits));
     assertThat(Digits.plain(-value)).isEqualTo("-" + Digits.plain(value));
   }
+
+  /** Numbers as sheets have them: near the middle of two that are printed, and on it, more often than chance has it. */
+  @Provide
+  Arbitrary<Double> common() {
+    Arbitrary<Double> anywhere =
+        Arbitraries.doubles().between(-4.0, 9.2).map(exponent -> Math.pow(10.0, exponent));
+    Arbitrary<Double> middles = Arbitraries.integers()
+        .between(0, 10_000_000)
+        .flatMap(whole ->
+            Arbitraries.of(2.0, 8.0, 20.0, 2000.0, 2.0e7, 1.0e4).map(part -> whole / part));
+    Arbitrary<Double> beside = middles.flatMap(middle -> Arbitraries.of(
+        middle, Math.nextUp(middle), Math.nextDown(Math.max(middle, Double.MIN_VALUE))));
+    return Arbitraries.oneOf(anywhere, beside);
+  }
+
+  /** The rounding of {@link BigDecimal}, half to even, of the exact value of the double. */
+  @Property(tries = 20_000)
+  void common_numbers_are_rounded_half_to_even(
+      @ForAll("common") double value, @ForAll @IntRange(min = 1, max = 17) int digits) {
+    BigDecimal exact = new BigDecimal(value);
+    int decimals = Math.min(digits - 1, 15);
+    assertThat(Digits.fixed(value, decimals))
+        .isEqualTo(exact.setScale(decimals, RoundingMode.HALF_EVEN).toPlainString());
+    if (value >= 1.0e-4 && value < 1.0e9) {
+      int behind = Math.max(0, digits - (exact.precision() - exact.scale()));
+      BigDecimal rounded = exact.setScale(behind, RoundingMode.HALF_EVEN);
+      assertThat(Digits.significant(value, digits))
+          .isEqualTo(rounded.stripTrailingZeros().toPlainString());
+    }
+  }
 }

@@ -2,6 +2,7 @@ package org.airfit.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -10,6 +11,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
 
 /** The scanner written by hand against a grammar written as a regular expression. */
 class WrittenNumberProperties {
@@ -79,5 +81,15 @@ class WrittenNumberProperties {
 
   private static double number(Matcher matcher, String group) {
     return Double.parseDouble(matcher.group(group));
+  }
+
+  /** A decimal of few digits is the double that Java reads, to the last bit. */
+  @Property(tries = 20_000)
+  void a_decimal_is_the_nearest_double(
+      @ForAll @IntRange(min = 0, max = 1_999_999_999) int digits,
+      @ForAll @IntRange(min = 0, max = 12) int decimals) {
+    String text = BigDecimal.valueOf(digits, decimals).toPlainString();
+    WrittenNumber found = Objects.requireNonNull(WrittenNumber.at(text, 0), "found");
+    assertThat(found.value()).isEqualTo(Double.parseDouble(text));
   }
 }
