@@ -7,6 +7,7 @@ import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.network.Network;
 import org.airfit.network.NetworkResult;
+import org.airfit.network.NetworkSimulation;
 import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -19,6 +20,7 @@ import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
@@ -35,8 +37,10 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Thread)
 public class NetworkBenchmark {
 
+  private static final int DRAWS = 100;
+
   /** How many tools hang on the main. */
-  @Param({"200", "1000"})
+  @Param({"50", "200", "1000", "5000"})
   public int tools;
 
   /** Whether the main leads back to the supply. */
@@ -73,9 +77,10 @@ public class NetworkBenchmark {
           .tool(
               "t" + i,
               ToolDemand.following(
-                  "tool " + i,
-                  FreeAirFlow.ofAnrLitresPerSecond(litresPerSecond),
-                  AbsolutePressure.ofBar(7.2)));
+                      "tool " + i,
+                      FreeAirFlow.ofAnrLitresPerSecond(litresPerSecond),
+                      AbsolutePressure.ofBar(7.2))
+                  .withDuty(0.5));
     }
     network = builder.build();
     if (!(network.solve() instanceof NetworkResult.Solved solved && solved.imbalance() < 1.0e-9)) {
@@ -91,5 +96,16 @@ public class NetworkBenchmark {
   @Benchmark
   public NetworkResult steadyFlow() {
     return network.solve();
+  }
+
+  /**
+   * A hundred draws of which tools run, each of them half of the time: nearly all draws differ.
+   *
+   * @return what came of it
+   */
+  @Benchmark
+  @OperationsPerInvocation(DRAWS)
+  public NetworkSimulation draws() {
+    return network.simulate(1L, DRAWS);
   }
 }

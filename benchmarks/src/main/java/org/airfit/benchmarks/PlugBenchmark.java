@@ -44,7 +44,6 @@ import org.openjdk.jmh.infra.Blackhole;
 public class PlugBenchmark {
 
   private static final int N = 256;
-  private static final int PROFILES = 20;
   private static final double PART_MM = 0.03;
   private static final double TWINS_APART_MM = 0.5;
   private static final Instrument CALIPER = Instrument.DIGITAL_CALIPER;
@@ -69,6 +68,10 @@ public class PlugBenchmark {
   @Param
   public Kind kind = Kind.DEVIATION;
 
+  /** How many profiles the set has. */
+  @Param({"5", "20", "80"})
+  public int profileCount = 20;
+
   /** The most that wear may have taken [mm]. */
   @Param({"0.0", "0.1"})
   public double wearMm;
@@ -87,7 +90,7 @@ public class PlugBenchmark {
     int right = 0;
     int known = 0;
     for (int i = 0; i < N; i++) {
-      PlugProfile truth = profiles.get(random.nextInt(PROFILES));
+      PlugProfile truth = profiles.get(random.nextInt(profileCount));
       boolean unknown = random.nextInt(10) == 0;
       double off = CALIPER.commonUncertainty().millimetres() * random.nextGaussian();
       List<Length> read = new ArrayList<>();
@@ -113,7 +116,7 @@ public class PlugBenchmark {
     SplittableRandom random = new SplittableRandom(1);
     List<PlugProfile> profiles = new ArrayList<>();
     double[] nominal = new double[READ.size()];
-    for (int k = 0; k < PROFILES; k++) {
+    for (int k = 0; k < profileCount; k++) {
       if (k % 2 == 0) {
         double scale = random.nextDouble(0.8, 1.6);
         double[] middle = {10.0, 13.0, 18.0, 4.0, 9.0};

@@ -48,10 +48,10 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Thread)
 public class SelectionBenchmark {
 
-  private static final int SOCKETS = 3600;
-  private static final int PLUGS = 2800;
-  private static final int HOSES = 2000;
-  private static final int ADAPTERS = 1600;
+  private static final double SOCKETS = 0.36;
+  private static final double PLUGS = 0.28;
+  private static final double HOSES = 0.20;
+  private static final double ADAPTERS = 0.16;
 
   private static final List<String> PROFILES =
       List.of("finch", "wren", "robin", "lark", "swift", "dunnock", "siskin", "linnet");
@@ -73,11 +73,15 @@ public class SelectionBenchmark {
 
   /** What is asked for. */
   @Param
-  public Job job;
+  public Job job = Job.MANY_FIT;
 
   /** By what it is put in order. */
   @Param
-  public Objective ranking;
+  public Objective ranking = Objective.FEWEST_PIECES;
+
+  /** How many parts the shop has. */
+  @Param({"1000", "10000", "40000"})
+  public int size = 10_000;
 
   private final SplittableRandom random = new SplittableRandom(1);
   private Catalogue catalogue = Catalogue.of(List.of());
@@ -86,27 +90,32 @@ public class SelectionBenchmark {
   /** Stocks the shop and refuses to time wrong answers. */
   @Setup
   public void fill() {
-    List<Part> parts = new ArrayList<>();
-    for (int i = 0; i < SOCKETS; i++) {
-      parts.add(socket(i));
-    }
-    for (int i = 0; i < PLUGS; i++) {
-      parts.add(new Part.Plug(coupling("P" + i), one(PROFILES), end()));
-    }
-    for (int i = 0; i < HOSES; i++) {
-      parts.add(hose(i));
-    }
-    for (int i = 0; i < ADAPTERS; i++) {
-      parts.add(adapter(i));
-    }
-    catalogue = Catalogue.of(parts);
-    requirement = requirement(job).objective(ranking).build();
+    stock();
     Selection answer = select();
     boolean fits = answer instanceof Selection.Proposals;
     List<?> listed = answer.fold(Selection.Proposals::proposals, Selection.NothingFits::nearest);
     if (fits != (job == Job.MANY_FIT) || listed.size() != Selection.LISTED) {
       throw new IllegalStateException("not the answer to " + job + ": " + answer);
     }
+  }
+
+  /** Stocks the shop. */
+  void stock() {
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < SOCKETS * size; i++) {
+      parts.add(socket(i));
+    }
+    for (int i = 0; i < PLUGS * size; i++) {
+      parts.add(new Part.Plug(coupling("P" + i), one(PROFILES), end()));
+    }
+    for (int i = 0; i < HOSES * size; i++) {
+      parts.add(hose(i));
+    }
+    for (int i = 0; i < ADAPTERS * size; i++) {
+      parts.add(adapter(i));
+    }
+    catalogue = Catalogue.of(parts);
+    requirement = requirement(job).objective(ranking).build();
   }
 
   private <T> T one(List<T> of) {

@@ -1,0 +1,401 @@
+package org.airfit.benchmarks;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.DoubleUnaryOperator;
+import org.airfit.lesson.Plot;
+import org.openjdk.jmh.profile.GCProfiler;
+import org.openjdk.jmh.results.Result;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+import org.openjdk.jmh.runner.options.TimeValue;
+import org.openjdk.jmh.runner.options.VerboseMode;
+
+/**
+ * Measures the library and writes down what came of it: {@code docs/performance.md} with its plots, and beside each row
+ * what is wanted. {@code smoke} runs every benchmark once, for a build that wants to know that they run.
+ */
+public final class Performance {
+
+  private static final String ISOTHERMAL = "equation=ISOTHERMAL";
+
+  /** The benchmarks and the parameters they are measured with. */
+  private static final List<Group> GROUPS = List.of(
+      new Group("FrictionBenchmark", Map.of()),
+      new Group("RunBenchmark", Map.of("equation", List.of("ISOTHERMAL"))),
+      new Group("BatchBenchmark", Map.of()),
+      new Group("PlugBenchmark.verdictAndChance$", Map.of("profileCount", List.of("20"))),
+      new Group(
+          "PlugBenchmark.verdictAndChance$",
+          Map.of(
+              "profileCount", List.of("5", "80"),
+              "kind", List.of("DEVIATION"),
+              "wearMm", List.of("0.0"))),
+      new Group("NetworkBenchmark.steadyFlow", Map.of()),
+      new Group("NetworkBenchmark.draws", Map.of("tools", List.of("200"), "ring", List.of("true"))),
+      new Group(
+          "[.]SelectionBenchmark",
+          Map.of("job", List.of("MANY_FIT"), "ranking", List.of("FEWEST_PIECES"))),
+      new Group("FirstSelectionBenchmark", Map.of()),
+      new Group("QuantityBenchmark", Map.of()));
+
+  private record Group(String include, Map<String, List<String>> params) {}
+
+  private final Map<String, Figure> figures = new TreeMap<>();
+
+  private Performance() {}
+
+  /**
+   * Runs the benchmarks.
+   *
+   * @param args {@code smoke}, or {@code measure} and the folder of the documents
+   * @throws RunnerException if a benchmark fails
+   * @throws IOException if a document cannot be written
+   */
+  public static void main(String[] args) throws RunnerException, IOException {
+    if (args.length == 1 && args[0].equals("smoke")) {
+      smoke();
+    } else if (args.length == 2 && args[0].equals("measure")) {
+      new Performance().measure(Path.of(args[1]));
+    } else {
+      System.err.println("Usage: Performance smoke | Performance measure FOLDER");
+      System.exit(2);
+    }
+  }
+
+  /** Each benchmark once, the smallest of each, in this JVM: it tells that they run, and times nothing. */
+  private static void smoke() throws RunnerException {
+    ChainedOptionsBuilder options = new OptionsBuilder()
+        .include("org[.]airfit")
+        .forks(0)
+        .warmupIterations(0)
+        .measurementIterations(1)
+        .measurementTime(TimeValue.milliseconds(10))
+        .shouldFailOnError(true)
+        .verbosity(VerboseMode.SILENT)
+        .param("size", "1000")
+        .param("tools", "50")
+        .param("profileCount", "5")
+        .param("equation", "ISOTHERMAL");
+    System.out.println(new Runner(options.build()).run().size() + " benchmarks ran");
+  }
+
+  private void measure(Path folder) throws RunnerException, IOException {
+    for (Group group : GROUPS) {
+      ChainedOptionsBuilder options = new OptionsBuilder()
+          .include(group.include)
+          .shouldFailOnError(true)
+          .addProfiler(GCProfiler.class)
+          .verbosity(VerboseMode.NORMAL);
+      group.params.forEach((name, values) -> options.param(name, values.toArray(String[]::new)));
+      new Runner(options.build()).run().forEach(this::keep);
+    }
+    Files.createDirectories(folder.resolve("performance"));
+    plot(folder, "networks", "Networks", "tools", "NetworkBenchmark.steadyFlow tools", "ring=true");
+    plot(
+        folder,
+        "catalogues",
+        "Choice out of a catalogue",
+        "parts",
+        "SelectionBenchmark.select size",
+        "");
+    plot(
+        folder,
+        "sets",
+        "Identification of a plug",
+        "profiles",
+        "PlugBenchmark.verdictAndChance profileCount",
+        "kind=DEVIATION wearMm=0.0");
+    Files.writeString(folder.resolve("performance.md"), document());
+  }
+
+  private void keep(RunResult run) {
+    String benchmark = run.getParams().getBenchmark();
+    String key =
+        benchmark.substring(benchmark.lastIndexOf('.', benchmark.lastIndexOf('.') - 1) + 1);
+    StringBuilder name = new StringBuilder(key);
+    for (String param : run.getParams().getParamsKeys()) {
+      name.append(' ').append(param).append('=').append(run.getParams().getParam(param));
+    }
+    Result<?> primary = run.getPrimaryResult();
+    Result<?> bytes = run.getSecondaryResults().get("gc.alloc.rate.norm");
+    figures.put(
+        name.toString(),
+        new Figure(
+            primary.getScore() * toNanoseconds(primary.getScoreUnit()),
+            primary.getScoreError() * toNanoseconds(primary.getScoreUnit()),
+            bytes == null ? Double.NaN : bytes.getScore()));
+  }
+
+  private static double toNanoseconds(String unit) {
+    return switch (unit) {
+      case "ns/op" -> 1.0;
+      case "us/op" -> 1.0e3;
+      case "ms/op" -> 1.0e6;
+      default -> throw new IllegalArgumentException("unit of a benchmark was " + unit);
+    };
+  }
+
+  /** The one figure whose name begins so and holds all that is said. */
+  private Figure figure(String benchmark, String... params) {
+    List<Figure> found = new ArrayList<>();
+    figures.forEach((name, figure) -> {
+      List<String> words = Arrays.asList(name.split(" "));
+      if (words.get(0).equals(benchmark) && words.containsAll(Arrays.asList(params))) {
+        found.add(figure);
+      }
+    });
+    if (found.size() != 1) {
+      throw new IllegalStateException(found.size() + " figures of " + benchmark + " "
+          + Arrays.toString(params) + " among " + figures.keySet());
+    }
+    return found.get(0);
+  }
+
+  private void plot(Path folder, String file, String title, String of, String by, String fixed)
+      throws IOException {
+    String benchmark = by.substring(0, by.indexOf(' '));
+    String param = by.substring(by.indexOf(' ') + 1) + "=";
+    Map<Double, Double> found = new TreeMap<>();
+    figures.forEach((name, figure) -> {
+      List<String> words = Arrays.asList(name.split(" "));
+      boolean isMeant = words.get(0).equals(benchmark)
+          && (fixed.isEmpty() || words.containsAll(Arrays.asList(fixed.split(" "))));
+      if (isMeant) {
+        words.stream()
+            .filter(word -> word.startsWith(param))
+            .forEach(word -> found.put(
+                Double.valueOf(word.substring(param.length())), figure.nanoseconds / 1.0e6));
+      }
+    });
+    double[] x = found.keySet().stream().mapToDouble(Double::doubleValue).toArray();
+    double[] y = found.values().stream().mapToDouble(Double::doubleValue).toArray();
+    double exponent = exponent(x, y);
+    String svg = Plot.of(title, of, "time [ms]")
+        .line("measured", x, y)
+        .points("sizes measured", x, y)
+        .fromZero()
+        .shows("The time grows with the number of " + of + " to the power " + said("%.2f", exponent)
+            + ".")
+        .svg();
+    Files.writeString(folder.resolve("performance").resolve(file + ".svg"), svg);
+  }
+
+  /** The slope of a line through the logarithms, by least squares. */
+  private static double exponent(double[] x, double[] y) {
+    DoubleUnaryOperator log = Math::log;
+    double meanX = Arrays.stream(x).map(log).average().orElseThrow();
+    double meanY = Arrays.stream(y).map(log).average().orElseThrow();
+    double both = 0.0;
+    double squares = 0.0;
+    for (int i = 0; i < x.length; i++) {
+      both += (Math.log(x[i]) - meanX) * (Math.log(y[i]) - meanY);
+      squares += (Math.log(x[i]) - meanX) * (Math.log(x[i]) - meanX);
+    }
+    return both / squares;
+  }
+
+  private String document() throws IOException {
+    Figure haaland = figure("FrictionBenchmark.haaland");
+    Figure colebrook = figure("FrictionBenchmark.colebrook");
+    Figure number = figure("RunBenchmark.number", ISOTHERMAL);
+    Figure at = figure("RunBenchmark.at", ISOTHERMAL);
+    Figure one = figure("BatchBenchmark.oneCore");
+    Figure multiply = figure("QuantityBenchmark.multiply");
+    Table table = new Table();
+    table.ratio("Colebrook over Haaland", colebrook, haaland, 1.0);
+    table.atLeast(
+        "Brent's method over Colebrook",
+        figure("FrictionBenchmark.colebrookByBrent").over(colebrook),
+        6.0);
+    table.ratio(
+        "outlet of a hose, viscosity of its air included, over Colebrook",
+        figure("FrictionBenchmark.isothermalOutlet"),
+        colebrook,
+        3.0);
+    table.time("run of four elements, as a number", number, 200.0);
+    table.bytes("the same, allocated", number, 0.0);
+    table.time("`Run.at`", at, 600.0);
+    table.ratio(
+        "`balance` over a run as a number",
+        figure("RunBenchmark.balance", ISOTHERMAL),
+        number,
+        12.0);
+    table.ratio(
+        "`largestFlow` over a run as a number",
+        figure("RunBenchmark.largestFlow", ISOTHERMAL),
+        number,
+        12.0);
+    table.time("a run in a batch of a million, on one core", one, 1.0e9 / 3.0e6);
+    table.atLeast("one core over two", one.over(figure("BatchBenchmark.twoCores")), 1.8);
+    for (String kind : List.of("DEVIATION", "LIMITS", "PIECES")) {
+      for (String wear : List.of("0.0", "0.1")) {
+        boolean worn = !wear.equals("0.0");
+        table.time(
+            "plug among 20 profiles by five dimensions, set by " + kind.toLowerCase(Locale.ROOT)
+                + (worn ? ", worn" : ""),
+            figure(
+                "PlugBenchmark.verdictAndChance",
+                "profileCount=20",
+                "kind=" + kind,
+                "wearMm=" + wear),
+            worn ? 30_000.0 : kind.equals("DEVIATION") ? 2_000.0 : 10_000.0);
+      }
+    }
+    for (String ring : List.of("false", "true")) {
+      String what = ring.equals("true") ? "ring" : "main";
+      table.time(
+          "network: " + what + " with 200 tools",
+          figure("NetworkBenchmark.steadyFlow", "tools=200", "ring=" + ring),
+          1.0e6);
+      table.time(
+          "network: " + what + " with 1,000 tools",
+          figure("NetworkBenchmark.steadyFlow", "tools=1000", "ring=" + ring),
+          6.0e6);
+    }
+    table.ratio(
+        "a draw of a simulation over a solution, ring with 200 tools",
+        figure("NetworkBenchmark.draws", "tools=200", "ring=true"),
+        figure("NetworkBenchmark.steadyFlow", "tools=200", "ring=true"),
+        1.0);
+    table.time(
+        "choice out of 10,000 parts, warm",
+        figure("SelectionBenchmark.select", "size=10000"),
+        30.0e6);
+    table.time("the first choice of a program", figure("FirstSelectionBenchmark.select"), 150.0e6);
+    table.time("`GaugePressure.parse(\"90 psig\")`", figure("QuantityBenchmark.parse"), 100.0);
+    table.time("`format`", figure("QuantityBenchmark.format"), 150.0);
+    table.ratio(
+        "bar to pascals over a multiplication",
+        figure("QuantityBenchmark.barToPascals"),
+        multiply,
+        1.2);
+    table.ratio(
+        "psi to bar over a multiplication", figure("QuantityBenchmark.psiToBar"), multiply, 1.2);
+    return new String(
+            Performance.class.getResourceAsStream("performance.md").readAllBytes(),
+            java.nio.charset.StandardCharsets.UTF_8)
+        .replace("@machine@", machine())
+        .replace("@date@", LocalDate.now(ZoneOffset.UTC).toString())
+        .replace("@table@", table.toString());
+  }
+
+  private static String machine() throws IOException {
+    Path info = Path.of("/proc/cpuinfo");
+    String processor = Files.exists(info)
+        ? Files.readAllLines(info).stream()
+            .filter(line -> line.startsWith("model name"))
+            .map(line -> line.substring(line.indexOf(':') + 1).strip())
+            .findFirst()
+            .orElse("unknown processor")
+        : System.getProperty("os.arch");
+    return Runtime.getRuntime().availableProcessors() + " cores of " + processor + ", "
+        + System.getProperty("os.name") + ", " + System.getProperty("java.vm.name") + " "
+        + System.getProperty("java.version");
+  }
+
+  static String said(String format, double value) {
+    return String.format(Locale.ROOT, format, value);
+  }
+
+  /**
+   * What was measured.
+   *
+   * @param nanoseconds the mean of an answer [ns]
+   * @param error half of the interval that holds the mean in 99.9 % of all cases [ns]
+   * @param bytes what an answer allocates [B]
+   */
+  record Figure(double nanoseconds, double error, double bytes) {
+
+    /** The ratio of two, its error from both. */
+    Ratio over(Figure other) {
+      double ratio = nanoseconds / other.nanoseconds;
+      return new Ratio(
+          ratio, ratio * Math.hypot(error / nanoseconds, other.error / other.nanoseconds));
+    }
+  }
+
+  /**
+   * How many times as long one takes as another.
+   *
+   * @param value the ratio [-]
+   * @param error its error [-]
+   */
+  record Ratio(double value, double error) {}
+
+  /** The rows of the document. */
+  private static final class Table {
+
+    private final StringBuilder rows =
+        new StringBuilder("| what | measured | wanted | |\n| --- | --- | --- | --- |\n");
+
+    private void row(String what, String measured, String wanted, boolean met) {
+      rows.append("| ")
+          .append(what)
+          .append(" | ")
+          .append(measured)
+          .append(" | ")
+          .append(wanted)
+          .append(" | ")
+          .append(met ? "met" : "not met")
+          .append(" |\n");
+    }
+
+    void ratio(String what, Figure one, Figure other, double most) {
+      Ratio ratio = one.over(other);
+      row(what, said(ratio), "at most " + plain(most), ratio.value <= most);
+    }
+
+    void atLeast(String what, Ratio ratio, double least) {
+      row(what, said(ratio), "at least " + plain(least), ratio.value >= least);
+    }
+
+    void time(String what, Figure figure, double most) {
+      String measured = inUnit(figure.nanoseconds)
+          + (Double.isNaN(figure.error) ? "" : " ± " + inUnit(figure.error));
+      row(what, measured, "at most " + inUnit(most), figure.nanoseconds <= most);
+    }
+
+    void bytes(String what, Figure figure, double most) {
+      row(
+          what,
+          Performance.said("%.0f B", figure.bytes),
+          "at most " + plain(most) + " B",
+          figure.bytes < most + 0.5);
+    }
+
+    private static String said(Ratio ratio) {
+      return Performance.said("%.2f", ratio.value) + " ± " + Performance.said("%.2f", ratio.error);
+    }
+
+    private static String plain(double value) {
+      return value == Math.rint(value) ? Performance.said("%.0f", value) : String.valueOf(value);
+    }
+
+    private static String inUnit(double nanoseconds) {
+      if (nanoseconds < 1.0e3) {
+        return Performance.said("%.3g ns", nanoseconds);
+      }
+      return nanoseconds < 1.0e6
+          ? Performance.said("%.3g µs", nanoseconds / 1.0e3)
+          : Performance.said("%.3g ms", nanoseconds / 1.0e6);
+    }
+
+    @Override
+    public String toString() {
+      return rows.toString();
+    }
+  }
+}
