@@ -675,6 +675,18 @@ public final class Requirement {
     return pipes().stream().map(pipe -> pipe.conduit().least()).toList();
   }
 
+  /** The same with tools that need so much at least. */
+  Requirement needing(GaugePressure least) {
+    return new Requirement(
+        isOfSeveralTools()
+            ? told.with(
+                LAYOUT,
+                Layout.of(
+                    layout.slots(),
+                    layout.lines().stream().map(line -> line.needing(least)).toList()))
+            : ToolTold.needing(told, least));
+  }
+
   /** Those of its safety rules that forbid something. */
   List<SafetyRule> forbidding() {
     return forbidding;
