@@ -513,6 +513,7 @@ final class EveryCombination {
   private Comparator<Proposal> byWhatCounts() {
     return Comparator.comparingLong(this::missed)
         .thenComparingLong(EveryCombination::missingPieces)
+        .thenComparingInt(EveryCombination::faults)
         .thenComparingInt(this::asked)
         .thenComparingInt(this::doubt)
         .thenComparing(Proposal::parts, byCost(job));
@@ -586,6 +587,22 @@ final class EveryCombination {
       }
     }
     return missing;
+  }
+
+  /** How many parts break a rule, each in its place once, on whichever way; how far a hose reaches is measured. */
+  private static int faults(Proposal p) {
+    Map<String, Integer> broken = new HashMap<>();
+    for (Assembly way : p.assembly().toEachTool()) {
+      Map<Integer, Integer> places = new HashMap<>();
+      for (Placed each : way.slotParts()) {
+        int line = each.position().line();
+        String place = line + " " + places.merge(line, 1, Integer::sum);
+        int bits = Rule.brokenBy(way.requirement(), each.position(), each.part());
+        broken.merge(place, bits, (one, other) -> one | other);
+      }
+    }
+    int measured = Rule.HOSE_REACHES.bit() | Rule.HOSE_SHORT_ENOUGH.bit();
+    return broken.values().stream().mapToInt(bits -> Integer.bitCount(bits & ~measured)).sum();
   }
 
   /** Of the same parts with different adapters. */
