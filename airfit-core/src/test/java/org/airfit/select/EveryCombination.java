@@ -591,18 +591,23 @@ final class EveryCombination {
 
   /** How many parts break a rule, each in its place once, on whichever way; how far a hose reaches is measured. */
   private static int faults(Proposal p) {
-    Map<String, Integer> broken = new HashMap<>();
-    for (Assembly way : p.assembly().toEachTool()) {
-      Map<Integer, Integer> places = new HashMap<>();
-      for (Placed each : way.slotParts()) {
-        int line = each.position().line();
-        String place = line + " " + places.merge(line, 1, Integer::sum);
-        int bits = Rule.brokenBy(way.requirement(), each.position(), each.part());
-        broken.merge(place, bits, (one, other) -> one | other);
+    Requirement job = p.requirement();
+    int faults = 0;
+    for (Placed each : p.assembly().slotParts()) {
+      int broken = 0;
+      for (Stretch stretch : job.layout().stretches()) {
+        if (stretch.line() == each.position().line()) {
+          List<Requirement> ways = job.toEachTool()
+              .subList(stretch.firstTool(), stretch.firstTool() + stretch.tools());
+          for (Requirement way : ways) {
+            broken |= Rule.brokenBy(way, each.position(), each.part());
+          }
+        }
       }
+      int measured = Rule.HOSE_REACHES.bit() | Rule.HOSE_SHORT_ENOUGH.bit();
+      faults += Integer.bitCount(broken & ~measured);
     }
-    int measured = Rule.HOSE_REACHES.bit() | Rule.HOSE_SHORT_ENOUGH.bit();
-    return broken.values().stream().mapToInt(bits -> Integer.bitCount(bits & ~measured)).sum();
+    return faults;
   }
 
   /** Of the same parts with different adapters. */

@@ -180,7 +180,9 @@ class RankedTest {
   /** Both sockets are dragged, and of one only there is a guarded one: that is nearer than two open sleeves. */
   @Test
   void the_nearest_miss_has_the_fewest_parts_that_break_a_rule_whatever_they_cost() {
-    Requirement job = Shelf.job()
+    Requirement job = Shelf.cheapest(
+            Requirement.forTool(FreeAirFlow.ofAnrLitresPerSecond(4.0), GaugePressure.ofBar(5.0))
+                .toolInlet(End.parse("1/4 NPT female")))
         .outlet(FEMALE)
         .dragged()
         .layout(Layout.of(List.of(
