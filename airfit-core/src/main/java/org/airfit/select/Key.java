@@ -18,14 +18,7 @@ import java.util.Comparator;
  * @param cost what it costs by the objective
  */
 record Key(
-    long missed,
-    int missing,
-    int faults,
-    int asked,
-    int doubt,
-    long first,
-    int profiles,
-    long cost)
+    long missed, int missing, int faults, int asked, int doubt, long first, int profiles, long cost)
     implements Comparable<Key> {
 
   private static final Comparator<Key> ORDER = Comparator.comparingLong(Key::missed)
@@ -54,13 +47,6 @@ record Key(
   /** The same at another cost. */
   Key costing(long other, Objective objective) {
     return new Key(
-        missed,
-        missing,
-        faults,
-        asked,
-        doubt,
-        objective.beforeProfiles(other),
-        profiles,
-        other);
+        missed, missing, faults, asked, doubt, objective.beforeProfiles(other), profiles, other);
   }
 }

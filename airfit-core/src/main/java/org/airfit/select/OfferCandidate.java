@@ -63,10 +63,7 @@ record OfferCandidate(
     }
     int joints = joints(proposal.assembly());
     return new OfferCandidate(
-        proposal,
-        bill,
-        ofPressure(year, lost(proposal.assembly())),
-        leaks(year, joints));
+        proposal, bill, ofPressure(year, lost(proposal.assembly())), leaks(year, joints));
   }
 
   /** Every pair of ends that meet, and every coupling. */
@@ -213,8 +210,7 @@ record OfferCandidate(
   /** What the joints cost in a year that every layout has as many of at least. */
   private BigDecimal leastLeaks(PlantYear year) {
     Assembly a = proposal.assembly();
-    return leaks(
-            year, a.between().stream().mapToInt(Assembly.Between::count).sum() + couplings(a))
+    return leaks(year, a.between().stream().mapToInt(Assembly.Between::count).sum() + couplings(a))
         .money()
         .amount();
   }

@@ -305,10 +305,9 @@ public final class Offers {
 
     private void remarkUnproven() {
       if (!isProven) {
-        remarks.add(
-            Remark.of("Looked at the " + looked.size() + " proposals whose parts cost least"
-                + (looked.size() > MOST ? " or lose less pressure" : "")
-                + "; one behind them may cost less with what goes with it."));
+        remarks.add(Remark.of("Looked at the " + looked.size() + " proposals whose parts cost least"
+            + (looked.size() > MOST ? " or lose less pressure" : "")
+            + "; one behind them may cost less with what goes with it."));
       }
     }
 
@@ -335,15 +334,13 @@ public final class Offers {
         best = first(BY_YEAR);
         OfferCandidate from = best;
         from.leastAtTool()
-            .ifPresent(least ->
-                look(
-                    Optional.of(GaugePressure.ofPascals(least + LEAST_STEP_PASCALS)),
-                    Selection.LISTED));
+            .ifPresent(least -> look(
+                Optional.of(GaugePressure.ofPascals(least + LEAST_STEP_PASCALS)),
+                Selection.LISTED));
       } while (!first(BY_YEAR).equals(best));
     }
 
-    private static boolean isMore(
-        Optional<GaugePressure> farther, Optional<GaugePressure> needed) {
+    private static boolean isMore(Optional<GaugePressure> farther, Optional<GaugePressure> needed) {
       double before = needed.map(GaugePressure::pascals).orElse(0.0);
       return farther
           .filter(each -> each.pascals() - before >= LEAST_STEP_PASCALS)
@@ -364,7 +361,8 @@ public final class Offers {
      */
     private Optional<GaugePressure> leastAtTool(BigDecimal price, PlantYear figures) {
       OfferCandidate best = first(BY_YEAR);
-      double outlet = job.atOutlet(Known.AT_WORST).map(AbsolutePressure::pascals).orElse(0.0);
+      double outlet =
+          job.atOutlet(Known.AT_WORST).map(AbsolutePressure::pascals).orElse(0.0);
       double atmosphere = job.toOutlet().atmosphere().pascals();
       if (best.proposal().assembly().isAirOpen()
           || job.layout().allSlots().stream().anyMatch(Slot.Regulated.class::isInstance)
@@ -481,8 +479,8 @@ public final class Offers {
       Assembly a = found.assembly();
       return a.requirement().equals(job)
           ? found
-          : new Proposal(
-              Assembly.of(job, a.placed(), a.joints().stream().map(Joint::adapters).toList()));
+          : new Proposal(Assembly.of(
+              job, a.placed(), a.joints().stream().map(Joint::adapters).toList()));
     }
   }
 }

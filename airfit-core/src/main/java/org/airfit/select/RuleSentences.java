@@ -322,15 +322,15 @@ final class RuleSentences {
 
   private static String hasAtLeast(RunResult result, Requirement job, UnitSystem units) {
     return result.fold(
-        delivered ->
-            units.sayAtLeast(delivered.atToolGauge(), job.least(), job.leastRange().least()),
+        delivered -> units.sayAtLeast(
+            delivered.atToolGauge(), job.least(), job.leastRange().least()),
         starved -> "no air at all");
   }
 
   private static String hasAtMost(RunResult result, Requirement job, UnitSystem units) {
     return result.fold(
-        delivered ->
-            units.sayAtMost(delivered.atToolGauge(), job.least(), job.leastRange().least()),
+        delivered -> units.sayAtMost(
+            delivered.atToolGauge(), job.least(), job.leastRange().least()),
         starved -> "no air at all");
   }
 
@@ -502,8 +502,9 @@ final class RuleSentences {
             + (dragged.stream().distinct().count() == 1L
                 ? " has a guarded sleeve."
                 : " have guarded sleeves."))
-        : RuleAnswer.unmet(names(open) + (open.size() == 1 ? " has an open sleeve" : " have open sleeves")
-            + " that an edge can pull back.");
+        : RuleAnswer.unmet(
+            names(open) + (open.size() == 1 ? " has an open sleeve" : " have open sleeves")
+                + " that an edge can pull back.");
   }
 
   static RuleAnswer vented(Assembly a, UnitSystem units) {

@@ -188,7 +188,8 @@ public final class ToolLine {
   ToolLine needing(GaugePressure least) {
     return isToTool()
         ? with(ToolTold.needing(told, least))
-        : toSplitter(slots, lines.stream().map(line -> line.needing(least)).toList()).alike(count);
+        : toSplitter(slots, lines.stream().map(line -> line.needing(least)).toList())
+            .alike(count);
   }
 
   /** Lines with something else told of one of the tools behind them, counted through all of them. */

@@ -52,9 +52,8 @@ final class ToolTold {
 
   /** As one that needs so much at least, or more if that was told. */
   static NamedValues needing(NamedValues told, GaugePressure least) {
-    boolean isMore = told.find(LEAST)
-        .filter(range -> range.most().compareTo(least) >= 0)
-        .isPresent();
+    boolean isMore =
+        told.find(LEAST).filter(range -> range.most().compareTo(least) >= 0).isPresent();
     return isMore ? told : told.with(LEAST, Range.exactly(least));
   }
 

@@ -209,7 +209,8 @@ public enum UnitSystem {
           MOST_DECIMALS,
           pressure.pascals() - Objects.requireNonNull(other, "other").pascals(),
           SAME * Math.max(Math.abs(pressure.pascals()), Math.abs(other.pascals())),
-          more -> number(withDecimals(pressure, more, rounding)) - number(withDecimals(other, more)));
+          more ->
+              number(withDecimals(pressure, more, rounding)) - number(withDecimals(other, more)));
     }
     return withDecimals(pressure, decimals, rounding);
   }

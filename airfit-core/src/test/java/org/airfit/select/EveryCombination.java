@@ -597,8 +597,8 @@ final class EveryCombination {
       int broken = 0;
       for (Stretch stretch : job.layout().stretches()) {
         if (stretch.line() == each.position().line()) {
-          List<Requirement> ways = job.toEachTool()
-              .subList(stretch.firstTool(), stretch.firstTool() + stretch.tools());
+          List<Requirement> ways =
+              job.toEachTool().subList(stretch.firstTool(), stretch.firstTool() + stretch.tools());
           for (Requirement way : ways) {
             broken |= Rule.brokenBy(way, each.position(), each.part());
           }

@@ -648,17 +648,20 @@ class OffersTest {
       parts.add(Shelf.socket(
           priced("s" + (char) ('a' + i), "10." + (10 + i), ""), "finch", "3/8 NPT female", 9.0));
     }
-    Offers offers = Offers.of(
-        Shelf.job().build(), Catalogue.of(parts, List.of(TAPE)), year(10.0, 0.01));
+    Offers offers =
+        Offers.of(Shelf.job().build(), Catalogue.of(parts, List.of(TAPE)), year(10.0, 0.01));
     Offer later = offer(offers, Offer.Aim.LEAST_IN_A_YEAR);
     assertThat(later.proposal().hose("hose").id()).isEqualTo("wide");
     assertThat(later.now()).contains(Money.parse("66.70 EUR"));
     assertThat(later.proposal().requirement()).isEqualTo(Shelf.job().build());
     assertThat(offer(offers, Offer.Aim.LEAST_NOW).now()).contains(Money.parse("51.70 EUR"));
-    assertThat(offers.isProven()).as("the tape may cost more than the sockets differ").isFalse();
+    assertThat(offers.isProven())
+        .as("the tape may cost more than the sockets differ")
+        .isFalse();
     assertThat(offers.remarks())
         .anyMatch(remark -> remark.startsWith("Looked at the ")
-            && remark.contains("proposals whose parts cost least or lose less pressure; one behind"));
+            && remark.contains(
+                "proposals whose parts cost least or lose less pressure; one behind"));
   }
 
   /**
@@ -670,11 +673,11 @@ class OffersTest {
     List<Part> parts = parts(false);
     parts.removeIf(Part.Socket.class::isInstance);
     for (int i = 0; i < 40; i++) {
-      parts.add(
-          Shelf.socket(priced("s" + i, String.valueOf(10 + i), ""), "finch", "3/8 NPT female", 9.0));
+      parts.add(Shelf.socket(
+          priced("s" + i, String.valueOf(10 + i), ""), "finch", "3/8 NPT female", 9.0));
     }
-    Offers offers = Offers.of(
-        Shelf.job().build(), Catalogue.of(parts, List.of(TAPE)), year(10.0, 0.01));
+    Offers offers =
+        Offers.of(Shelf.job().build(), Catalogue.of(parts, List.of(TAPE)), year(10.0, 0.01));
     Offer later = offer(offers, Offer.Aim.LEAST_IN_A_YEAR);
     assertThat(later.now()).contains(Money.parse("66.50 EUR"));
     assertThat(offers.isProven()).isTrue();

@@ -372,7 +372,9 @@ class RulesInWordsTest {
         .as("rounded down: it is said to have so much at least")
         .isEqualTo("Air at the tool: met. The tool has at least "
             + met.result()
-                .fold(delivered -> UnitSystem.SI.sayAtLeast(delivered.atToolGauge()), starved -> "none")
+                .fold(
+                    delivered -> UnitSystem.SI.sayAtLeast(delivered.atToolGauge()),
+                    starved -> "none")
             + ", it needs 6.2 bar(g) at 10 L/s ANR.");
     Requirement.Builder more = Requirement.forTool(
             new Range<>(
@@ -430,8 +432,9 @@ class RulesInWordsTest {
   }
 
   /** Two of 10 m reach 10.01 m to 12 m. */
-  private static final String JOINED = " 2 × hose reach when they are joined: put so many hoses into the line,"
-      + " with a coupling between two, and see what air is left.";
+  private static final String JOINED =
+      " 2 × hose reach when they are joined: put so many hoses into the line,"
+          + " with a coupling between two, and see what air is left.";
 
   /** The hose of 10 m has air enough, but 12 m of it were not reckoned; 4 of it reach 40 m, and 5 are not advised. */
   @Test
@@ -687,7 +690,8 @@ class RulesInWordsTest {
   void of_ends_that_do_not_mate_those_are_told_that_do_not() {
     String ends = said(Shelf.job().outlet(End.parse("M5 male")), usual(), Rule.ENDS_MATE);
     assertThat(ends)
-        .startsWith("Ends mate: NOT MET. outlet to socket: M5 male and 3/8 NPT female are not joined. ")
+        .startsWith(
+            "Ends mate: NOT MET. outlet to socket: M5 male and 3/8 NPT female are not joined. ")
         .doesNotContain("straight to")
         .doesNotContain("plug to hose");
   }

@@ -155,7 +155,9 @@ class SelectionProperties {
         boolean isOpen = finding.outcome() == RuleOutcome.OPEN;
         if (finding.rule() == Rule.AIR_AT_TOOL && !isWhole) {
           assertThat(finding.outcome())
-              .as("without a missing adapter, or a length that is lacking, nothing is met: %s", finding)
+              .as(
+                  "without a missing adapter, or a length that is lacking, nothing is met: %s",
+                  finding)
               .isNotEqualTo(RuleOutcome.MET);
         } else if (ofParts.contains(finding.rule())) {
           assertThat(isOpen).as(finding.toString()).isTrue();

@@ -27,8 +27,8 @@ final class OldHose {
 
   private static final String NUMBER = "[0-9]+(?:[.][0-9]+)?";
 
-  private static final Pattern LENGTH = Pattern.compile(
-      "(?i),? *((?:" + NUMBER + "(?:" + UNIT + ")? +to +)?" + NUMBER + UNIT + ") *(?:long)?(?=,|$)");
+  private static final Pattern LENGTH = Pattern.compile("(?i),? *((?:" + NUMBER + "(?:" + UNIT
+      + ")? +to +)?" + NUMBER + UNIT + ") *(?:long)?(?=,|$)");
 
   private OldHose() {}
 

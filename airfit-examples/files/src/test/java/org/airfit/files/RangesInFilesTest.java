@@ -83,16 +83,16 @@ class RangesInFilesTest {
   @ParameterizedTest
   @CsvSource({"25 to 35 ft", "25 ft to 35 ft", "25 to 35 ft long"})
   void a_hose_in_words_may_be_so_long_or_so_long(String length) throws Exception {
-    Slot.Hose hose = (Slot.Hose) read(
-            "\"reach\": \"40 ft\"", "\"part\": \"1/4 in hose, old, " + length + ", 1/4 NPT male\"")
-        .layout()
-        .slots()
-        .get(2);
+    Slot.Hose hose = (Slot.Hose)
+        read("\"reach\": \"40 ft\"", "\"part\": \"1/4 in hose, old, " + length + ", 1/4 NPT male\"")
+            .layout()
+            .slots()
+            .get(2);
     ConduitRange told = hose.hose().orElseThrow().conduitRange();
     assertThat(told.least().length()).isEqualTo(Length.parse("35 ft"));
     assertThat(told.most().length()).isEqualTo(Length.parse("25 ft"));
     assertThat(told.least().bore()).isLessThan(told.most().bore());
-    assertThat(hose.hose().orElseThrow().end()).hasToString("1/4 NPT male");
+    assertThat(hose.hose().orElseThrow().upstream()).hasToString("1/4 NPT male");
   }
 
   @Test

@@ -322,7 +322,8 @@ class TypistTest {
         Arguments.of("\"22 scfm\"", "\"22 scfm", "at tool.air: ", "close its quotation mark"),
         Arguments.of("\"dropped\"", "'dropped'", "at conditions.place: ", "type the double one"),
         Arguments.of("\"22 scfm\"", "'22 scfm'", "at tool.air: ", "type the double one"),
-        Arguments.of("\"22 scfm\",", "\"22 scfm\", // asked", "at tool.air: ", "a remark is a field"),
+        Arguments.of(
+            "\"22 scfm\",", "\"22 scfm\", // asked", "at tool.air: ", "a remark is a field"),
         Arguments.of("\"tool\": {", "\"tool\": [{", "at tool[", "a ] is missing in front of \""),
         Arguments.of("\"line\": [", "\"line\": {", "at line: ", "is a list, and begins with ["));
   }

@@ -67,7 +67,8 @@ public record ReceiverAnswer(
         proposal,
         way -> way.run()
             .supplyNeeded(
-                ToolDemand.fixed(tool, way.requirement().demand()), way.requirement().least())));
+                ToolDemand.fixed(tool, way.requirement().demand()),
+                way.requirement().least())));
     Optional<SupplyNeeded> atBest = parts.flatMap(proposal -> needed(
         proposal,
         way -> way.runAtBest()
@@ -104,9 +105,10 @@ public record ReceiverAnswer(
     }
     use.ifPresent(it -> sentences.addAll(it.inWords(units)));
     use.filter(it -> it.verdict() != ReceiverVerdict.MET && mayCarry() && !isNeedKnown(units))
-        .ifPresent(it -> sentences.add("That is with all that is not known of the parts at its worst;"
-            + " at its best the tool needs " + units.say(bestNeed(), receiver.from())
-            + " in the receiver."));
+        .ifPresent(
+            it -> sentences.add("That is with all that is not known of the parts at its worst;"
+                + " at its best the tool needs " + units.say(bestNeed(), receiver.from())
+                + " in the receiver."));
     others
         .filter(any -> use.isPresent())
         .ifPresent(air -> sentences.add("The draw counts what others take of the line, "
