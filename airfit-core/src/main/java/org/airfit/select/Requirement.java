@@ -40,6 +40,12 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Requirement {
 
+  /** From here on no temperature need be told. */
+  static final Temperature USUAL_LOWEST = Temperature.ofCelsius(5.0);
+
+  /** Up to here no temperature need be told. */
+  static final Temperature USUAL_HIGHEST = Temperature.ofCelsius(40.0);
+
   private static final Name<Supply> SUPPLY = Name.of("supply");
   private static final Name<AbsolutePressure> ATMOSPHERE = Name.of("atmosphere");
   private static final Name<GaugePressure> HIGHEST = Name.of("highest");
@@ -1123,9 +1129,9 @@ public final class Requirement {
      * @return this builder
      */
     public Builder coldest(Temperature lowest) {
-      boolean isHotter = lowest.compareTo(PartChecks.USUAL_HIGHEST) > 0;
-      return isHotter || lowest.compareTo(PartChecks.USUAL_LOWEST) < 0
-          ? temperatures(lowest, isHotter ? lowest : PartChecks.USUAL_HIGHEST)
+      boolean isHotter = lowest.compareTo(USUAL_HIGHEST) > 0;
+      return isHotter || lowest.compareTo(USUAL_LOWEST) < 0
+          ? temperatures(lowest, isHotter ? lowest : USUAL_HIGHEST)
           : this;
     }
 
@@ -1137,9 +1143,9 @@ public final class Requirement {
      * @return this builder
      */
     public Builder hottest(Temperature highestOfAll) {
-      boolean isColder = highestOfAll.compareTo(PartChecks.USUAL_LOWEST) < 0;
-      return isColder || highestOfAll.compareTo(PartChecks.USUAL_HIGHEST) > 0
-          ? temperatures(isColder ? highestOfAll : PartChecks.USUAL_LOWEST, highestOfAll)
+      boolean isColder = highestOfAll.compareTo(USUAL_LOWEST) < 0;
+      return isColder || highestOfAll.compareTo(USUAL_HIGHEST) > 0
+          ? temperatures(isColder ? highestOfAll : USUAL_LOWEST, highestOfAll)
           : this;
     }
 
