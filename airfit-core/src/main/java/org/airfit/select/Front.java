@@ -76,6 +76,7 @@ final class Front {
   /** Of the same parts, so in the same joints: better in what stays better, or with the first adapters by name. */
   private static boolean hasBetterAdapters(Choice one, Choice other, boolean staysDifferent) {
     return one.cost < other.cost
+        || one.faults < other.faults
         || one.missedAir < other.missedAir
         || (staysDifferent && one.pascals > other.pascals)
         || Choice.byAdapters(one, other) <= 0;
@@ -84,6 +85,7 @@ final class Front {
   private static boolean staysBefore(Choice one, Choice other, boolean staysDifferent) {
     return one.cost < other.cost
         || one.missing < other.missing
+        || one.faults < other.faults
         || one.missedLength < other.missedLength
         || one.missedAir < other.missedAir
         || (staysDifferent && one.pascals >= other.pascals + SURE_PASCALS)

@@ -19,9 +19,9 @@ final class PartChecks {
    * Between these, nobody is asked what temperatures a part is allowed at: air of a shop. Our own choice, without a
    * source.
    */
-  static final Temperature USUAL_LOWEST = Temperature.ofCelsius(5.0);
+  static final Temperature USUAL_LOWEST = Requirement.USUAL_LOWEST;
 
-  static final Temperature USUAL_HIGHEST = Temperature.ofCelsius(40.0);
+  static final Temperature USUAL_HIGHEST = Requirement.USUAL_HIGHEST;
 
   private PartChecks() {}
 
