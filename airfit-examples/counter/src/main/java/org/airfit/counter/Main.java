@@ -44,6 +44,7 @@ public final class Main {
         --page FILE      the counter page to serve, airfit-served.html
       It ends with 0 where all was done, with 1 where rows of a table were rejected and the others stored, and
       with 2 where nothing was done.
+      help, or --help, prints this.
       Where others can reach the service, a token of 16 letters or more stands in the variable AIRFIT_TOKEN.
       """;
 
@@ -102,10 +103,16 @@ public final class Main {
         measure(Optional.ofNullable(options.get("--database")), measured, out);
         return 0;
       }
+      if (command.equals("help") || List.of(args).equals(List.of("--help"))) {
+        out.print(USAGE);
+        return 0;
+      }
+      requireCommand(command + " " + words.size());
       String url = options.getOrDefault("--database", Database.embedded(Path.of("airfit-stock")));
-      if (command.equals("load") && words.size() > 1) {
+      if (command.equals("load")) {
         requireTable(Path.of(words.get(1)));
       }
+      Settings settings = settings(options, token);
       try (Database database = Database.open(url)) {
         Stock stock = Stock.of(database, Clock.systemUTC());
         return switch (command + " " + words.size()) {
@@ -114,8 +121,8 @@ public final class Main {
           case "load 3" ->
             load(stock, Path.of(words.get(1)), Optional.of(Path.of(words.get(2))), out, err);
           case "serve 1" ->
-            serve(stock, Shelf.of(database, Clock.systemUTC()), settings(options, token), out);
-          default -> throw new IllegalArgumentException("tell one of these:\n" + USAGE);
+            serve(stock, Shelf.of(database, Clock.systemUTC()), settings, out);
+          default -> throw new IllegalStateException(command + " is no command");
         };
       }
     } catch (InvalidPathException e) {
@@ -129,6 +136,12 @@ public final class Main {
     return 2;
   }
 
+  private static void requireCommand(String command) {
+    if (!List.of("shop 3", "load 2", "load 3", "serve 1").contains(command)) {
+      throw new IllegalArgumentException("tell one of these:\n" + USAGE);
+    }
+  }
+
   private static Settings settings(Map<String, String> options, @Nullable String token) {
     String port = options.getOrDefault("--port", String.valueOf(USUAL_PORT));
     if (!port.matches("[0-9]{1,5}")) {
@@ -139,9 +152,15 @@ public final class Main {
             options.getOrDefault("--address", Settings.THIS_MACHINE),
             Integer.parseInt(port),
             Optional.ofNullable(token).filter(word -> !word.isEmpty()));
-    return options.containsKey("--page")
-        ? settings.withPage(Path.of(options.get("--page")))
-        : settings;
+    if (!options.containsKey("--page")) {
+      return settings;
+    }
+    Path page = Path.of(options.get("--page"));
+    if (!Files.isRegularFile(page)) {
+      throw new IllegalArgumentException("page must be a file that is there, such as"
+          + " airfit-served.html of airfit-examples/browser/page, was " + page);
+    }
+    return settings.withPage(page);
   }
 
   /** Looks for a table before a database is opened for it. */
@@ -202,7 +221,11 @@ public final class Main {
   }
 
   private static int serve(Stock stock, Shelf shelf, Settings settings, PrintStream out)
-      throws IOException, InterruptedException {
+      throws IOException, InterruptedException, SQLException {
+    if (stock.version() == 0) {
+      throw new IllegalArgumentException("database must hold a shop to be served, holds none;"
+          + " tell it first: airfit-counter shop CATALOGUE.json CURRENCY");
+    }
     try (CounterService service = CounterService.start(settings, stock, shelf)) {
       out.println("http://" + settings.address() + ":" + service.port() + "/");
       service.join();

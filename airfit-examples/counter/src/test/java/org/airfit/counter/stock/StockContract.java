@@ -394,6 +394,31 @@ abstract class StockContract {
     assertThat(shelf.sell("never made")).isEmpty();
   }
 
+  /** PostgreSQL refuses NUL, and made a question mark of each half of a sign: two references were one. */
+  @Test
+  void what_a_database_would_change_is_no_reference_and_no_number() throws Exception {
+    Stock stock = Shops.described(database, Shops.JOBS.resolve("boatyard/catalogue.json"));
+    Shops.load(stock, "kind,id,name,quantity\ndrain,D-1,Drain,5\n");
+    Shelf shelf = Shelf.of(database, Shops.NOON);
+    for (String text : List.of("\ud800", "a\udbff", "\udc00\ud800", "b\0")) {
+      assertThatThrownBy(() -> shelf.reserve(text, Map.of("D-1", 1)))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageStartingWith("reference must be text that can be stored");
+      assertThat(shelf.reserve("r", Map.of(text, 1))).isInstanceOf(ReserveAnswer.TooFew.class);
+      assertThat(shelf.find(text)).isEmpty();
+      assertThat(shelf.sell(text)).isEmpty();
+      assertThat(shelf.level(text)).isEmpty();
+      assertThat(KeptAnswers.of(database).find(text)).isEmpty();
+      LoadReport report = Shops.load(stock, "kind,id,name\ndrain,D-2,x" + text + "\ndrain,D-3,y\n");
+      assertThat(report.stored()).isEqualTo(1);
+      assertThat(report.rejects()).singleElement().returns("name", Reject::column);
+    }
+    assertThat(shelf.level("D-1").orElseThrow().reserved()).isZero();
+    String sign = "\ud83d\ude00";
+    assertThat(shelf.reserve(sign, Map.of("D-1", 1))).isInstanceOf(ReserveAnswer.Held.class);
+    assertThat(shelf.find(sign)).isPresent();
+  }
+
   @Test
   void a_reservation_is_all_or_nothing() throws Exception {
     Stock stock = Shops.boatyard(database);
