@@ -61,21 +61,26 @@ final class Forbidden {
   /** What those that single parts decide say of one. */
   static List<Ruling> ofPart(Requirement job, Part part) {
     List<Ruling> rulings = new ArrayList<>();
-    for (SafetyRule rule : job.forbidding()) {
-      boolean isToldByJob =
-          !ForbiddingRules.limitsParts(rule) && plasticPipes(job).equals(Optional.of(true));
-      if (ForbiddingRules.isOfParts(rule) && !isToldByJob) {
-        Ruling ruling = Ruling.of(rule, ofPart(job, rule, part));
-        if (ruling.judgement() != Judgement.DOES_NOT_APPLY) {
-          rulings.add(ruling);
-        }
+    for (SafetyRule rule : job.forbiddingParts()) {
+      Ruling ruling = Ruling.of(rule, ofPart(job, rule, part));
+      if (ruling.judgement() != Judgement.DOES_NOT_APPLY) {
+        rulings.add(ruling);
       }
     }
     return List.copyOf(rulings);
   }
 
+  /** Those of rules that single parts decide, unless plastic before the outlet has decided for all of them. */
+  static List<SafetyRule> ofParts(List<SafetyRule> forbidding, Optional<Boolean> plasticPipes) {
+    boolean isPlastic = plasticPipes.equals(Optional.of(true));
+    return forbidding.stream()
+        .filter(ForbiddingRules::isOfParts)
+        .filter(rule -> ForbiddingRules.limitsParts(rule) || !isPlastic)
+        .toList();
+  }
+
   private static Situation.Builder ofJob(Requirement job, SafetyRule rule) {
-    Optional<Boolean> plastic = plasticPipes(job);
+    Optional<Boolean> plastic = job.plasticPipes();
     boolean isDoubtful =
         rule.excepts().contains(ForbiddingRules.PLASTIC_PIPE) && !plastic.orElse(false);
     Situation.Builder situation = told(job, rule, isDoubtful ? Optional.empty() : plastic);
@@ -100,7 +105,7 @@ final class Forbidden {
   private static Situation ofPart(Requirement job, SafetyRule rule, Part part) {
     Optional<Boolean> plastic = isPlastic(part);
     if (ForbiddingRules.limitsParts(rule)) {
-      plastic = either(plastic, plasticPipes(job));
+      plastic = either(plastic, job.plasticPipes());
     }
     Situation.Builder situation = told(job, rule, plastic);
     if (part instanceof Part.Hose hose) {
@@ -135,10 +140,10 @@ final class Forbidden {
         : Optional.of(false);
   }
 
-  /** Whether any pipe before the outlet is of plastic; empty where nobody knows. */
-  private static Optional<Boolean> plasticPipes(Requirement job) {
+  /** Whether any of some pipes is of plastic; empty where nobody knows. */
+  static Optional<Boolean> plastic(List<Conduit> pipes) {
     Optional<Boolean> plastic = Optional.of(false);
-    for (Conduit pipe : job.pipeConduits()) {
+    for (Conduit pipe : pipes) {
       plastic = either(plastic, pipe.wall().map(Wall::isPlastic));
     }
     return plastic;

@@ -2,7 +2,9 @@ package org.airfit.select;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.airfit.internal.Interruption;
 
 /**
@@ -95,10 +97,13 @@ final class Front {
     List<Candidate> sorted = new ArrayList<>(candidates);
     sorted.sort(Comparator.comparingLong(Candidate::cost).thenComparingInt(Candidate::rank));
     List<Candidate> kept = new ArrayList<>();
+    Map<List<Integer>, List<Candidate>> keptByEnds = new HashMap<>(); // no others are as good
     for (Candidate candidate : sorted) {
       Interruption.check(SEARCH);
+      List<Candidate> alike = keptByEnds.computeIfAbsent(
+          List.of(candidate.near(), candidate.far()), any -> new ArrayList<>());
       int before = 0;
-      for (Candidate other : kept) {
+      for (Candidate other : alike) {
         if (other.isAsGoodAs(candidate)
             && (other.cost() < candidate.cost() || other.rank() < candidate.rank())
             && ++before == most) {
@@ -107,6 +112,7 @@ final class Front {
       }
       if (before < most) {
         kept.add(candidate);
+        alike.add(candidate);
       }
     }
     return kept;

@@ -193,7 +193,8 @@ final class Stock {
   private List<Candidate> candidates(
       Position position, List<? extends Part> parts, Set<String> mating) {
     List<Part> byName = new ArrayList<>(parts);
-    byName.sort(Catalogue.BY_NAME);
+    byName.sort(
+        Catalogue.BY_NAME); // what the catalogue has comes so already, and is only looked through
     List<Candidate> candidates = new ArrayList<>();
     AbsolutePressure atmosphere = job.toOutlet().atmosphere();
     for (Part part : byName) {
@@ -212,7 +213,8 @@ final class Stock {
         asked |= PartQuestions.of(way, position, part);
       }
       FlowElement worst = position.element(part, atmosphere, Known.AT_WORST);
-      boolean isKnown = position.isExact() && Known.isExact(part);
+      boolean isPartKnown = Known.isExact(part);
+      boolean isKnown = position.isExact() && isPartKnown;
       candidates.add(new Candidate(
           part,
           position,
@@ -226,6 +228,7 @@ final class Stock {
           outlets(position, part),
           takes,
           tie(position, part, mating),
+          isPartKnown,
           worst,
           isKnown ? worst : position.element(part, atmosphere, Known.AT_BEST)));
       isExact &= isKnown;

@@ -194,7 +194,8 @@ final class Answers implements Answering {
     Map<String, String> named = new LinkedHashMap<>();
     if (asked.get("elements") instanceof List<?> elements) {
       for (int i = 0; i < elements.size(); i++) {
-        if (elements.get(i) instanceof Map<?, ?> fields && fields.get("part") instanceof String id) {
+        if (elements.get(i) instanceof Map<?, ?> fields
+            && fields.get("part") instanceof String id) {
           named.putIfAbsent(id, "elements[" + (i + 1) + "].part");
         }
       }

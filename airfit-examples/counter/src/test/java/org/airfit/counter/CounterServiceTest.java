@@ -154,8 +154,8 @@ class CounterServiceTest {
         Stock.of(away, Clock.systemUTC()),
         Shelf.of(away, Clock.systemUTC()))) { // no shop yet
       Till asks = new Till(other.port());
-      for (HttpResponse<String> answer : List.of(
-          asks.get("/stock/catalogue.json"), asks.post("/identify", HAND))) {
+      for (HttpResponse<String> answer :
+          List.of(asks.get("/stock/catalogue.json"), asks.post("/identify", HAND))) {
         assertThat(answer.statusCode()).isEqualTo(503);
         assertThat(answer.headers().firstValue("Retry-After")).isPresent();
         assertThat(answer.body()).contains("urn:airfit:stock", "holds no shop yet");

@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 
 /** The stock in a real PostgreSQL, whose address is told by a property; each test has a schema of its own. */
 class PostgreSqlStockTest extends StockContract {
@@ -25,6 +28,44 @@ class PostgreSqlStockTest extends StockContract {
     assumeTrue(
         !URL.isEmpty(),
         "skipped: no PostgreSQL; start one by .ci/postgresql and tell -Dairfit.postgresql=jdbc:…");
+  }
+
+  /** PostgreSQL tells which transaction wrote a row. */
+  @Test
+  void a_row_that_says_what_is_there_is_not_written_again() throws Exception {
+    try (Database database = opened()) {
+      Stock stock = Shops.boatyard(database);
+      String one = Shops.socket("S-1", "one", "1.00", "5");
+      String other = Shops.socket("S-2", "two", "2.00", "5");
+      Shops.load(stock, Shops.HEADING + one + other);
+      String before = writers(database);
+      assertThat(Shops.load(stock, Shops.HEADING + one + other).stored()).isEqualTo(2);
+      assertThat(writers(database)).isEqualTo(before);
+      for (String changed : List.of(
+          Shops.socket("S-2", "two", "2.01", "5"),
+          Shops.socket("S-2", "two", "2.01", "6"),
+          Shops.socket("S-2", "2", "2.01", "6"))) {
+        String last = writers(database);
+        assertThat(Shops.load(stock, Shops.HEADING + one + changed).stored()).isEqualTo(2);
+        String now = writers(database);
+        assertThat(now.split(" ")[0]).isEqualTo(before.split(" ")[0]);
+        assertThat(now.split(" ")[1]).isNotEqualTo(last.split(" ")[1]);
+      }
+    }
+  }
+
+  private static String writers(Database database) throws Exception {
+    return database.read(connection -> {
+      StringBuilder writers = new StringBuilder();
+      try (PreparedStatement find =
+              connection.prepareStatement("SELECT xmin::text FROM article ORDER BY number");
+          ResultSet row = find.executeQuery()) {
+        while (row.next()) {
+          writers.append(row.getString(1)).append(' ');
+        }
+      }
+      return writers.toString();
+    });
   }
 
   @Override

@@ -226,6 +226,43 @@ abstract class StockContract {
     assertThat(shelf.level("S-3")).contains(new StockLevel("S-3", 5, 1));
   }
 
+  /** What says the same is not written; everything else is, whichever field it is in. */
+  @Test
+  void a_row_that_differs_anywhere_is_written() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    String heading = "kind,id,name,price,cost,quantity,takes,end,capacity,rated,material,vented\n";
+    String row =
+        "socket,S-1,one,1.00,0.50,5,tern | gannet,1/4 NPT male,Cv 1.2,10 bar(g),brass,yes\n";
+    Shops.load(stock, heading + row);
+    for (String[] change : new String[][] {
+      {",one,", ",other,"},
+      {"1.00", "1.0001"},
+      {"0.50", ""},
+      {",5,", ",6,"},
+      {"tern | gannet", "gannet | tern"},
+      {"tern | gannet", "tern"},
+      {"1/4 NPT male", "3/8 NPT male"},
+      {"10 bar(g)", "12 bar(g)"},
+      {"10 bar(g)", ""},
+      {"brass", "steel"},
+      {"yes", "no"},
+      {"yes", ""}
+    }) {
+      String changed = row.replace(change[0], change[1]);
+      assertThat(Shops.load(stock, heading + changed).stored()).isEqualTo(1);
+      try (Database twin = opened()) {
+        Stock fresh = Shops.boatyard(twin);
+        Shops.load(fresh, heading + changed);
+        assertThat(stock.catalogueFile().get("parts"))
+            .as(change[0] + " to " + change[1])
+            .isEqualTo(fresh.catalogueFile().get("parts"));
+        assertThat(Shelf.of(database, Shops.NOON).level("S-1"))
+            .isEqualTo(Shelf.of(twin, Shops.NOON).level("S-1"));
+      }
+      Shops.load(stock, heading + row);
+    }
+  }
+
   @Test
   void money_is_exact() throws Exception {
     Stock stock = Shops.boatyard(database);
