@@ -77,14 +77,14 @@ record Candidate(
   boolean isAsGoodAs(Candidate other) {
     return near == other.near
         && far == other.far
-        && outlets.equals(other.outlets)
-        && takes.containsAll(other.takes)
-        && isOfProfileOf(other)
         && (broken & ~other.broken) == 0
         && (asked & ~other.asked) == 0
         && missedLength <= other.missedLength
         && cost <= other.cost
         && (isExact || !other.isExact)
-        && Width.isAsWide(part, other.part);
+        && Width.isAsWide(part, other.part)
+        && isOfProfileOf(other)
+        && outlets.equals(other.outlets)
+        && takes.containsAll(other.takes);
   }
 }

@@ -3,7 +3,6 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.airfit.line.Conduit;
 import org.airfit.line.Wall;
 import org.airfit.quantity.Length;
 import org.airfit.safety.Judgement;
@@ -70,15 +69,6 @@ final class Forbidden {
     return List.copyOf(rulings);
   }
 
-  /** Those of rules that single parts decide, unless plastic before the outlet has decided for all of them. */
-  static List<SafetyRule> ofParts(List<SafetyRule> forbidding, Optional<Boolean> plasticPipes) {
-    boolean isPlastic = plasticPipes.equals(Optional.of(true));
-    return forbidding.stream()
-        .filter(ForbiddingRules::isOfParts)
-        .filter(rule -> ForbiddingRules.limitsParts(rule) || !isPlastic)
-        .toList();
-  }
-
   private static Situation.Builder ofJob(Requirement job, SafetyRule rule) {
     Optional<Boolean> plastic = job.plasticPipes();
     boolean isDoubtful =
@@ -105,7 +95,7 @@ final class Forbidden {
   private static Situation ofPart(Requirement job, SafetyRule rule, Part part) {
     Optional<Boolean> plastic = isPlastic(part);
     if (ForbiddingRules.limitsParts(rule)) {
-      plastic = either(plastic, job.plasticPipes());
+      plastic = ForbiddingRules.either(plastic, job.plasticPipes());
     }
     Situation.Builder situation = told(job, rule, plastic);
     if (part instanceof Part.Hose hose) {
@@ -138,22 +128,5 @@ final class Forbidden {
             .map(Wall::isPlastic)
             .or(() -> adapter.facts().material().map(Material.PLASTIC::equals))
         : Optional.of(false);
-  }
-
-  /** Whether any of some pipes is of plastic; empty where nobody knows. */
-  static Optional<Boolean> plastic(List<Conduit> pipes) {
-    Optional<Boolean> plastic = Optional.of(false);
-    for (Conduit pipe : pipes) {
-      plastic = either(plastic, pipe.wall().map(Wall::isPlastic));
-    }
-    return plastic;
-  }
-
-  /** Whether one of two is so; empty where that hangs on one that nobody knows. */
-  private static Optional<Boolean> either(Optional<Boolean> one, Optional<Boolean> other) {
-    if (one.orElse(false) || other.orElse(false)) {
-      return Optional.of(true);
-    }
-    return one.isEmpty() ? one : other;
   }
 }

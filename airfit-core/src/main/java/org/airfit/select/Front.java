@@ -97,11 +97,11 @@ final class Front {
     List<Candidate> sorted = new ArrayList<>(candidates);
     sorted.sort(Comparator.comparingLong(Candidate::cost).thenComparingInt(Candidate::rank));
     List<Candidate> kept = new ArrayList<>();
-    Map<List<Integer>, List<Candidate>> keptByEnds = new HashMap<>(); // no others are as good
+    Map<Long, List<Candidate>> keptByEnds = new HashMap<>(); // no others are as good
     for (Candidate candidate : sorted) {
       Interruption.check(SEARCH);
       List<Candidate> alike = keptByEnds.computeIfAbsent(
-          List.of(candidate.near(), candidate.far()), any -> new ArrayList<>());
+          ((long) candidate.near() << Integer.SIZE) + candidate.far(), any -> new ArrayList<>());
       int before = 0;
       for (Candidate other : alike) {
         if (other.isAsGoodAs(candidate)

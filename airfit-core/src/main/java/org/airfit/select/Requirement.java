@@ -100,8 +100,8 @@ public final class Requirement {
     this.toOutlet = piping(Known.AT_WORST);
     this.toOutletAtBest = piping(Known.AT_BEST);
     this.forbidding = ForbiddingRules.of(rules());
-    this.plasticPipes = Forbidden.plastic(pipeConduits());
-    this.forbiddingParts = Forbidden.ofParts(forbidding, plasticPipes);
+    this.plasticPipes = ForbiddingRules.plastic(pipeConduits());
+    this.forbiddingParts = ForbiddingRules.ofParts(forbidding, plasticPipes);
   }
 
   /** The layout that was told, or that of most jobs with what was told of it. */

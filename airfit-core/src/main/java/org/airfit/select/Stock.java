@@ -197,9 +197,11 @@ final class Stock {
         Catalogue.BY_NAME); // what the catalogue has comes so already, and is only looked through
     List<Candidate> candidates = new ArrayList<>();
     AbsolutePressure atmosphere = job.toOutlet().atmosphere();
+    Map<Set<String>, Set<String>> taken = new HashMap<>(); // a catalogue has few kinds of them
     for (Part part : byName) {
       Interruption.check(Front.SEARCH);
-      Set<String> takes = takes(position, part, mating);
+      Set<String> takes =
+          taken.computeIfAbsent(profiles(part), profiles -> takes(position, profiles, mating));
       if (position.isCoupling() && takes.isEmpty()) {
         continue; // it mates with nothing here
       }
@@ -257,17 +259,21 @@ final class Stock {
     return firsts;
   }
 
-  private static Set<String> takes(Position position, Part part, Set<String> mating) {
+  /** The profiles that a part is made for; none where it is no half of a coupling. */
+  private static Set<String> profiles(Part part) {
+    return part instanceof Part.Socket socket
+        ? socket.profiles()
+        : part instanceof Part.Plug plug ? Set.of(plug.profile()) : Set.of();
+  }
+
+  private static Set<String> takes(Position position, Set<String> profiles, Set<String> mating) {
     if (!position.isCoupling()) {
       return Set.of();
     }
     if (mating.isEmpty()) {
       return Set.of(ANY);
     }
-    Set<String> takes = new TreeSet<>(
-        part instanceof Part.Socket socket
-            ? socket.profiles()
-            : Set.of(((Part.Plug) part).profile()));
+    Set<String> takes = new TreeSet<>(profiles);
     takes.retainAll(mating);
     return takes;
   }
