@@ -437,6 +437,26 @@ class CounterServiceTest {
     assertThat(asked).as("every path was asked").isEqualTo(served);
   }
 
+  @Test
+  void what_is_refused_of_any_question_is_documented_too() throws Exception {
+    JsonNode document = MAPPER.readTree(till.get("/openapi.json").body());
+    assertThat(document.at("/paths/~1/get/responses/404").isObject())
+        .as("no page is served")
+        .isTrue();
+    for (JsonNode path : document.path("paths")) {
+      for (JsonNode operation : path) {
+        JsonNode refused = operation.path("responses").path("default").path("content");
+        assertThat(refused.has("application/problem+json")).isTrue();
+        assertThat(till.get("/reservations").statusCode()).isEqualTo(405);
+        assertValid(
+            document,
+            refused.path("application/problem+json").path("schema"),
+            till.get("/reservations").body(),
+            "405");
+      }
+    }
+  }
+
   private static void assertValid(JsonNode document, JsonNode schema, String json, String where)
       throws Exception {
     ObjectNode root = MAPPER.createObjectNode();
