@@ -436,7 +436,7 @@ public final class Stock {
     }
 
     private static boolean isSame(@Nullable Object told, @Nullable Object stored) {
-      return told instanceof BigDecimal one && stored instanceof BigDecimal other
+      return (told instanceof BigDecimal one && stored instanceof BigDecimal other)
           ? one.compareTo(other) == 0
           : Objects.equals(told, stored);
     }

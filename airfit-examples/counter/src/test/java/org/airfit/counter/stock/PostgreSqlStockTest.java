@@ -7,6 +7,7 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -38,33 +39,33 @@ class PostgreSqlStockTest extends StockContract {
       String one = Shops.socket("S-1", "one", "1.00", "5");
       String other = Shops.socket("S-2", "two", "2.00", "5");
       Shops.load(stock, Shops.HEADING + one + other);
-      String before = writers(database);
+      List<String> before = writers(database);
       assertThat(Shops.load(stock, Shops.HEADING + one + other).stored()).isEqualTo(2);
       assertThat(writers(database)).isEqualTo(before);
       for (String changed : List.of(
           Shops.socket("S-2", "two", "2.01", "5"),
           Shops.socket("S-2", "two", "2.01", "6"),
           Shops.socket("S-2", "2", "2.01", "6"))) {
-        String last = writers(database);
+        List<String> last = writers(database);
         assertThat(Shops.load(stock, Shops.HEADING + one + changed).stored()).isEqualTo(2);
-        String now = writers(database);
-        assertThat(now.split(" ")[0]).isEqualTo(before.split(" ")[0]);
-        assertThat(now.split(" ")[1]).isNotEqualTo(last.split(" ")[1]);
+        List<String> now = writers(database);
+        assertThat(now.get(0)).isEqualTo(before.get(0));
+        assertThat(now.get(1)).isNotEqualTo(last.get(1));
       }
     }
   }
 
-  private static String writers(Database database) throws Exception {
+  private static List<String> writers(Database database) throws Exception {
     return database.read(connection -> {
-      StringBuilder writers = new StringBuilder();
+      List<String> writers = new ArrayList<>();
       try (PreparedStatement find =
               connection.prepareStatement("SELECT xmin::text FROM article ORDER BY number");
           ResultSet row = find.executeQuery()) {
         while (row.next()) {
-          writers.append(row.getString(1)).append(' ');
+          writers.add(row.getString(1));
         }
       }
-      return writers.toString();
+      return writers;
     });
   }
 
