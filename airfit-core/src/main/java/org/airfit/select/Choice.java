@@ -272,7 +272,7 @@ final class Choice {
         missedAir,
         doubt,
         cost + next.cost(),
-        dependsOnSettingsAlone && Known.isExact(next.part()),
+        dependsOnSettingsAlone && next.isExact(),
         objective,
         profiles,
         spare,

@@ -2,7 +2,9 @@ package org.airfit.select;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.airfit.internal.Interruption;
 
 /**
@@ -97,10 +99,13 @@ final class Front {
     List<Candidate> sorted = new ArrayList<>(candidates);
     sorted.sort(Comparator.comparingLong(Candidate::cost).thenComparingInt(Candidate::rank));
     List<Candidate> kept = new ArrayList<>();
+    Map<Long, List<Candidate>> keptByEnds = new HashMap<>(); // no others are as good
     for (Candidate candidate : sorted) {
       Interruption.check(SEARCH);
+      List<Candidate> alike = keptByEnds.computeIfAbsent(
+          ((long) candidate.near() << Integer.SIZE) + candidate.far(), any -> new ArrayList<>());
       int before = 0;
-      for (Candidate other : kept) {
+      for (Candidate other : alike) {
         if (other.isAsGoodAs(candidate)
             && (other.cost() < candidate.cost() || other.rank() < candidate.rank())
             && ++before == most) {
@@ -109,6 +114,7 @@ final class Front {
       }
       if (before < most) {
         kept.add(candidate);
+        alike.add(candidate);
       }
     }
     return kept;

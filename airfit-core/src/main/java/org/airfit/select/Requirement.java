@@ -87,6 +87,8 @@ public final class Requirement {
   private final Run toOutletAtBest;
   private final SupplyRange pressures;
   private final List<SafetyRule> forbidding;
+  private final Optional<Boolean> plasticPipes;
+  private final List<SafetyRule> forbiddingParts;
 
   private Requirement(NamedValues told) {
     this.told = told;
@@ -104,6 +106,8 @@ public final class Requirement {
     this.toOutlet = piping(Known.AT_WORST);
     this.toOutletAtBest = piping(Known.AT_BEST);
     this.forbidding = ForbiddingRules.of(rules());
+    this.plasticPipes = ForbiddingRules.plastic(pipeConduits());
+    this.forbiddingParts = ForbiddingRules.ofParts(forbidding, plasticPipes);
   }
 
   /** The layout that was told, or that of most jobs with what was told of it. */
@@ -696,6 +700,16 @@ public final class Requirement {
   /** Those of its safety rules that forbid something. */
   List<SafetyRule> forbidding() {
     return forbidding;
+  }
+
+  /** Those of them that single parts decide, asked once as they are wanted of every part of a catalogue. */
+  List<SafetyRule> forbiddingParts() {
+    return forbiddingParts;
+  }
+
+  /** Whether any pipe before the outlet is of plastic; empty where nobody knows. */
+  Optional<Boolean> plasticPipes() {
+    return plasticPipes;
   }
 
   List<Piping> pipes() {

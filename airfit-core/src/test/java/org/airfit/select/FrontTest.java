@@ -82,6 +82,7 @@ class FrontTest {
         List.of(),
         Set.of(),
         Tie.NONE,
+        true,
         null,
         null);
   }
@@ -302,6 +303,7 @@ class FrontTest {
         List.of(),
         adapter.takes(),
         Tie.NONE,
+        true,
         null,
         null);
   }

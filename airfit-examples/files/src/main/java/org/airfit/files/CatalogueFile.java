@@ -74,7 +74,7 @@ public final class CatalogueFile {
 
   /** {@return the words for the kinds of what stands in the list "parts"} */
   public static List<String> partKinds() {
-    return List.copyOf(PartFields.kinds());
+    return PartFields.kinds();
   }
 
   /** {@return the words for the kinds of what stands in the list "accessories"} */
