@@ -57,24 +57,25 @@ final class DropAnswers {
   }
 
   /** Judges such rows; what the library needs is made once for each partition. */
-  static Dataset<Row> judged(Dataset<Row> rows, Depth depth, UnitSystem units) {
+  static Dataset<Row> judged(Dataset<Row> rows, Depth depth, UnitSystem units, ToldCautions.Everywhere told) {
     return rows.mapPartitions(
         (MapPartitionsFunction<Row, Row>) partition -> {
           DropJudge judge = DropJudge.in(units);
-          return new Mapped(partition, row -> answer(judge, row, depth));
+          ToldCautions cautions = told.ofPartition();
+          return new Mapped(partition, row -> answer(judge, row, depth, cautions));
         },
         Encoders.row(SCHEMA));
   }
 
   /** The answer to a row. */
-  static Row answer(DropJudge judge, Row row, Depth depth) {
+  static Row answer(DropJudge judge, Row row, Depth depth, ToldCautions cautions) {
     Optional<Refused> unread =
         Outcome.unread(text(row, KEY), text(row, CORRUPT), DropFields.LABELS.get(KEY));
     if (unread.isPresent()) {
       return reject(row, unread.get());
     }
     return judge.judge(
-        packed(row), drop -> verdict(row, drop, depth), refused -> reject(row, refused));
+        packed(row), drop -> verdict(row, drop, depth, cautions), refused -> reject(row, refused));
   }
 
   /** The fields of a row. */
@@ -98,7 +99,7 @@ final class DropAnswers {
     return RowFactory.create(cells);
   }
 
-  private static Row verdict(Row row, JudgedDrop drop, Depth depth) {
+  private static Row verdict(Row row, JudgedDrop drop, Depth depth, ToldCautions cautions) {
     JudgedDrop.Restriction restriction = drop.restriction();
     @Nullable Object[] cells = new @Nullable Object[SCHEMA.size()];
     int i = 0;
@@ -116,12 +117,13 @@ final class DropAnswers {
     cells[i++] = restriction.gainBar().orElse(null);
     cells[i++] = drop.limit();
     if (depth == Depth.WHOLE) {
-      whole(cells, i, drop);
+      whole(cells, i, drop, cautions);
     }
     return RowFactory.create(cells);
   }
 
-  private static void whole(@Nullable Object[] cells, int from, JudgedDrop drop) {
+  private static void whole(
+      @Nullable Object[] cells, int from, JudgedDrop drop, ToldCautions cautions) {
     Optional<JudgedDrop.Help> help = drop.help();
     Optional<Money> cost = drop.cost();
     int i = from;
@@ -131,7 +133,7 @@ final class DropAnswers {
     cells[i++] = help.map(JudgedDrop.Help::isEnough).orElse(null);
     cells[i++] = cost.<BigDecimal>map(JudgedDrop::rounded).orElse(null);
     cells[i++] = cost.map(Money::currency).orElse(null);
-    cells[i++] = drop.cautions().toArray(String[]::new);
+    cells[i++] = cautions.titles(drop.cautions());
     cells[i] = drop.remarks().toArray(String[]::new);
   }
 }

@@ -128,8 +128,8 @@ record JudgedDrop(
     return money.amount().setScale(DECIMALS, RoundingMode.HALF_EVEN);
   }
 
-  List<String> cautions() {
-    return result.cautions(tool.units().system()).stream().map(Caution::title).toList();
+  List<Caution> cautions() {
+    return result.cautions(tool.units().system());
   }
 
   /** What was assumed, and what looks like a slip. */
