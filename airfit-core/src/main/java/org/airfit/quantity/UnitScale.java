@@ -76,7 +76,15 @@ public record UnitScale(
     return new UnitScale(symbol, multiplier, divisor, offset, definition, List.of(spellings));
   }
 
+  /** Whether it is the SI unit itself: nothing is to be converted, and nothing rounded. */
+  private boolean isSi() {
+    return multiplier == 1.0 && divisor == 1.0 && offset == 0.0;
+  }
+
   double toSi(double value) {
+    if (isSi()) {
+      return value + 0.0; // -0.0 becomes 0.0, as below
+    }
     double sum = value + offset;
     if (offset == 0.0 || sum == 0.0 || !Double.isFinite(sum)) {
       // at a sum of 0, who typed -273.15 °C meant absolute zero, not the hair beside it that a
@@ -87,6 +95,9 @@ public record UnitScale(
   }
 
   double fromSi(double si) {
+    if (isSi()) {
+      return si + 0.0;
+    }
     double scaled = scaled(si, 0.0, divisor, multiplier);
     if (offset == 0.0) {
       return scaled;

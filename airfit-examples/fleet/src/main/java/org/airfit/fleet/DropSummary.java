@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.airfit.safety.Caution;
+import org.apache.spark.sql.Column;
 import org.apache.spark.sql.Dataset;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.functions;
@@ -50,7 +51,7 @@ final class DropSummary {
     summary.drawing("profiles", shares("Verdicts by profile of the couplings", byProfile));
     summary.table("by-profile", "By profile", byProfile);
     Dataset<Row> bySite = byGroup(answers, "site")
-        .orderBy(col("worst").desc(), col("drops").desc(), col("site"))
+        .orderBy(col("tooLittleShare").desc(), col("drops").desc(), col("site"))
         .cache();
     summary.drawing("sites", shares("Verdicts at the " + MOST_BARS + " worst sites", bySite));
     summary.table("by-site", "By site, the worst first", bySite);
@@ -88,7 +89,7 @@ final class DropSummary {
 
   private static Dataset<Row> by(Dataset<Row> answers, List<String> columns) {
     return answers
-        .groupBy(columns.stream().map(functions::col).toArray(org.apache.spark.sql.Column[]::new))
+        .groupBy(columns.stream().map(functions::col).toArray(Column[]::new))
         .agg(
             functions.count("*").as("drops"),
             expr("percentile_approx(atTool_bar, 0.5)").as("medianAtTool_bar"),
@@ -99,7 +100,7 @@ final class DropSummary {
 
   /** Counts of each verdict, rejects too; the share that is too little or starved comes last. */
   private static Dataset<Row> byGroup(Dataset<Row> answers, String group) {
-    List<org.apache.spark.sql.Column> counts = new ArrayList<>();
+    List<Column> counts = new ArrayList<>();
     for (String verdict : VERDICTS) {
       counts.add(expr("count_if(verdict = '" + verdict + "')").as(verdict));
     }
@@ -109,12 +110,12 @@ final class DropSummary {
     counts.add(
         expr("array_join(array_sort(collect_set(currency)), ' and ')").as("currency"));
     counts.add(
-        expr("count_if(verdict in ('too little', 'starved')) / count(*)").as("worst"));
+        expr("count_if(verdict in ('too little', 'starved')) / count(*)").as("tooLittleShare"));
     return answers
         .groupBy(group)
         .agg(
             functions.count("*").as("drops"),
-            counts.toArray(org.apache.spark.sql.Column[]::new));
+            counts.toArray(Column[]::new));
   }
 
   private static SharesChart shares(String title, Dataset<Row> groups) {

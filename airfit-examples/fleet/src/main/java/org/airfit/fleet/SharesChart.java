@@ -9,7 +9,8 @@ final class SharesChart {
 
   private static final int WIDE = 760;
   private static final int LINE = 26;
-  private static final int TOP = 66;
+  private static final int TOP = 36;
+  private static final int LEGEND = 30;
   private static final int NUMBERS = 110;
   private static final int BAR = 18;
   private static final double LETTER = 7.4;
@@ -55,7 +56,8 @@ final class SharesChart {
     double room = WIDE - left - NUMBERS;
     long most = bars.stream().mapToLong(Bar::sum).max().orElse(1);
     StringBuilder svg = new StringBuilder();
-    int high = TOP + LINE * bars.size() + 8;
+    int top = kinds.size() > 1 ? TOP + LEGEND : TOP;
+    int high = top + LINE * bars.size() + 8;
     svg.append(String.format(
         Locale.ROOT,
         "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" width=\"%d\""
@@ -69,7 +71,7 @@ final class SharesChart {
     text(svg, 10, 20, "start", "bold", title);
     legend(svg);
     for (int i = 0; i < bars.size(); i++) {
-      draw(svg, bars.get(i), left, room, TOP + LINE * i, most);
+      draw(svg, bars.get(i), left, room, top + LINE * i, most);
     }
     return svg.append("</svg>\n").toString();
   }
