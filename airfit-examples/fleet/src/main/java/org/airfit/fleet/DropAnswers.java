@@ -49,15 +49,12 @@ final class DropAnswers {
     Map<String, PackedFields> packed = new LinkedHashMap<>();
     packed.put("place", DropFields.PLACE);
     packed.put("tool", DropFields.TOOL);
-    return table.rows(
-        DropFields.LABELS,
-        packed,
-        DropFields.NOW,
-        DropFields.ITEM);
+    return table.rows(DropFields.LABELS, packed, DropFields.NOW, DropFields.ITEM);
   }
 
   /** Judges such rows; what the library needs is made once for each partition. */
-  static Dataset<Row> judged(Dataset<Row> rows, Depth depth, UnitSystem units, ToldCautions.Everywhere told) {
+  static Dataset<Row> judged(
+      Dataset<Row> rows, Depth depth, UnitSystem units, ToldCautions.Everywhere told) {
     return rows.mapPartitions(
         (MapPartitionsFunction<Row, Row>) partition -> {
           DropJudge judge = DropJudge.in(units);
@@ -111,8 +108,8 @@ final class DropAnswers {
     cells[i++] = drop.result()
         .<@Nullable Double>fold(delivered -> delivered.atToolGauge().bar(), starved -> null);
     cells[i++] = drop.needed().bar();
-    cells[i++] = drop.result()
-        .<@Nullable Double>fold(delivered -> delivered.lost().bar(), starved -> null);
+    cells[i++] =
+        drop.result().<@Nullable Double>fold(delivered -> delivered.lost().bar(), starved -> null);
     cells[i++] = restriction.name();
     cells[i++] = restriction.gainBar().orElse(null);
     cells[i++] = drop.limit();

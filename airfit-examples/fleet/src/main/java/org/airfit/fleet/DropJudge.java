@@ -132,12 +132,7 @@ final class DropJudge {
     }
     RunResult result = run.at(asked.demand());
     return new JudgedDrop(
-        place.get(),
-        tool.get(),
-        run,
-        set,
-        result,
-        DropVerdict.of(result, asked.least(), isExact));
+        place.get(), tool.get(), run, set, result, DropVerdict.of(result, asked.least(), isExact));
   }
 
   /** A job with what the place tells; empty where that is refused. */
@@ -210,8 +205,7 @@ final class DropJudge {
       return new Item(Connected.read(document, catalogue), null);
     } catch (WrongFileException e) {
       return new Item(
-          null,
-          new Refused(e.place(), DropFields.ITEM.text(packed, e.place()), e.complaint()));
+          null, new Refused(e.place(), DropFields.ITEM.text(packed, e.place()), e.complaint()));
     }
   }
 

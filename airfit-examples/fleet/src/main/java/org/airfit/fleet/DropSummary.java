@@ -43,11 +43,11 @@ final class DropSummary {
     for (Row row : byVerdict.select("verdict", "drops").collectAsList()) {
       counts.put(row.getString(0), row.getLong(1));
     }
-    VERDICTS.forEach(verdict ->
-        all.bar(verdict, List.of(counts.getOrDefault(verdict, 0L))));
+    VERDICTS.forEach(verdict -> all.bar(verdict, List.of(counts.getOrDefault(verdict, 0L))));
     summary.drawing("verdicts", all);
     summary.table("by-verdict", "By verdict", byVerdict.orderBy(col("drops").desc()));
-    Dataset<Row> byProfile = byGroup(answers, "profile").orderBy(col("drops").desc()).cache();
+    Dataset<Row> byProfile =
+        byGroup(answers, "profile").orderBy(col("drops").desc()).cache();
     summary.drawing("profiles", shares("Verdicts by profile of the couplings", byProfile));
     summary.table("by-profile", "By profile", byProfile);
     Dataset<Row> bySite = byGroup(answers, "site")
@@ -55,7 +55,8 @@ final class DropSummary {
         .cache();
     summary.drawing("sites", shares("Verdicts at the " + MOST_BARS + " worst sites", bySite));
     summary.table("by-site", "By site, the worst first", bySite);
-    Dataset<Row> byRestriction = byGroup(verdicts, "restriction").orderBy(col("drops").desc());
+    Dataset<Row> byRestriction =
+        byGroup(verdicts, "restriction").orderBy(col("drops").desc());
     summary.drawing("restrictions", shares("Verdicts by biggest restriction", byRestriction));
     summary.table("by-restriction", "By biggest restriction", byRestriction);
     summary.drawing("margins", margins(verdicts));
@@ -107,15 +108,12 @@ final class DropSummary {
     counts.add(expr("count_if(outcome = 'reject')").as("rejects"));
     counts.add(expr("percentile_approx(atTool_bar, 0.5)").as("medianAtTool_bar"));
     counts.add(expr("sum(costAYear)").as("costAYear"));
-    counts.add(
-        expr("array_join(array_sort(collect_set(currency)), ' and ')").as("currency"));
+    counts.add(expr("array_join(array_sort(collect_set(currency)), ' and ')").as("currency"));
     counts.add(
         expr("count_if(verdict in ('too little', 'starved')) / count(*)").as("tooLittleShare"));
     return answers
         .groupBy(group)
-        .agg(
-            functions.count("*").as("drops"),
-            counts.toArray(Column[]::new));
+        .agg(functions.count("*").as("drops"), counts.toArray(Column[]::new));
   }
 
   private static SharesChart shares(String title, Dataset<Row> groups) {

@@ -3,6 +3,7 @@ package org.airfit.fleet;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import org.apache.hadoop.conf.Configuration;
 import org.apache.hadoop.fs.FileStatus;
@@ -33,11 +34,7 @@ final class FleetRun {
     @Override
     public String toString() {
       return String.format(
-          Locale.ROOT,
-          "%d rows in = %d with a verdict + %d rejected",
-          rows,
-          verdicts,
-          rejects);
+          Locale.ROOT, "%d rows in = %d with a verdict + %d rejected", rows, verdicts, rejects);
     }
   }
 
@@ -98,7 +95,7 @@ final class FleetRun {
         .mode(SaveMode.ErrorIfExists)
         .partitionBy(Outcome.COLUMN)
         .parquet(place);
-    long rowsIn = (Long) in.getAsJava().get("rows");
+    long rowsIn = Objects.requireNonNull((Long) in.getAsJava().get("rows"));
     Dataset<Row> answers = spark.read().parquet(place);
     long verdicts = 0;
     long rejects = 0;

@@ -86,11 +86,7 @@ final class InputTable {
         "mode", "PERMISSIVE",
         "columnNameOfCorruptRecord", CORRUPT);
     StructType schema = spark.read().options(options).csv(path).schema();
-    return spark
-        .read()
-        .options(options)
-        .schema(schema.add(CORRUPT, "string"))
-        .csv(path);
+    return spark.read().options(options).schema(schema.add(CORRUPT, "string")).csv(path);
   }
 
   private void flatten(String path, String sql, StructType schema) {
@@ -137,14 +133,12 @@ final class InputTable {
     if (!list.isEmpty()) {
       select.add(list(list, items, numbered) + " as `" + list + "`");
     }
-    select.add(
-        (columns.containsKey(CORRUPT) ? columns.get(CORRUPT) : "cast(null as string)") + " as "
-            + CORRUPT);
+    select.add((columns.containsKey(CORRUPT) ? columns.get(CORRUPT) : "cast(null as string)")
+        + " as " + CORRUPT);
     return table.selectExpr(select.toArray(String[]::new));
   }
 
-  private String list(
-      String list, PackedFields items, Map<Integer, Map<String, String>> numbered) {
+  private String list(String list, PackedFields items, Map<Integer, Map<String, String>> numbered) {
     if (types.get(list) instanceof ArrayType array) {
       Set<String> told = Set.of(((StructType) array.elementType()).fieldNames());
       return "transform(" + columns.get(list) + ", x -> "
@@ -169,8 +163,8 @@ final class InputTable {
       if (item.matches() && item.group(1).equals(list)) {
         int number = Integer.parseInt(item.group(2));
         if (number < 1 || number > MOST_ITEMS) {
-          throw new WrongTableException("column " + column.getKey()
-              + ": items are counted from 1 to " + MOST_ITEMS);
+          throw new WrongTableException(
+              "column " + column.getKey() + ": items are counted from 1 to " + MOST_ITEMS);
         }
         numbered
             .computeIfAbsent(number, at -> new LinkedHashMap<>())
@@ -233,8 +227,8 @@ final class InputTable {
   /** A value is a text with its unit; only what has no unit may be a number. */
   private static void requireText(String name, DataType type, boolean isFree)
       throws WrongTableException {
-    boolean isPlain =
-        type instanceof StringType || (isFree && (type instanceof NumericType || type instanceof BooleanType));
+    boolean isPlain = type instanceof StringType
+        || (isFree && (type instanceof NumericType || type instanceof BooleanType));
     if (!isPlain) {
       throw new WrongTableException("column " + name + " is of type "
           + type.simpleString().toLowerCase(Locale.ROOT)

@@ -117,7 +117,8 @@ record JudgedDrop(
   /** What the pressure lost costs in a year; empty where the row tells no year, or the air does not get there. */
   Optional<Money> cost() {
     return result.fold(
-        delivered -> place.year()
+        delivered -> place
+            .year()
             .map(year -> year.plant()
                 .ofDrop("the run", year.flow().massFlow(), delivered.lost())
                 .money()),
@@ -134,6 +135,8 @@ record JudgedDrop(
 
   /** What was assumed, and what looks like a slip. */
   List<String> remarks() {
-    return Stream.concat(place.remarks().stream(), tool.remarks().stream()).distinct().toList();
+    return Stream.concat(place.remarks().stream(), tool.remarks().stream())
+        .distinct()
+        .toList();
   }
 }

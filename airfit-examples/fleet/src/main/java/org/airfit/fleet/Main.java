@@ -218,8 +218,7 @@ public final class Main {
             folder,
             rows,
             counted -> PlugAnswers.judged(counted, text, told),
-            (output, answers, headline) ->
-                PlugAnswers.sum(output, answers, headline, told.all()));
+            (output, answers, headline) -> PlugAnswers.sum(output, answers, headline, told.all()));
   }
 
   private Optional<FleetRun.Counts> check(String table, String set, String folder)
@@ -249,16 +248,16 @@ public final class Main {
   private void generate(String what, long rows, long seed, String table)
       throws WrongTableException {
     int partitions = Math.max(2, (int) Math.min(10_000, rows / 500_000));
-    Dataset<Row> made =
-        switch (what) {
-          case "drops" -> options.containsKey("--nested")
-              ? YardDrops.nested(spark, rows, seed, partitions)
-              : YardDrops.flat(spark, rows, seed, partitions);
-          case "readings" -> YardPlugs.readings(spark, rows, seed);
-          case "prices" -> YardPlugs.prices(spark, rows, seed);
-          default ->
-            throw new WrongTableException(what + " is no table; accepted: drops, readings, prices");
-        };
+    Dataset<Row> made = switch (what) {
+      case "drops" ->
+        options.containsKey("--nested")
+            ? YardDrops.nested(spark, rows, seed, partitions)
+            : YardDrops.flat(spark, rows, seed, partitions);
+      case "readings" -> YardPlugs.readings(spark, rows, seed);
+      case "prices" -> YardPlugs.prices(spark, rows, seed);
+      default ->
+        throw new WrongTableException(what + " is no table; accepted: drops, readings, prices");
+    };
     made.write()
         .mode(SaveMode.ErrorIfExists)
         .option("header", "true")
@@ -289,8 +288,7 @@ public final class Main {
             folder + "/identified"));
     generate("prices", Math.max(1, rows / 100), SEED, folder + "/prices.csv");
     code = Math.max(
-        code,
-        told(check(folder + "/prices.csv", set, folder + "/checked"), folder + "/checked"));
+        code, told(check(folder + "/prices.csv", set, folder + "/checked"), folder + "/checked"));
     return code == NOTHING_DONE ? code : 0; // rejects are what the invented tables are made with
   }
 }

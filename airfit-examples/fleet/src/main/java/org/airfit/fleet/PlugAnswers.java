@@ -66,8 +66,7 @@ final class PlugAnswers {
         "atHand.worn",
         "atHand.noNearCopies"));
     paths.addAll(dimensions);
-    return new PackedFields(
-        paths, Set.of(), Set.of("atHand.noNearCopies"), Set.copyOf(dimensions));
+    return new PackedFields(paths, Set.of(), Set.of("atHand.noNearCopies"), Set.copyOf(dimensions));
   }
 
   static Dataset<Row> rows(InputTable table) throws WrongTableException {
@@ -90,8 +89,8 @@ final class PlugAnswers {
   static Dataset<Row> judged(Dataset<Row> rows, String set, ToldCautions.Everywhere told) {
     return rows.mapPartitions(
         (MapPartitionsFunction<Row, Row>) partition -> {
-          ShopCatalogue catalogue = new ShopCatalogue(
-              "set", set("set", set), Catalogue.of(List.of()), List.of());
+          ShopCatalogue catalogue =
+              new ShopCatalogue("set", set("set", set), Catalogue.of(List.of()), List.of());
           ToldCautions cautions = told.ofPartition();
           return new Mapped(partition, row -> answer(catalogue, row, cautions));
         },
@@ -128,8 +127,7 @@ final class PlugAnswers {
         fill(cells, identified(catalogue, document), cautions);
         return Optional.empty();
       } catch (WrongFileException e) {
-        return Optional.of(
-            new Refused(e.place(), FIELDS.text(packed, e.place()), e.complaint()));
+        return Optional.of(new Refused(e.place(), FIELDS.text(packed, e.place()), e.complaint()));
       }
     } catch (PackedFields.UnreadableException e) {
       return Optional.of(
@@ -141,9 +139,8 @@ final class PlugAnswers {
 
   /** The job that a row tells. */
   static Map<String, Object> job(String packed) throws PackedFields.UnreadableException {
-    Map<String, Object> job = new LinkedHashMap<>(
-        DropFields.ofPlace(
-            DropFields.PLACE.pack(Map.of("supply.pressure", "7 bar(g)")), UnitSystem.SI));
+    Map<String, Object> job = new LinkedHashMap<>(DropFields.ofPlace(
+        DropFields.PLACE.pack(Map.of("supply.pressure", "7 bar(g)")), UnitSystem.SI));
     job.putAll(FIELDS.unpack(packed));
     if (job.get("atHand") instanceof Map<?, ?> told) {
       Map<String, Object> hand = new LinkedHashMap<>(Document.fields(told));
@@ -163,8 +160,7 @@ final class PlugAnswers {
     return plug.get();
   }
 
-  private static void fill(
-      @Nullable Object[] cells, Identification plug, ToldCautions cautions) {
+  private static void fill(@Nullable Object[] cells, Identification plug, ToldCautions cautions) {
     int i = LABELS.size();
     cells[i++] = Outcome.VERDICT;
     cells[i++] = plug.verdict().label();
@@ -181,8 +177,7 @@ final class PlugAnswers {
   }
 
   /** Writes the summary. */
-  static void sum(
-      WholeOutput output, Dataset<Row> answers, String headline, List<Caution> cautions)
+  static void sum(WholeOutput output, Dataset<Row> answers, String headline, List<Caution> cautions)
       throws IOException {
     Summary summary = new Summary(output, "Plugs of a measuring campaign", headline);
     Dataset<Row> verdicts = answers.where(col(Outcome.COLUMN).equalTo(Outcome.VERDICT));
@@ -191,8 +186,7 @@ final class PlugAnswers {
         .agg(functions.count("*").as("plugs"))
         .orderBy(col("plugs").desc());
     SharesChart chart = new SharesChart("Plugs by verdict", List.of("plugs"), false);
-    byVerdict.collectAsList().forEach(row ->
-        chart.bar(row.getString(0), List.of(row.getLong(1))));
+    byVerdict.collectAsList().forEach(row -> chart.bar(row.getString(0), List.of(row.getLong(1))));
     summary.drawing("verdicts", chart);
     summary.table("by-verdict", "By verdict", byVerdict);
     List<String> kinds = Stream.of(PlugVerdict.values()).map(PlugVerdict::label).toList();
@@ -200,10 +194,11 @@ final class PlugAnswers {
         .map(kind -> "count_if(verdict = '" + kind + "') as `" + kind + "`")
         .collect(Collectors.joining(", "));
     verdicts.createOrReplaceTempView("airfit_plugs");
-    Dataset<Row> byProfile = verdicts.sparkSession().sql("select best, count(*) as plugs, "
-        + counts + " from airfit_plugs group by best order by plugs desc, best");
-    SharesChart profiles =
-        new SharesChart("Verdicts by the profile that fits best", kinds, true);
+    Dataset<Row> byProfile = verdicts
+        .sparkSession()
+        .sql("select best, count(*) as plugs, " + counts
+            + " from airfit_plugs group by best order by plugs desc, best");
+    SharesChart profiles = new SharesChart("Verdicts by the profile that fits best", kinds, true);
     byProfile.limit(15).collectAsList().forEach(row -> {
       List<Long> parts = new ArrayList<>();
       kinds.forEach(kind -> parts.add(row.getLong(row.fieldIndex(kind))));

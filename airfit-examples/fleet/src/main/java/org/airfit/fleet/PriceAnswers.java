@@ -93,10 +93,8 @@ final class PriceAnswers {
         .count()
         .where("count > 1")
         .withColumnRenamed("id", "several");
-    return rows
-        .join(several, rows.col("id").equalTo(several.col("several")), "left")
-        .select(
-            rows.col("id"), rows.col("article"), rows.col(InputTable.CORRUPT), col("count"));
+    return rows.join(several, rows.col("id").equalTo(several.col("several")), "left")
+        .select(rows.col("id"), rows.col("article"), rows.col(InputTable.CORRUPT), col("count"));
   }
 
   /**
@@ -120,8 +118,8 @@ final class PriceAnswers {
     @Nullable Object[] cells = new @Nullable Object[SCHEMA.size()];
     @Nullable String id = row.isNullAt(0) ? null : row.getString(0);
     cells[0] = id;
-    Optional<Refused> refused = Outcome.unread(
-        id, row.isNullAt(CORRUPT) ? null : row.getString(CORRUPT), LABELS.get(0));
+    Optional<Refused> refused =
+        Outcome.unread(id, row.isNullAt(CORRUPT) ? null : row.getString(CORRUPT), LABELS.get(0));
     if (refused.isEmpty() && id != null) {
       refused = row.isNullAt(TIMES)
           ? read(cells, set, currency, id, row.getString(PACKED))
@@ -239,9 +237,11 @@ final class PriceAnswers {
             functions.expr("count_if(verdict = '" + ASKS + "')").as(ASKS))
         .orderBy(col("articles").desc(), col("kind"));
     SharesChart chart = new SharesChart("Articles by kind", kinds, false);
-    byKind.collectAsList().forEach(row -> chart.bar(
-        row.getString(0),
-        List.of(row.getLong(row.fieldIndex(READY)), row.getLong(row.fieldIndex(ASKS)))));
+    byKind
+        .collectAsList()
+        .forEach(row -> chart.bar(
+            row.getString(0),
+            List.of(row.getLong(row.fieldIndex(READY)), row.getLong(row.fieldIndex(ASKS)))));
     summary.drawing("kinds", chart);
     summary.table("by-kind", "By kind", byKind);
     summary.table(

@@ -74,8 +74,7 @@ final class Speed {
     }
   }
 
-  private void measure(String table)
-      throws IOException, InterruptedException, WrongTableException {
+  private void measure(String table) throws IOException, InterruptedException, WrongTableException {
     out.printf(
         Locale.ROOT,
         "%,d rows of four elements each; Java %s, %d cores, load %.1f; of %d rounds the fastest%n",
@@ -88,23 +87,22 @@ final class Speed {
     YardDrops.flat(two, rows, SEED, PARTITIONS).write().mode(SaveMode.Overwrite).parquet(table);
     out.println("| what | rows/s | |");
     out.println("|---|---|---|");
-    told("read and packed from Parquet, two cores", fastest(() ->
-        noop(packed(two, table))), "");
+    told("read and packed from Parquet, two cores", fastest(() -> noop(packed(two, table))), "");
     Dataset<Row> rowsRead = packed(two, table).persist(StorageLevel.MEMORY_ONLY());
     rowsRead.count();
     ToldCautions.Everywhere told = ToldCautions.Everywhere.in(two);
-    double partitions = fastest(() ->
-        noop(DropAnswers.judged(rowsRead, DropAnswers.Depth.QUICK, UNITS, told)));
+    double partitions =
+        fastest(() -> noop(DropAnswers.judged(rowsRead, DropAnswers.Depth.QUICK, UNITS, told)));
     double plainTwo = plain(rowsRead, 2);
     double plainOne = plain(rowsRead, 1);
     told("Spark, mapPartitions, two cores", partitions, "");
     told("Spark, typed map, two cores", fastest(() -> noop(byMap(rowsRead))), "");
     told("Spark, UDF, two cores", fastest(() -> noop(byUdf(rowsRead))), "");
-    double whole = fastest(() ->
-        noop(DropAnswers.judged(rowsRead, DropAnswers.Depth.WHOLE, UNITS, told)));
+    double whole =
+        fastest(() -> noop(DropAnswers.judged(rowsRead, DropAnswers.Depth.WHOLE, UNITS, told)));
     told("Spark, with what helps, cost and cautions, two cores", whole, "");
-    double empty = fastest(() -> noop(rowsRead.map(
-        (MapFunction<Row, Row>) row -> row, Encoders.row(rowsRead.schema()))));
+    double empty = fastest(() ->
+        noop(rowsRead.map((MapFunction<Row, Row>) row -> row, Encoders.row(rowsRead.schema()))));
     told("Spark, rows handed to Java and back, two cores", empty, "");
     rowsRead.unpersist();
     two.stop();
@@ -112,8 +110,8 @@ final class Speed {
     Dataset<Row> ofOne = packed(one, table).persist(StorageLevel.MEMORY_ONLY());
     ofOne.count();
     ToldCautions.Everywhere toldOne = ToldCautions.Everywhere.in(one);
-    double single = fastest(() ->
-        noop(DropAnswers.judged(ofOne, DropAnswers.Depth.QUICK, UNITS, toldOne)));
+    double single =
+        fastest(() -> noop(DropAnswers.judged(ofOne, DropAnswers.Depth.QUICK, UNITS, toldOne)));
     told("Spark, mapPartitions, one core", single, "two cores: " + ratio(single / partitions));
     one.stop();
     told("plain Java, two cores", plainTwo, ratio(partitions / plainTwo) + " as fast as Spark");
@@ -144,9 +142,8 @@ final class Speed {
   }
 
   private static Dataset<Row> byUdf(Dataset<Row> rows) {
-    Column row = functions.struct(Arrays.stream(rows.columns())
-        .map(functions::col)
-        .toArray(Column[]::new));
+    Column row =
+        functions.struct(Arrays.stream(rows.columns()).map(functions::col).toArray(Column[]::new));
     return rows.select(functions
         .udf(
             (UDF1<Row, Row>) each -> DropAnswers.answer(
@@ -188,10 +185,10 @@ final class Speed {
               rows.subList(at * part, Math.min(rows.size(), (at + 1) * part))) {
             sum += judge.<Double>judge(
                 row,
-                drop -> drop.verdict().ordinal()
+                drop -> drop.verdict().word().length()
                     + drop.restriction().gainBar().orElse(0.0)
-                    + drop.result().fold(
-                        delivered -> delivered.atToolGauge().bar(), starved -> 0.0),
+                    + drop.result()
+                        .fold(delivered -> delivered.atToolGauge().bar(), starved -> 0.0),
                 refused -> 0.0);
           }
           return sum;

@@ -54,19 +54,23 @@ final class Summary {
       }
     }
     page.append("<h2>").append(SharesChart.escaped(title)).append("</h2>\n<table><tr>");
-    heading.forEach(cell ->
-        page.append("<th>").append(SharesChart.escaped(cell)).append("</th>"));
+    heading.forEach(
+        cell -> page.append("<th>").append(SharesChart.escaped(cell)).append("</th>"));
     page.append("</tr>\n");
     for (List<String> row : shown) {
       page.append("<tr>");
-      row.forEach(cell ->
-          page.append("<td>").append(SharesChart.escaped(cell)).append("</td>"));
+      row.forEach(cell -> page.append("<td>").append(SharesChart.escaped(cell)).append("</td>"));
       page.append("</tr>\n");
     }
     page.append("</table>\n");
     if (lines > shown.size()) {
-      page.append("<p>The first ").append(shown.size()).append(" of ").append(lines)
-          .append(" lines; the others stand in ").append(name).append(".csv.</p>\n");
+      page.append("<p>The first ")
+          .append(shown.size())
+          .append(" of ")
+          .append(lines)
+          .append(" lines; the others stand in ")
+          .append(name)
+          .append(".csv.</p>\n");
     }
   }
 
@@ -94,8 +98,11 @@ final class Summary {
     List<Caution> all = new ArrayList<>(cautions);
     all.add(SafetyRules.usFederal().deference());
     for (Caution caution : all) {
-      page.append("<p><b>").append(SharesChart.escaped(caution.title())).append("</b>: ")
-          .append(SharesChart.escaped(caution.text())).append("</p>\n");
+      page.append("<p><b>")
+          .append(SharesChart.escaped(caution.title()))
+          .append("</b>: ")
+          .append(SharesChart.escaped(caution.text()))
+          .append("</p>\n");
     }
     output.write(FOLDER + "index.html", page.append("</body></html>\n").toString());
   }

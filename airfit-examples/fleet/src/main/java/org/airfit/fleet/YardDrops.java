@@ -57,7 +57,8 @@ final class YardDrops {
   private static final List<String> WALLS =
       List.of("smooth rubber hose", "smooth rubber hose", "smooth plastic");
 
-  private static final List<String> BORES = List.of("1/4 in", "5/16 in", "3/8 in", "3/8 in", "1/2 in");
+  private static final List<String> BORES =
+      List.of("1/4 in", "5/16 in", "3/8 in", "3/8 in", "1/2 in");
 
   private static final List<String> PIPES = List.of("15.8 mm", "20.9 mm", "26.6 mm");
 
@@ -80,7 +81,8 @@ final class YardDrops {
         "year.flow",
         "conditions.medium"));
     for (int i = 1; i <= ITEMS; i++) {
-      for (String field : List.of("name", "bore", "length", "wall", "fittings", "capacity", "set")) {
+      for (String field :
+          List.of("name", "bore", "length", "wall", "fittings", "capacity", "set")) {
         columns.add("now[" + i + "]." + field);
       }
     }
@@ -99,8 +101,7 @@ final class YardDrops {
   static Dataset<Row> flat(SparkSession spark, long rows, long seed, int partitions) {
     return spark
         .range(0, rows, 1, partitions)
-        .map(
-            (MapFunction<Long, Row>) number -> row(values(seed, number)), Encoders.row(schema()));
+        .map((MapFunction<Long, Row>) number -> row(values(seed, number)), Encoders.row(schema()));
   }
 
   /** The same table with objects: supply, tool, year, conditions, and a list of what is connected. */
@@ -147,9 +148,10 @@ final class YardDrops {
     row.put("tool.air", tool.air());
     row.put("tool.pressure", tool.needs());
     put(row, "tool.notAbove", random.nextInt(3) == 0 ? "" : tool.notAbove());
-    Profile profile = PROFILES.get(random.nextDouble() < 0.6
-        ? ofYard.nextInt(PROFILES.size())
-        : random.nextInt(PROFILES.size()));
+    Profile profile = PROFILES.get(
+        random.nextDouble() < 0.6
+            ? ofYard.nextInt(PROFILES.size())
+            : random.nextInt(PROFILES.size()));
     row.put("profile", profile.name());
     boolean isOld = random.nextDouble() < 0.2 + 0.5 * wear;
     row.put("now[1].name", "pipe");

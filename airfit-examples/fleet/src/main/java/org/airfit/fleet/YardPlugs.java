@@ -28,17 +28,33 @@ final class YardPlugs {
   private static final List<String> READINGS = readingColumns();
 
   private static final List<String> PRICES = List.of(
-      "id", "kind", "name", "price", "rated", "material", "takes", "profile", "end", "otherEnd",
-      "capacity", "droop", "atFlow", "hose", "bore", "length", "wall", "outsideDiameter",
-      "coldest", "hottest");
+      "id",
+      "kind",
+      "name",
+      "price",
+      "rated",
+      "material",
+      "takes",
+      "profile",
+      "end",
+      "otherEnd",
+      "capacity",
+      "droop",
+      "atFlow",
+      "hose",
+      "bore",
+      "length",
+      "wall",
+      "outsideDiameter",
+      "coldest",
+      "hottest");
 
   private YardPlugs() {}
 
   private static List<String> readingColumns() {
     List<String> columns =
         new ArrayList<>(List.of("key", "site", "atHand.instrument", "atHand.noNearCopies"));
-    Stream.of(Dimension.values()).forEach(each ->
-        columns.add("atHand.readings." + each.label()));
+    Stream.of(Dimension.values()).forEach(each -> columns.add("atHand.readings." + each.label()));
     return List.copyOf(columns);
   }
 
@@ -92,12 +108,14 @@ final class YardPlugs {
     PlugProfile profile = profiles.get(random.nextInt(profiles.size()));
     for (Dimension dimension : Dimension.values()) {
       if (random.nextInt(5) > 0 || dimension == Dimension.TIP_DIAMETER) {
-        profile.spread(dimension).ifPresent(size -> row.put(
-            "atHand.readings." + dimension.label(),
-            String.format(
-                Locale.ROOT,
-                "%.2f mm",
-                size.nominal().millimetres() + 0.02 * (random.nextDouble() - 0.5))));
+        profile
+            .spread(dimension)
+            .ifPresent(size -> row.put(
+                "atHand.readings." + dimension.label(),
+                String.format(
+                    Locale.ROOT,
+                    "%.2f mm",
+                    size.nominal().millimetres() + 0.02 * (random.nextDouble() - 0.5))));
       }
     }
     if (random.nextInt(60) == 0) {

@@ -115,8 +115,26 @@ class EveryRowTest {
   void hostile_cells_never_stop_the_job() throws Exception {
     SplittableRandom random = new SplittableRandom(Fleets.SEED);
     List<String> signs = List.of(
-        "\u0000", "\u001f", "\u202e", "NaN psig", "1e999 m", "-", "|", "\\", "\"", "😀", "9".repeat(400),
-        "Infinity", "1/0 in", "null", "{}", "[", "° °", "0 scfm", "-5 bar(g)", "3000 bar(g)");
+        "\u0000",
+        "\u001f",
+        "\u202e",
+        "NaN psig",
+        "1e999 m",
+        "-",
+        "|",
+        "\\",
+        "\"",
+        "😀",
+        "9".repeat(400),
+        "Infinity",
+        "1/0 in",
+        "null",
+        "{}",
+        "[",
+        "° °",
+        "0 scfm",
+        "-5 bar(g)",
+        "3000 bar(g)");
     List<Map<String, String>> rows = new ArrayList<>();
     for (int i = 0; i < 3000; i++) {
       Map<String, String> row = YardDrops.values(Fleets.SEED, i);
@@ -125,7 +143,8 @@ class EveryRowTest {
       String text = row.get(column);
       String sign = signs.get(random.nextInt(signs.size()));
       int at = random.nextInt(text.length() + 1);
-      row.put(column, random.nextBoolean() ? sign : text.substring(0, at) + sign + text.substring(at));
+      row.put(
+          column, random.nextBoolean() ? sign : text.substring(0, at) + sign + text.substring(at));
       rows.add(row);
     }
     List<Row> answers = Fleets.judged(InputTable.of(Fleets.table(rows))).collectAsList();
@@ -170,8 +189,8 @@ class EveryRowTest {
             Fleets.table(List.of(Fleets.good("a"))).withColumn("tool.air", functions.lit(10.0)))))
         .isInstanceOf(WrongTableException.class)
         .hasMessageContaining("text with its unit");
-    assertThatThrownBy(() -> Fleets.judged(
-            InputTable.of(Fleets.table(List.of(Fleets.good("a"))).drop("key"))))
+    assertThatThrownBy(() ->
+            Fleets.judged(InputTable.of(Fleets.table(List.of(Fleets.good("a"))).drop("key"))))
         .isInstanceOf(WrongTableException.class)
         .hasMessageContaining("key");
   }

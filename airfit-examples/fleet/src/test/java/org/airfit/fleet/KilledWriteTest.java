@@ -56,7 +56,8 @@ class KilledWriteTest {
     assertThat(ended.code()).as(ended.err()).isEqualTo(1);
     assertThat(ended.out()).contains(ROWS + " rows in");
     assertThat(begun(folder)).as("what lies beside it").isEmpty();
-    Dataset<Row> answers = Fleets.spark().read().parquet(output.resolve("answers").toString());
+    Dataset<Row> answers =
+        Fleets.spark().read().parquet(output.resolve("answers").toString());
     assertThat(answers.count()).isEqualTo(ROWS);
     assertThat(answers.where("trim(key) <> ''").select("key").distinct().count())
         .isEqualTo(answers.where("trim(key) <> ''").count());

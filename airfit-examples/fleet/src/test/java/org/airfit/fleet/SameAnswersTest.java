@@ -125,8 +125,10 @@ class SameAnswersTest {
         delivered -> {
           assertBits(answer, "atTool_bar", delivered.atToolGauge().bar(), key);
           assertBits(answer, "lost_bar", delivered.lost().bar(), key);
-          assertBits(answer, "restrictionGain_bar", delivered.bottleneck().gain().bar(), key);
-          assertThat(answer.<String>getAs("restriction")).isEqualTo(delivered.bottleneck().name());
+          assertBits(
+              answer, "restrictionGain_bar", delivered.bottleneck().gain().bar(), key);
+          assertThat(answer.<String>getAs("restriction"))
+              .isEqualTo(delivered.bottleneck().name());
           GaugePressure needed = job.requirement().least();
           boolean isEnough = delivered.atToolGauge().compareTo(needed) >= 0;
           boolean isClose = delivered.justEnough(needed).isPresent()
@@ -142,8 +144,7 @@ class SameAnswersTest {
           return true;
         });
     assertBits(answer, "needed_bar", job.requirement().least().bar(), key);
-    JudgedDrop whole =
-        new JudgedDrop(job, job, run, Optional.empty(), result, verdict(answer));
+    JudgedDrop whole = new JudgedDrop(job, job, run, Optional.empty(), result, verdict(answer));
     Optional<JudgedDrop.Help> help = whole.help();
     assertThat(answer.<String>getAs("helps"))
         .isEqualTo(help.map(JudgedDrop.Help::element).orElse(null));
