@@ -28,12 +28,12 @@ class EveryRowTest {
         Fleets.with("control", "tool.air", "10\u001fscfm"),
         Fleets.with("twice", "now[2].name", "coupling")));
     assertThat(answers).hasSize(6);
-    assertThat(answers.get("good").<String>getAs("verdict")).isEqualTo("enough");
-    assertReject(answers.get("unit"), "supply.pressure", "100", "the unit is missing");
-    assertReject(answers.get("wall"), "now[2].wall", "rubbber", "accepted");
-    assertReject(answers.get("medium"), "conditions.medium", "oxygen", "not on oxygen");
-    assertReject(answers.get("control"), "", "", "control sign");
-    assertReject(answers.get("twice"), "now[2]", "", "must differ");
+    assertThat(Fleets.of(answers, "good").<String>getAs("verdict")).isEqualTo("enough");
+    assertReject(Fleets.of(answers, "unit"), "supply.pressure", "100", "the unit is missing");
+    assertReject(Fleets.of(answers, "wall"), "now[2].wall", "rubbber", "accepted");
+    assertReject(Fleets.of(answers, "medium"), "conditions.medium", "oxygen", "not on oxygen");
+    assertReject(Fleets.of(answers, "control"), "", "", "control sign");
+    assertReject(Fleets.of(answers, "twice"), "now[2]", "", "must differ");
   }
 
   @Test
@@ -46,8 +46,8 @@ class EveryRowTest {
     Map<String, String> nothing = Fleets.good("nothing");
     nothing.keySet().removeIf(column -> column.startsWith("now["));
     Map<String, Row> answers = Fleets.answers(List.of(gap, nothing));
-    assertReject(answers.get("gap"), "now[4].bore", "3/8", "the unit is missing");
-    assertReject(answers.get("nothing"), "now", "", "nothing that is connected");
+    assertReject(Fleets.of(answers, "gap"), "now[4].bore", "3/8", "the unit is missing");
+    assertReject(Fleets.of(answers, "nothing"), "now", "", "nothing that is connected");
   }
 
   @Test
@@ -55,13 +55,13 @@ class EveryRowTest {
     Map<String, Row> answers = Fleets.answers(List.of(
         Fleets.with("air", "tool.air", "10 to 60 scfm"),
         Fleets.with("old hose", "now[2].wall", "hose, old")));
-    assertThat(answers.get("air").<String>getAs("verdict")).isEqualTo("open");
+    assertThat(Fleets.of(answers, "air").<String>getAs("verdict")).isEqualTo("open");
     // a rough hose takes more, and it is enough all the same
-    assertThat(answers.get("old hose").<String>getAs("verdict")).isIn("enough", "just enough");
+    assertThat(Fleets.of(answers, "old hose").<String>getAs("verdict")).isIn("enough", "just enough");
     Map<String, String> weak = Fleets.with("weak", "tool.air", "21 scfm");
     weak.put("now[2].wall", "hose, old");
     weak.put("now[2].length", "60 ft");
-    assertThat(Fleets.answers(List.of(weak)).get("weak").<String>getAs("verdict"))
+    assertThat(Fleets.of(Fleets.answers(List.of(weak)), "weak").<String>getAs("verdict"))
         .isEqualTo("open");
   }
 
@@ -76,10 +76,10 @@ class EveryRowTest {
         Fleets.with("met", "tool.notAbove", "110 psig"),
         Fleets.with("not met", "tool.notAbove", "95 psig"),
         regulated));
-    assertThat(answers.get("none").<String>getAs("toolLimit")).isEqualTo("not told");
-    assertThat(answers.get("met").<String>getAs("toolLimit")).isEqualTo("met");
-    assertThat(answers.get("not met").<String>getAs("toolLimit")).isEqualTo("not met");
-    assertThat(answers.get("regulated").<String>getAs("toolLimit"))
+    assertThat(Fleets.of(answers, "none").<String>getAs("toolLimit")).isEqualTo("not told");
+    assertThat(Fleets.of(answers, "met").<String>getAs("toolLimit")).isEqualTo("met");
+    assertThat(Fleets.of(answers, "not met").<String>getAs("toolLimit")).isEqualTo("not met");
+    assertThat(Fleets.of(answers, "regulated").<String>getAs("toolLimit"))
         .isEqualTo("met while the regulator holds");
   }
 
@@ -140,7 +140,7 @@ class EveryRowTest {
       Map<String, String> row = YardDrops.values(Fleets.SEED, i);
       List<String> columns = List.copyOf(row.keySet());
       String column = columns.get(random.nextInt(columns.size()));
-      String text = row.get(column);
+      String text = row.getOrDefault(column, "");
       String sign = signs.get(random.nextInt(signs.size()));
       int at = random.nextInt(text.length() + 1);
       row.put(

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.airfit.working.UnitSystem;
 import org.apache.spark.sql.Dataset;
 import org.apache.spark.sql.Row;
@@ -89,8 +90,8 @@ final class Fleets {
     return row;
   }
 
-  static <T> T cell(Row row, String column) {
-    return row.getAs(column);
+  static Row of(Map<String, Row> answers, String key) {
+    return Objects.requireNonNull(answers.get(key), key);
   }
 
   /** What the program prints and its exit code. */
