@@ -11,8 +11,8 @@ import java.util.stream.Collectors;
 import org.airfit.files.CellWords;
 
 /**
- * Fields of a row in one text, in a fixed order: Spark puts them together where its columns are, so that one text instead
- * of twenty crosses to the library, and equal texts are equal inputs.
+ * Fields of a row in one text, in a fixed order: Spark puts them together where its columns are, so that one text
+ * instead of twenty crosses to the library, and equal texts are equal inputs.
  *
  * @param paths the fields as a job file names them, such as "supply.pressure"
  * @param numbers those of them that are numbers where they look like numbers

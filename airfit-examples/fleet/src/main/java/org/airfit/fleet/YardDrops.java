@@ -17,8 +17,8 @@ import org.apache.spark.sql.types.StructType;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Drops of an invented chain of boat yards. A row follows from the seed and its number alone, so the same seed gives the
- * same table, however many machines write it. All numbers are made up.
+ * Drops of an invented chain of boat yards. A row follows from the seed and its number alone, so the same seed gives
+ * the same table, however many machines write it. All numbers are made up.
  */
 final class YardDrops {
 

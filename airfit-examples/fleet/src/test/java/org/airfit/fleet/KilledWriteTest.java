@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * A process that judges a table is killed (SIGKILL) while it writes, again and again. The output is never there in part;
- * started again, it is there whole, each row once, and nothing else lies beside it.
+ * A process that judges a table is killed (SIGKILL) while it writes, again and again. The output is never there in
+ * part; started again, it is there whole, each row once, and nothing else lies beside it.
  */
 class KilledWriteTest {
 
