@@ -32,15 +32,18 @@ class ConnectedTest {
   @Test
   void items_one_by_one_make_the_run_of_a_job() throws Exception {
     Map<String, Object> job = Map.of(
-        "job", "a drop",
-        "customer", "nobody",
-        "supply", Map.of("pressure", "7 bar(g)"),
+        "job",
+        "a drop",
+        "customer",
+        "nobody",
+        "supply",
+        Map.of("pressure", "7 bar(g)"),
         "line",
-            List.of(
-                Map.of("kind", "outlet", "end", "1/2 NPT female"), Map.of("kind", "coupling")),
-        "now", ITEMS,
+        List.of(Map.of("kind", "outlet", "end", "1/2 NPT female"), Map.of("kind", "coupling")),
+        "now",
+        ITEMS,
         "tool",
-            Map.of("name", "t", "air", "5 L/s ANR", "pressure", "5 bar(g)", "inlet", "G 1/4 female"));
+        Map.of("name", "t", "air", "5 L/s ANR", "pressure", "5 bar(g)", "inlet", "G 1/4 female"));
     Job read = JobFile.read(Document.of("job", job), NONE);
     Run run = read.requirement().toOutlet();
     for (Map<String, Object> item : ITEMS) {

@@ -57,7 +57,8 @@ class EveryRowTest {
         Fleets.with("old hose", "now[2].wall", "hose, old")));
     assertThat(Fleets.of(answers, "air").<String>getAs("verdict")).isEqualTo("open");
     // a rough hose takes more, and it is enough all the same
-    assertThat(Fleets.of(answers, "old hose").<String>getAs("verdict")).isIn("enough", "just enough");
+    assertThat(Fleets.of(answers, "old hose").<String>getAs("verdict"))
+        .isIn("enough", "just enough");
     Map<String, String> weak = Fleets.with("weak", "tool.air", "21 scfm");
     weak.put("now[2].wall", "hose, old");
     weak.put("now[2].length", "60 ft");

@@ -23,7 +23,7 @@ class KilledWriteTest {
   /** As many as a build takes time for; -Dairfit.kills=20 for more. */
   private static final int KILLS = Integer.getInteger("airfit.kills", 3);
 
-  private static final int ROWS = 60_000;
+  private static final int ROWS = 30_000;
 
   /** A process begins to write within [s], and a kill falls within [ms] behind that. */
   private static final int BEGINS = 180;

@@ -31,7 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class SameAnswersTest {
 
-  private static final int ROWS = 60_000;
+  private static final int ROWS = 20_000;
   private static final int SAMPLED = 10_000;
 
   @Test
