@@ -64,6 +64,7 @@ final class RunPath {
   private final MassFlow others;
   private final AbsolutePressure atmosphere;
   private final List<Element> elements;
+  private final FlowElement[] flows; // of the elements
   private final AirState still;
   private final double kelvins;
   private final double viscosity;
@@ -73,6 +74,7 @@ final class RunPath {
     this.others = others;
     this.atmosphere = atmosphere;
     this.elements = List.copyOf(elements);
+    this.flows = flows(elements);
     this.still = supply.still();
     this.kelvins = still.temperature().kelvins();
     this.viscosity = still.viscosity().pascalSeconds();
@@ -88,9 +90,18 @@ final class RunPath {
     this.others = like.others;
     this.atmosphere = like.atmosphere;
     this.elements = List.copyOf(elements);
+    this.flows = flows(elements);
     this.still = like.still;
     this.kelvins = like.kelvins;
     this.viscosity = like.viscosity;
+  }
+
+  private static FlowElement[] flows(List<Element> elements) {
+    FlowElement[] flows = new FlowElement[elements.size()];
+    for (int i = 0; i < flows.length; i++) {
+      flows[i] = elements.get(i).flow();
+    }
+    return flows;
   }
 
   Supply supply() {
@@ -230,13 +241,13 @@ final class RunPath {
   private double outlet(int from, double flow, double pascals, double kelvinsInFront) {
     double p = pascals;
     double t = kelvinsInFront;
-    for (int i = from; i < elements.size(); i++) {
-      FlowElement element = elements.get(i).flow();
+    for (int i = from; i < flows.length; i++) {
+      FlowElement element = flows[i];
       double outlet = element.outlet(flow, p, t, viscosity);
       if (!(outlet > 0.0)) {
         return Double.NaN;
       }
-      if (i + 1 < elements.size()) {
+      if (i + 1 < flows.length) {
         t = element.outletKelvins(flow, p, t, viscosity);
       }
       p = outlet;
