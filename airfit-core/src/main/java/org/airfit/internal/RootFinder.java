@@ -29,8 +29,9 @@ public final class RootFinder {
   /**
    * Finds the last place, on the way from a point within to a point beyond, at which a function is not above 0.
    *
-   * @param function the function, which passes 0 once between the points; where it passes more often, one of them is
-   *     found
+   * @param function the function, which rises above 0 once between the points; where it does so more often, one of
+   *     these places is found. Where it is just 0 along a span, as behind a regulator that holds what is asked for, the
+   *     end of the span is found
    * @param within a point where the function is at most 0
    * @param beyond a point where the function is above 0 or NaN, on either side of {@code within}
    * @param tolerance half of the largest distance between the answer and the nearest point beyond, above 0; where it is
@@ -85,9 +86,6 @@ public final class RootFinder {
       throw new IllegalArgumentException(
           "points must be finite, were " + within + " and " + beyond);
     }
-    if (atWithin == 0.0) {
-      return within;
-    }
     // what halving, and the spare steps, may have left of the width: 2 eps after the last of them,
     // less a tenth for
     // the rounding of the points
@@ -103,9 +101,6 @@ public final class RootFinder {
       share = Math.min(Math.max(share, 0.5 - slack), 0.5 + slack);
       double x = x1 + share * (x2 - x1);
       double f = finiteOrAbove(function.applyAsDouble(x));
-      if (f == 0.0) {
-        return x;
-      }
       double x3;
       double f3;
       if (f > 0.0 == f1 > 0.0) {

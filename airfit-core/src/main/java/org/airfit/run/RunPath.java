@@ -53,6 +53,9 @@ final class RunPath {
   /** Our choice: a flow nearer than that to choking is searched for from there [-]. */
   private static final double NEXT_TO = 1.0e-3;
 
+  /** A part of the largest flow whose loss is not hidden by rounding: its square counts in a double [-]. */
+  private static final double PART = 1.0e-6;
+
   private static final int MOST_HALVINGS = 6;
 
   private static final int MOST_SECANTS = 8;
@@ -442,10 +445,15 @@ final class RunPath {
     if (found > 0.0 && !isNextToChoking(found)) {
       return Optional.of(new Last(found, found * (1.0 + SLIGHTLY)));
     }
-    if (!(pascalsAtTool(0.0) >= least)) {
+    double atRest = pascalsAtTool(0.0);
+    if (!(atRest >= least)) {
       return Optional.empty();
     }
-    double flow = largest(this::pascalsAtTool, least, bound());
+    double bound = bound();
+    // all that stands there at rest is left of a flow only where a regulator holds it, not where rounding hides the
+    // loss
+    boolean isForNone = atRest == least && !(pascalsAtTool(PART * bound) >= least);
+    double flow = isForNone ? 0.0 : largest(this::pascalsAtTool, least, bound);
     return Optional.of(new Last(flow, justAbove(flow)));
   }
 
