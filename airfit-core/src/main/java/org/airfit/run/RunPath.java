@@ -450,7 +450,8 @@ final class RunPath {
       return Optional.empty();
     }
     double bound = bound();
-    // all that stands there at rest is left of a flow only where a regulator holds it, not where rounding hides the
+    // all that stands there at rest is left of a flow only where a regulator holds it, not where
+    // rounding hides the
     // loss
     boolean isForNone = atRest == least && !(pascalsAtTool(PART * bound) >= least);
     double flow = isForNone ? 0.0 : largest(this::pascalsAtTool, least, bound);

@@ -31,6 +31,7 @@ final class Ahead {
   private final boolean isWhole;
   private final List<Ahead> lines;
   private final long[] missedLength;
+  private final int[] faults;
   private final List<List<DoubleUnaryOperator>> widest = new ArrayList<>();
   private final List<List<DoubleUnaryOperator>> widestAtWorst = new ArrayList<>();
   private final List<Map<Integer, Long>> fromEnd = new ArrayList<>();
@@ -62,10 +63,17 @@ final class Ahead {
     this.isWhole = isWhole;
     this.lines = lines;
     this.missedLength = new long[inRow.size() + 1];
+    this.faults = new int[inRow.size() + 1];
     for (Ahead line : lines) {
       missedLength[inRow.size()] += line.missedLength(0);
+      faults[inRow.size()] += line.faults(0);
     }
     for (int i = inRow.size() - 1; i >= 0; i--) {
+      int fewest = inRow.get(i).suited(isWhole).stream()
+          .mapToInt(Candidate::faults)
+          .min()
+          .orElse(0);
+      faults[i] = faults[i + 1] + fewest;
       long least = inRow.get(i).suited(isWhole).stream()
           .mapToLong(Candidate::missedLength)
           .min()
@@ -109,6 +117,16 @@ final class Ahead {
   /** How much the positions from one on miss of what can be measured, at least. */
   long missedLength(int position) {
     return missedLength[position];
+  }
+
+  /** How many faults the parts of the positions from one on have, at least. */
+  int faults(int position) {
+    return faults[position];
+  }
+
+  /** How many faults the parts of one of the lines behind the splitter at the end have, at least. */
+  int faultsOfLine(int line) {
+    return lines.get(line).faults(0);
   }
 
   /** How much one of the lines behind the splitter at the end misses of what can be measured, at least. */

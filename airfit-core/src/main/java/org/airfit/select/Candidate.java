@@ -47,6 +47,11 @@ record Candidate(
     return broken == 0 && missedLength == 0;
   }
 
+  /** How many rules it breaks that are not measured. */
+  int faults() {
+    return Integer.bitCount(broken & ~Choice.MEASURED);
+  }
+
   /** The same the other way round, as adapters may stand. */
   Candidate turned() {
     return new Candidate(

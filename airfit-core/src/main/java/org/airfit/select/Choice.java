@@ -267,7 +267,7 @@ final class Choice {
         broken | next.broken(),
         asked | next.asked(),
         missing,
-        faults + Integer.bitCount(next.broken() & ~MEASURED),
+        faults + next.faults(),
         missedLength + next.missedLength(),
         missedAir,
         doubt,
@@ -415,14 +415,14 @@ final class Choice {
 
   /** What puts it in order. */
   Key key() {
-    return key(0L, 0, 0L);
+    return key(0L, 0, 0, 0L);
   }
 
   /**
-   * What puts it in order, with what it will miss, doubt and cost beside; what it will miss may settle what it asks
-   * now, and a doubt about the air is a question.
+   * What puts it in order, with what it will miss, its faults, doubt and cost beside; what it will miss may settle what
+   * it asks now, and a doubt about the air is a question.
    */
-  Key key(long moreMissed, int doubtAhead, long moreCost) {
+  Key key(long moreMissed, int moreFaults, int doubtAhead, long moreCost) {
     int stillAsked = asked & ~settledBy(moreMissed > 0L ? Rule.HOSE_REACHES.bit() : 0, moreMissed);
     int inDoubt = Math.max(doubt, doubtAhead);
     if (inDoubt > 0 && missedAir + moreMissed == 0L) {
@@ -432,7 +432,7 @@ final class Choice {
     return new Key(
         missed() + moreMissed,
         missing,
-        faults,
+        faults + moreFaults,
         Integer.bitCount(stillAsked),
         counted(inDoubt),
         objective.beforeProfiles(whole),

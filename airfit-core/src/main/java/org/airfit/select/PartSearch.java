@@ -320,6 +320,7 @@ final class PartSearch {
       /** The best that can become of a choice here. What is ahead of the leg counts the lines at its own end. */
       Key best(Choice choice, long costAhead) {
         long missed = ahead.missedLength(position) + ahead.missedAir(position, choice.atBest);
+        int faults = ahead.faults(position);
         int doubt = stock.isExact() ? 0 : ahead.doubt(position, choice.pascals, choice.atBest);
         for (Choice.Held held = choice.held; held != null; held = held.before()) {
           for (int line = held.next();
@@ -327,10 +328,11 @@ final class PartSearch {
               line++) {
             missed += aheadOf(held.leg()).missedLengthOfLine(line)
                 + held.missedAhead().get(line);
+            faults += aheadOf(held.leg()).faultsOfLine(line);
             doubt = Math.max(doubt, held.doubtAhead().get(line));
           }
         }
-        return choice.key(missed, doubt, costAhead);
+        return choice.key(missed, faults, doubt, costAhead);
       }
 
       /** Whether nothing that follows a choice here can be listed. */
@@ -338,7 +340,8 @@ final class PartSearch {
         if (costAhead >= Ahead.NEVER || (airArrives && choice.atBest == SearchAir.STARVED)) {
           return true;
         }
-        if (horizon.isSurelyBehind(choice.key(ahead.missedLength(position), 0, costAhead))) {
+        if (horizon.isSurelyBehind(
+            choice.key(ahead.missedLength(position), ahead.faults(position), 0, costAhead))) {
           return true; // without a look at the air ahead
         }
         Key best = best(choice, costAhead);

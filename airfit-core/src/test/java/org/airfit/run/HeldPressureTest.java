@@ -30,8 +30,8 @@ class HeldPressureTest {
   private static final AbsolutePressure SET = HELD.absolute(ATMOSPHERE);
   private static final FlowCapacity VALVE =
       FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(3.0), 0.3);
-  private static final Conduit HOSE = Conduit.of(
-      Length.ofMillimetres(8.0), Length.ofMetres(10.0), Length.ofMillimetres(0.01));
+  private static final Conduit HOSE =
+      Conduit.of(Length.ofMillimetres(8.0), Length.ofMetres(10.0), Length.ofMillimetres(0.01));
 
   private static AirState air(double bar) {
     return AirState.of(AbsolutePressure.ofBar(bar), Temperature.ofCelsius(20.0));
@@ -43,9 +43,7 @@ class HeldPressureTest {
     RegulatorElement holding = droopBar > 0.0
         ? RegulatorElement.of(VALVE, SET.plus(droop)).withDroopAtAnyFlow(droop)
         : RegulatorElement.of(VALVE, SET);
-    return Run.from(air(supplyBar), ATMOSPHERE)
-        .through("hose", HOSE)
-        .through("regulator", holding);
+    return Run.from(air(supplyBar), ATMOSPHERE).through("hose", HOSE).through("regulator", holding);
   }
 
   private static boolean isHeld(Run run, double kilogramsPerSecond) {
@@ -74,9 +72,7 @@ class HeldPressureTest {
   void the_supply_needed_is_the_least_with_which_it_holds(double kilogramsPerSecond, double droop) {
     ToolDemand tool = ToolDemand.fixed(
         "tool",
-        FreeAirFlow.from(
-            MassFlow.ofKilogramsPerSecond(kilogramsPerSecond),
-            ReferenceState.ANR));
+        FreeAirFlow.from(MassFlow.ofKilogramsPerSecond(kilogramsPerSecond), ReferenceState.ANR));
     double holds = 12.0;
     double falls = 6.0;
     assertThat(isHeld(run(holds, droop), kilogramsPerSecond)).isTrue();

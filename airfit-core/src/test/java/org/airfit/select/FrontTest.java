@@ -282,7 +282,7 @@ class FrontTest {
     Choice choice = none(Rule.VENTED.bit(), Rule.PARTS_RATED.bit())
         .with(hose, BAR_ABS, BAR_ABS)
         .atTool(0.0, 3L, 0);
-    assertThat(choice.key(5L, 0, 7L))
+    assertThat(choice.key(5L, 0, 0, 7L))
         .isEqualTo(new Key(
             Choice.WHOLE_MISS + 3L + 5L, 0, 0, 1, 0, hose.cost() + 7L, 0, hose.cost() + 7L));
     assertThat(choice.unjoined(1).key())
