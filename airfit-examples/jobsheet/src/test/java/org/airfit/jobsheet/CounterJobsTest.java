@@ -812,8 +812,10 @@ class CounterJobsTest {
           .sayBoth(atTool(best.result()))
           .equals(sheet.units().sayBoth(atTool(best.resultAtBest())));
       assertThat(isRange).as(file).isEqualTo(file.startsWith("body-shop"));
-      String said = (isRange ? "at least " : "")
-          + sheet.units().say(atTool(best.result()), best.requirement().least());
+      String said = isRange
+          ? "at least "
+              + sheet.units().sayAtLeast(atTool(best.result()), best.requirement().least())
+          : sheet.units().say(atTool(best.result()), best.requirement().least());
       assertThat(TextSheet.of(sheet).replaceAll("\\s+", " "))
           .contains("Recommended parts: At the tool " + said, "USD, " + said + " at the tool.");
       assertThat(PageSheet.of(sheet)).contains("At the tool " + said);
