@@ -381,7 +381,8 @@ final class RunPath {
   double bound() {
     double passes = whole.largest(still.pressure().pascals(), kelvins, viscosity);
     double most = Math.min(MOST, Math.min(passes, mostGiven()));
-    // from a supply that sags the air may cool more on the way to a regulator, and a little more of it chokes behind
+    // from a supply that sags the air may cool more on the way to a regulator, and a little more of
+    // it chokes behind
     while (most == passes && pascalsAtTool(most * (1.0 + SLIGHTLY)) > 0.0) {
       passes *= 1.0 + NEXT_TO;
       most = Math.min(MOST, Math.min(passes, mostGiven()));
@@ -408,7 +409,8 @@ final class RunPath {
       return Optional.empty();
     }
     double bound = bound();
-    // all that stands there at rest is left of a flow only where a regulator holds it, not where rounding hides the
+    // all that stands there at rest is left of a flow only where a regulator holds it, not where
+    // rounding hides the
     // loss
     boolean isForNone = atRest == least && !(pascalsAtTool(PART * bound) >= least);
     double flow = isForNone ? 0.0 : largest(this::pascalsAtTool, least, bound);

@@ -35,8 +35,8 @@ class HeldPressureTest {
   private static final AbsolutePressure SET = HELD.absolute(ATMOSPHERE);
   private static final FlowCapacity VALVE =
       FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(3.0), 0.3);
-  private static final Conduit HOSE = Conduit.of(
-      Length.ofMillimetres(8.0), Length.ofMetres(10.0), Length.ofMillimetres(0.01));
+  private static final Conduit HOSE =
+      Conduit.of(Length.ofMillimetres(8.0), Length.ofMetres(10.0), Length.ofMillimetres(0.01));
 
   private static AirState air(double bar) {
     return AirState.of(AbsolutePressure.ofBar(bar), Temperature.ofCelsius(20.0));
@@ -48,9 +48,7 @@ class HeldPressureTest {
     RegulatorElement holding = droopBar > 0.0
         ? RegulatorElement.of(VALVE, SET.plus(droop)).withDroopAtAnyFlow(droop)
         : RegulatorElement.of(VALVE, SET);
-    return Run.from(air(supplyBar), ATMOSPHERE)
-        .through("hose", HOSE)
-        .through("regulator", holding);
+    return Run.from(air(supplyBar), ATMOSPHERE).through("hose", HOSE).through("regulator", holding);
   }
 
   private static boolean isHeld(Run run, double kilogramsPerSecond) {
@@ -79,9 +77,7 @@ class HeldPressureTest {
   void the_supply_needed_is_the_least_with_which_it_holds(double kilogramsPerSecond, double droop) {
     ToolDemand tool = ToolDemand.fixed(
         "tool",
-        FreeAirFlow.from(
-            MassFlow.ofKilogramsPerSecond(kilogramsPerSecond),
-            ReferenceState.ANR));
+        FreeAirFlow.from(MassFlow.ofKilogramsPerSecond(kilogramsPerSecond), ReferenceState.ANR));
     double holds = 12.0;
     double falls = 6.0;
     assertThat(isHeld(run(holds, droop), kilogramsPerSecond)).isTrue();
@@ -102,14 +98,13 @@ class HeldPressureTest {
    */
   @Test
   void where_colder_air_of_a_sagging_supply_chokes_the_nozzle_is_named() {
-    Regulator sagging = new Regulator(
-        air(4.0), FreeAirFlow.ofAnrLitresPerSecond(0.3), AbsolutePressure.ofBar(3.4));
+    Regulator sagging =
+        new Regulator(air(4.0), FreeAirFlow.ofAnrLitresPerSecond(0.3), AbsolutePressure.ofBar(3.4));
     Run run = Run.from(sagging, ATMOSPHERE)
         .through("hose", HOSE.withBore(Length.ofMillimetres(3.0)), ofReservoir())
         .through("regulator", RegulatorElement.of(VALVE, AbsolutePressure.ofBar(2.9)))
         .through(
-            "nozzle",
-            FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(0.1), 0.5));
+            "nozzle", FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(0.1), 0.5));
     double passes = 1.0e-6;
     double chokes = 1.0e-2;
     for (int i = 0; i < 100; i++) {

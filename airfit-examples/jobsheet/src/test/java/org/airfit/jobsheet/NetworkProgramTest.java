@@ -68,8 +68,9 @@ class NetworkProgramTest {
     Files.writeString(file, TABLE.replace("7 bar(g)", "101 bar(g)"));
     assertThat(run(file.toString())).isZero();
     assertThat(out.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " "))
-        .contains("needed 6 bar(g) (87.0 psig). Outside the range of the air model: take the numbers for no"
-            + " more than a first guess. As they run");
+        .contains(
+            "needed 6 bar(g) (87.0 psig). Outside the range of the air model: take the numbers for no"
+                + " more than a first guess. As they run");
     out.reset();
     Files.writeString(file, TABLE.replace("7 bar(g)", "20 bar(g)"));
     assertThat(run(file.toString())).isZero();
