@@ -128,7 +128,7 @@ public final class Run {
   }
 
   private Run with(Element element) {
-    if (names().contains(element.name())) {
+    if (path.hasElement(element.name())) {
       throw new IllegalArgumentException(
           "name of an element must differ from the others of the run, "
               + names() + ", was \"" + element.name() + "\" again; say which, such as \""

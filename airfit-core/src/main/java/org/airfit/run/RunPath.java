@@ -67,7 +67,7 @@ final class RunPath {
   private final MassFlow others;
   private final AbsolutePressure atmosphere;
   private final List<Element> elements;
-  private final FlowElement whole;
+  private final FlowElement[] flows; // of the elements
   private final AirState still;
   private final double kelvins;
   private final double viscosity;
@@ -77,7 +77,7 @@ final class RunPath {
     this.others = others;
     this.atmosphere = atmosphere;
     this.elements = List.copyOf(elements);
-    this.whole = behind(-1);
+    this.flows = flows(elements);
     this.still = supply.still();
     this.kelvins = still.temperature().kelvins();
     this.viscosity = still.viscosity().pascalSeconds();
@@ -85,6 +85,26 @@ final class RunPath {
       throw new IllegalArgumentException("supply pressure must be at least the atmosphere "
           + atmosphere.shown() + ", was " + still.pressure().shown());
     }
+  }
+
+  /** The same but for the elements; what follows from the supply is not found again. */
+  private RunPath(RunPath like, List<Element> elements) {
+    this.supply = like.supply;
+    this.others = like.others;
+    this.atmosphere = like.atmosphere;
+    this.elements = List.copyOf(elements);
+    this.flows = flows(elements);
+    this.still = like.still;
+    this.kelvins = like.kelvins;
+    this.viscosity = like.viscosity;
+  }
+
+  private static FlowElement[] flows(List<Element> elements) {
+    FlowElement[] flows = new FlowElement[elements.size()];
+    for (int i = 0; i < flows.length; i++) {
+      flows[i] = elements.get(i).flow();
+    }
+    return flows;
   }
 
   Supply supply() {
@@ -97,6 +117,16 @@ final class RunPath {
 
   List<Element> elements() {
     return elements;
+  }
+
+  /** Whether an element has a name. */
+  boolean hasElement(String name) {
+    for (Element element : elements) {
+      if (element.name().equals(name)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   AirState still() {
@@ -123,7 +153,7 @@ final class RunPath {
   }
 
   RunPath of(List<Element> changed) {
-    return new RunPath(supply, others, atmosphere, changed);
+    return new RunPath(this, changed);
   }
 
   /** The same with one element exchanged. */
@@ -196,18 +226,36 @@ final class RunPath {
   /** The pressure [Pa] that arrives at the tool, or NaN where the flow does not. */
   double pascalsAtTool(double flow) {
     double given = given(flow);
-    return given > 0.0 ? whole.outlet(flow, given, kelvins, viscosity) : Double.NaN;
+    return given > 0.0 ? outlet(0, flow, given, kelvins) : Double.NaN;
   }
 
   /** The pressure [Pa] that arrives at the tool from a pressure held at the supply, or NaN. */
   double pascalsAtTool(double flow, double held) {
-    return whole.outlet(flow, held, kelvins, viscosity);
+    return outlet(0, flow, held, kelvins);
   }
 
   /** The pressure [Pa] that arrives at the tool where one element loses nothing, or NaN. */
   double pascalsWithout(int element, double flow, Pass pass) {
     double held = elements.get(element).withoutLoss(pass.pascals(element));
-    return behind(element).outlet(flow, held, pass.kelvins(element), viscosity);
+    return outlet(element + 1, flow, held, pass.kelvins(element));
+  }
+
+  /** The pressure [Pa] behind all elements from one on, or NaN where the flow does not pass. */
+  private double outlet(int from, double flow, double pascals, double kelvinsInFront) {
+    double p = pascals;
+    double t = kelvinsInFront;
+    for (int i = from; i < flows.length; i++) {
+      FlowElement element = flows[i];
+      double outlet = element.outlet(flow, p, t, viscosity);
+      if (!(outlet > 0.0)) {
+        return Double.NaN;
+      }
+      if (i + 1 < flows.length) {
+        t = element.outletKelvins(flow, p, t, viscosity);
+      }
+      p = outlet;
+    }
+    return p;
   }
 
   /** Leads a flow along, and keeps what is found on the way. */
@@ -379,7 +427,7 @@ final class RunPath {
 
   /** Above every flow [kg/s] that gets to the tool, or the largest that does. */
   double bound() {
-    double passes = whole.largest(still.pressure().pascals(), kelvins, viscosity);
+    double passes = behind(-1).largest(still.pressure().pascals(), kelvins, viscosity);
     double most = Math.min(MOST, Math.min(passes, mostGiven()));
     // from a supply that sags the air may cool more on the way to a regulator, and a little more of
     // it chokes behind

@@ -165,6 +165,16 @@ record Assembly(
     return ways.isEmpty() ? List.of(this) : ways;
   }
 
+  /** The run of which {@link #run} is that at worst, at best. */
+  Run runAtBest() {
+    return ways.isEmpty()
+        ? run(requirement, placed, joints, Known.AT_BEST)
+        : ways.stream()
+            .min(Comparator.comparingDouble(Assembly::spareAtWorst))
+            .orElseThrow()
+            .runAtBest();
+  }
+
   private static Run run(
       Requirement requirement, List<Placed> placed, List<Joint> joints, Known known) {
     return run(

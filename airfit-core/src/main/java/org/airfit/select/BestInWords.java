@@ -71,7 +71,7 @@ final class BestInWords {
             ? " Of all combinations that break no rule, leave as few questions about their parts open and "
                 + (best.assembly().dependsOnSettingsAlone()
                     ? "depend on what regulators are set to alone"
-                    : "have enough air in as many tenths of what can arrive")
+                    : "have enough air in as many of the cases that are possible")
             : " Of all combinations that break no rule and leave as few questions about their parts open")
         + first()
         + itself();
@@ -123,9 +123,9 @@ final class BestInWords {
             : " at the tool.");
   }
 
-  /** What stands in front of what arrives at worst; empty where it is printed alike at best. */
-  private String atLeast() {
-    return printed(best.result()).equals(printed(best.resultAtBest())) ? "" : "at least ";
+  /** Whether what arrives at worst is printed as it is at best. */
+  private boolean isKnown() {
+    return printed(best.result()).equals(printed(best.resultAtBest()));
   }
 
   private String printed(RunResult result) {
@@ -136,7 +136,9 @@ final class BestInWords {
   private String arriving() {
     return best.result()
         .fold(
-            delivered -> atLeast() + units.say(delivered.atToolGauge()),
+            delivered -> isKnown()
+                ? units.say(delivered.atToolGauge())
+                : "at least " + units.sayAtLeast(delivered.atToolGauge()),
             starved -> best.resultAtBest()
                 .fold(
                     delivered -> "from no air at worst to " + units.say(delivered.atToolGauge())

@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param outlets of the splitter in front of several lines the end at which each of them begins, by number; else none
  * @param takes the profiles a socket takes, of a plug the one it has; none of other parts
  * @param tie of a plug whose coupling must have the profile of others, which couplings and which profile; else blank
+ * @param isExact whether the part is known exactly, asked once as it is wanted of every pair
  * @param element what it does to the air at worst; null of a plug, which counts with its socket
  * @param atBest what it does to the air at best; the same where it is known
  */
@@ -37,6 +38,7 @@ record Candidate(
     List<Integer> outlets,
     Set<String> takes,
     Tie tie,
+    boolean isExact,
     @Nullable FlowElement element,
     @Nullable FlowElement atBest) {
 
@@ -60,6 +62,7 @@ record Candidate(
         outlets,
         takes,
         tie,
+        isExact,
         element,
         atBest);
   }
@@ -74,14 +77,14 @@ record Candidate(
   boolean isAsGoodAs(Candidate other) {
     return near == other.near
         && far == other.far
-        && outlets.equals(other.outlets)
-        && takes.containsAll(other.takes)
-        && isOfProfileOf(other)
         && (broken & ~other.broken) == 0
         && (asked & ~other.asked) == 0
         && missedLength <= other.missedLength
         && cost <= other.cost
-        && (Known.isExact(part) || !Known.isExact(other.part))
-        && Width.isAsWide(part, other.part);
+        && (isExact || !other.isExact)
+        && Width.isAsWide(part, other.part)
+        && isOfProfileOf(other)
+        && outlets.equals(other.outlets)
+        && takes.containsAll(other.takes);
   }
 }

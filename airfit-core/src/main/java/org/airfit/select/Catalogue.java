@@ -22,10 +22,15 @@ public final class Catalogue {
   static final Comparator<Part> BY_NAME = Comparator.comparing(Part::name).thenComparing(Part::id);
 
   private final Map<String, Part> parts;
+
+  /** For searches, which ask for each position. */
+  private final List<Part> byName;
+
   private final List<Accessory> accessories;
 
   private Catalogue(Map<String, Part> parts, List<Accessory> accessories) {
     this.parts = Collections.unmodifiableMap(parts);
+    this.byName = parts.values().stream().sorted(BY_NAME).toList();
     this.accessories = accessories;
   }
 
@@ -132,7 +137,8 @@ public final class Catalogue {
         + (accessories.isEmpty() ? "" : " and " + accessories.size() + " accessories");
   }
 
+  /** Those of a kind, by name. */
   <T extends Part> List<T> all(Class<T> kind) {
-    return parts.values().stream().filter(kind::isInstance).map(kind::cast).toList();
+    return byName.stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 }

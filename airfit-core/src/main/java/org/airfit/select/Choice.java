@@ -66,12 +66,13 @@ final class Choice {
   };
 
   /**
-   * The order of proposals: least missed, then the fewest adapters missing, then the fewest questions, then the least
+   * The order of proposals: least missed, then the fewest adapters missing and parts that break a rule, then the fewest questions, then the least
    * doubt about the air, then by the objective with the profiles, then most pressure, then by name; of the same parts,
    * the first adapters by name.
    */
   static final Comparator<Choice> ORDER = Comparator.comparingLong(Choice::missed)
       .thenComparingInt(choice -> choice.missing)
+      .thenComparingInt(choice -> choice.faults)
       .thenComparingInt(choice -> Integer.bitCount(choice.asked))
       .thenComparingInt(choice -> choice.counted(choice.doubt))
       .thenComparingLong(choice -> choice.objective.beforeProfiles(choice.cost))
@@ -143,6 +144,9 @@ final class Choice {
   /** How many standard adapters are missing at the joints that nothing joins. */
   final int missing;
 
+  /** How many parts break a rule that is not measured, one that breaks two counted twice. */
+  final int faults;
+
   final long missedLength;
 
   /** By how much the air misses what is asked at the tools that were reached, in billionths. */
@@ -185,6 +189,7 @@ final class Choice {
       int broken,
       int asked,
       int missing,
+      int faults,
       long missedLength,
       long missedAir,
       int doubt,
@@ -203,6 +208,7 @@ final class Choice {
     this.parts = parts;
     this.broken = open;
     this.missing = missing;
+    this.faults = faults;
     this.missedLength = missedLength;
     this.missedAir = missedAir;
     this.asked = asked & ~settledBy(open, missedAir);
@@ -237,6 +243,7 @@ final class Choice {
         broken,
         asked,
         /* missing= */ 0,
+        /* faults= */ 0,
         /* missedLength= */ 0L,
         /* missedAir= */ 0L,
         /* doubt= */ 0,
@@ -260,11 +267,12 @@ final class Choice {
         broken | next.broken(),
         asked | next.asked(),
         missing,
+        faults + Integer.bitCount(next.broken() & ~MEASURED),
         missedLength + next.missedLength(),
         missedAir,
         doubt,
         cost + next.cost(),
-        dependsOnSettingsAlone && Known.isExact(next.part()),
+        dependsOnSettingsAlone && next.isExact(),
         objective,
         profiles,
         spare,
@@ -307,6 +315,7 @@ final class Choice {
         broken | moreBroken,
         asked | question,
         missing + moreMissing,
+        faults,
         missedLength,
         missedAir,
         doubt,
@@ -384,6 +393,7 @@ final class Choice {
         broken,
         asked,
         missing,
+        faults,
         missedLength,
         missedThere,
         doubtThere,
@@ -422,6 +432,7 @@ final class Choice {
     return new Key(
         missed() + moreMissed,
         missing,
+        faults,
         Integer.bitCount(stillAsked),
         counted(inDoubt),
         objective.beforeProfiles(whole),
@@ -447,6 +458,7 @@ final class Choice {
     return (broken & ~other.broken) == 0
         && (asked & ~(other.asked | settledBy(other.broken, other.missedAir))) == 0
         && missing <= other.missing
+        && faults <= other.faults
         && missedLength <= other.missedLength
         && missedAir <= other.missedAir
         && doubt <= other.doubt

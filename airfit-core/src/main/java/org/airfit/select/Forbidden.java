@@ -3,7 +3,6 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.airfit.line.Conduit;
 import org.airfit.line.Wall;
 import org.airfit.quantity.Length;
 import org.airfit.safety.Judgement;
@@ -61,21 +60,17 @@ final class Forbidden {
   /** What those that single parts decide say of one. */
   static List<Ruling> ofPart(Requirement job, Part part) {
     List<Ruling> rulings = new ArrayList<>();
-    for (SafetyRule rule : job.forbidding()) {
-      boolean isToldByJob =
-          !ForbiddingRules.limitsParts(rule) && plasticPipes(job).equals(Optional.of(true));
-      if (ForbiddingRules.isOfParts(rule) && !isToldByJob) {
-        Ruling ruling = Ruling.of(rule, ofPart(job, rule, part));
-        if (ruling.judgement() != Judgement.DOES_NOT_APPLY) {
-          rulings.add(ruling);
-        }
+    for (SafetyRule rule : job.forbiddingParts()) {
+      Ruling ruling = Ruling.of(rule, ofPart(job, rule, part));
+      if (ruling.judgement() != Judgement.DOES_NOT_APPLY) {
+        rulings.add(ruling);
       }
     }
     return List.copyOf(rulings);
   }
 
   private static Situation.Builder ofJob(Requirement job, SafetyRule rule) {
-    Optional<Boolean> plastic = plasticPipes(job);
+    Optional<Boolean> plastic = job.plasticPipes();
     boolean isDoubtful =
         rule.excepts().contains(ForbiddingRules.PLASTIC_PIPE) && !plastic.orElse(false);
     Situation.Builder situation = told(job, rule, isDoubtful ? Optional.empty() : plastic);
@@ -100,7 +95,7 @@ final class Forbidden {
   private static Situation ofPart(Requirement job, SafetyRule rule, Part part) {
     Optional<Boolean> plastic = isPlastic(part);
     if (ForbiddingRules.limitsParts(rule)) {
-      plastic = either(plastic, plasticPipes(job));
+      plastic = ForbiddingRules.either(plastic, job.plasticPipes());
     }
     Situation.Builder situation = told(job, rule, plastic);
     if (part instanceof Part.Hose hose) {
@@ -133,22 +128,5 @@ final class Forbidden {
             .map(Wall::isPlastic)
             .or(() -> adapter.facts().material().map(Material.PLASTIC::equals))
         : Optional.of(false);
-  }
-
-  /** Whether any pipe before the outlet is of plastic; empty where nobody knows. */
-  private static Optional<Boolean> plasticPipes(Requirement job) {
-    Optional<Boolean> plastic = Optional.of(false);
-    for (Conduit pipe : job.pipeConduits()) {
-      plastic = either(plastic, pipe.wall().map(Wall::isPlastic));
-    }
-    return plastic;
-  }
-
-  /** Whether one of two is so; empty where that hangs on one that nobody knows. */
-  private static Optional<Boolean> either(Optional<Boolean> one, Optional<Boolean> other) {
-    if (one.orElse(false) || other.orElse(false)) {
-      return Optional.of(true);
-    }
-    return one.isEmpty() ? one : other;
   }
 }

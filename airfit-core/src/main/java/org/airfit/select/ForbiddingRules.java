@@ -1,7 +1,10 @@
 package org.airfit.select;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import org.airfit.line.Conduit;
+import org.airfit.line.Wall;
 import org.airfit.safety.SafetyRule;
 import org.airfit.safety.SafetyRules;
 
@@ -54,5 +57,31 @@ final class ForbiddingRules {
   static boolean isOfParts(SafetyRule rule) {
     return limitsParts(rule)
         || (rule.waitsFor().contains(PLASTIC_PIPE) && !rule.excepts().contains(PLASTIC_PIPE));
+  }
+
+  /** Those of rules that single parts decide, unless plastic before the outlet has decided for all of them. */
+  static List<SafetyRule> ofParts(List<SafetyRule> forbidding, Optional<Boolean> plasticPipes) {
+    boolean isPlastic = plasticPipes.equals(Optional.of(true));
+    return forbidding.stream()
+        .filter(ForbiddingRules::isOfParts)
+        .filter(rule -> limitsParts(rule) || !isPlastic)
+        .toList();
+  }
+
+  /** Whether any of some pipes is of plastic; empty where nobody knows. */
+  static Optional<Boolean> plastic(List<Conduit> pipes) {
+    Optional<Boolean> plastic = Optional.of(false);
+    for (Conduit pipe : pipes) {
+      plastic = either(plastic, pipe.wall().map(Wall::isPlastic));
+    }
+    return plastic;
+  }
+
+  /** Whether one of two is so; empty where that hangs on one that nobody knows. */
+  static Optional<Boolean> either(Optional<Boolean> one, Optional<Boolean> other) {
+    if (one.orElse(false) || other.orElse(false)) {
+      return Optional.of(true);
+    }
+    return one.isEmpty() ? one : other;
   }
 }

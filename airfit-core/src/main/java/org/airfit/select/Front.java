@@ -2,7 +2,9 @@ package org.airfit.select;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.airfit.internal.Interruption;
 
 /**
@@ -76,6 +78,7 @@ final class Front {
   /** Of the same parts, so in the same joints: better in what stays better, or with the first adapters by name. */
   private static boolean hasBetterAdapters(Choice one, Choice other, boolean staysDifferent) {
     return one.cost < other.cost
+        || one.faults < other.faults
         || one.missedAir < other.missedAir
         || (staysDifferent && one.pascals > other.pascals)
         || Choice.byAdapters(one, other) <= 0;
@@ -84,6 +87,7 @@ final class Front {
   private static boolean staysBefore(Choice one, Choice other, boolean staysDifferent) {
     return one.cost < other.cost
         || one.missing < other.missing
+        || one.faults < other.faults
         || one.missedLength < other.missedLength
         || one.missedAir < other.missedAir
         || (staysDifferent && one.pascals >= other.pascals + SURE_PASCALS)
@@ -95,10 +99,13 @@ final class Front {
     List<Candidate> sorted = new ArrayList<>(candidates);
     sorted.sort(Comparator.comparingLong(Candidate::cost).thenComparingInt(Candidate::rank));
     List<Candidate> kept = new ArrayList<>();
+    Map<Long, List<Candidate>> keptByEnds = new HashMap<>(); // no others are as good
     for (Candidate candidate : sorted) {
       Interruption.check(SEARCH);
+      List<Candidate> alike = keptByEnds.computeIfAbsent(
+          ((long) candidate.near() << Integer.SIZE) + candidate.far(), any -> new ArrayList<>());
       int before = 0;
-      for (Candidate other : kept) {
+      for (Candidate other : alike) {
         if (other.isAsGoodAs(candidate)
             && (other.cost() < candidate.cost() || other.rank() < candidate.rank())
             && ++before == most) {
@@ -107,6 +114,7 @@ final class Front {
       }
       if (before < most) {
         kept.add(candidate);
+        alike.add(candidate);
       }
     }
     return kept;

@@ -64,6 +64,7 @@ final class Horizon {
       last = new Key(
           Math.max(next.missed(), nearest.missed() + step),
           next.missing(),
+          next.faults(),
           next.asked(),
           next.doubt(),
           next.first(),

@@ -9,6 +9,7 @@ import java.util.Comparator;
  * @param missed how far it misses what is asked, in billionths
  * @param missing how many standard adapters are missing where nothing joins two ends, those between standards counted
  *     as more
+ * @param faults how many parts break a rule, one that breaks two counted twice
  * @param asked how many rules the parts leave open
  * @param doubt in how many tenths of what can arrive at the tool it is too little, see {@link Leg.Tool#doubt}; one
  *     where settings alone decide
@@ -16,11 +17,13 @@ import java.util.Comparator;
  * @param profiles how many profiles the couplings have
  * @param cost what it costs by the objective
  */
-record Key(long missed, int missing, int asked, int doubt, long first, int profiles, long cost)
+record Key(
+    long missed, int missing, int faults, int asked, int doubt, long first, int profiles, long cost)
     implements Comparable<Key> {
 
   private static final Comparator<Key> ORDER = Comparator.comparingLong(Key::missed)
       .thenComparingInt(Key::missing)
+      .thenComparingInt(Key::faults)
       .thenComparingInt(Key::asked)
       .thenComparingInt(Key::doubt)
       .thenComparingLong(Key::first)
@@ -36,12 +39,14 @@ record Key(long missed, int missing, int asked, int doubt, long first, int profi
   boolean isAsWellSuitedAs(Key other) {
     return missed == other.missed
         && missing == other.missing
+        && faults == other.faults
         && asked == other.asked
         && doubt == other.doubt;
   }
 
   /** The same at another cost. */
   Key costing(long other, Objective objective) {
-    return new Key(missed, missing, asked, doubt, objective.beforeProfiles(other), profiles, other);
+    return new Key(
+        missed, missing, faults, asked, doubt, objective.beforeProfiles(other), profiles, other);
   }
 }

@@ -1,10 +1,12 @@
 package org.airfit.select;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import org.airfit.air.AirState;
@@ -61,14 +63,7 @@ record OfferCandidate(
     }
     int joints = joints(proposal.assembly());
     return new OfferCandidate(
-        proposal,
-        bill,
-        year.plant()
-            .ofDrop(
-                "pressure lost from the outlet to the tool",
-                year.flow().massFlow(),
-                lost(proposal.assembly())),
-        leaks(year, joints));
+        proposal, bill, ofPressure(year, lost(proposal.assembly())), leaks(year, joints));
   }
 
   /** Every pair of ends that meet, and every coupling. */
@@ -143,6 +138,16 @@ record OfferCandidate(
         : RootFinder.find(lacking, inFront, behind, SearchAir.NOISE_PASCALS) - behind;
   }
 
+  /** What arrives at the tool that has least [Pa above atmosphere]; empty where one may starve. */
+  OptionalDouble leastAtTool() {
+    double least = proposal.assembly().toEachTool().stream()
+        .mapToDouble(way -> way.result()
+            .fold(delivered -> delivered.atToolGauge().pascals(), starved -> Double.NaN))
+        .min()
+        .orElse(Double.NaN);
+    return Double.isNaN(least) ? OptionalDouble.empty() : OptionalDouble.of(least);
+  }
+
   /** By what is paid now. */
   Key now() {
     return new Key(proposal.partQuestions(), unpriced(), amount(bill.total()));
@@ -193,25 +198,49 @@ record OfferCandidate(
   }
 
   /**
-   * The same in a year, where joints leak: every layout has as many joints as this at least, and as many profiles as the
+   * The same in a year of parts that cost so much, where joints leak: every layout has as many joints as this at least, and as many profiles as the
    * job asks for.
    */
-  Key leastInAYearBehind(@Nullable PlantYear year) {
+  Key leastInAYearBehind(BigDecimal parts, PlantYear year) {
     Key now = leastNowBehind();
-    if (year == null) {
-      return now;
-    }
+    return new Key(
+        now.asked(), now.unpriced(), weighed(parts.add(leastLeaks(year)), leastProfiles()));
+  }
+
+  /** What the joints cost in a year that every layout has as many of at least. */
+  private BigDecimal leastLeaks(PlantYear year) {
     Assembly a = proposal.assembly();
-    YearlyCost least =
-        leaks(year, a.between().stream().mapToInt(Assembly.Between::count).sum() + couplings(a));
+    return leaks(year, a.between().stream().mapToInt(Assembly.Between::count).sum() + couplings(a))
+        .money()
+        .amount();
+  }
+
+  /** As many profiles as the job asks for. */
+  private int leastProfiles() {
+    Assembly a = proposal.assembly();
     Set<String> profiles = new HashSet<>();
     for (Assembly.Pair pair : a.couplings()) {
       pair.position().profile(a.requirement()).ifPresent(profiles::add);
     }
-    return new Key(
-        now.asked(),
-        now.unpriced(),
-        weighed(now.money().add(least.money().amount()), profiles.size()));
+    return profiles.size();
+  }
+
+  /**
+   * What the pressure that is lost may cost in a year, so that one whose parts cost so much now comes before this in the
+   * first year.
+   */
+  BigDecimal leftForPressure(BigDecimal parts, PlantYear year) {
+    return inAYear()
+        .money()
+        .divide(weighed(BigDecimal.ONE, leastProfiles()), MathContext.DECIMAL64)
+        .subtract(parts)
+        .subtract(leastLeaks(year));
+  }
+
+  /** What a pressure that is lost costs in a year. */
+  static YearlyCost ofPressure(PlantYear year, PressureDrop lost) {
+    return year.plant()
+        .ofDrop("pressure lost from the outlet to the tool", year.flow().massFlow(), lost);
   }
 
   private static BigDecimal amount(Optional<Money> money) {

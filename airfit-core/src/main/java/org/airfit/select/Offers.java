@@ -14,7 +14,9 @@ import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Money;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.working.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
@@ -39,16 +41,27 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The first two are the least of all proposals where {@link #isProven()}: proposals are looked at in the order of the
  * prices of their parts, until none that follows can cost less, because accessories, pressure and leaks only add to it.
- * With very many proposals it ends at {@link #MOST}, and {@link #remarks()} say so.
+ * What follows can cost less in a year only where it loses so much less pressure, so that without a regulator in the line
+ * the search goes on among proposals that leave more at the tool. With very many proposals it ends at {@link #MOST} in
+ * one search, and {@link #remarks()} say so.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class Offers {
 
-  /** How many proposals are looked at, at most; a choice of this project. */
+  /** How many proposals are looked at in one search, at most; a choice of this project. */
   public static final int MOST = 320;
 
   private static final int STEP = 4;
+
+  /** How often the search goes on among those that lose less, at most; a choice of this project. */
+  private static final int ROUNDS = 24;
+
+  /** By so much more must be left at the tool each time [Pa]; a choice of this project. */
+  private static final double LEAST_STEP_PASCALS = 10.0;
+
+  /** After so many halvings a pressure is known to a millipascal. */
+  private static final int HALVINGS = 40;
 
   /** A remark in both systems of units. */
   private record Remark(String si, String us) {
@@ -186,6 +199,7 @@ public final class Offers {
     private final @Nullable PlantYear year;
     private final List<Remark> remarks = new ArrayList<>();
     private final Map<Offer.Aim, OfferCandidate> best = new LinkedHashMap<>();
+    private final Map<Proposal, OfferCandidate> looked = new LinkedHashMap<>();
     private boolean isProven = true;
 
     Search(Requirement told, Catalogue catalogue, @Nullable PlantYear year) {
@@ -235,58 +249,154 @@ public final class Offers {
       if (refusal.isPresent()) {
         return new Offers(List.of(), false, List.of(Remark.of(refusal.get())), null);
       }
-      List<OfferCandidate> looked = looked();
-      if (looked.isEmpty()) {
+      if (look().isEmpty()) {
         return new Offers(
             List.of(),
             true,
             List.of(Remark.of("No offer: nothing in the catalogue fits without breaking a rule.")),
             null);
       }
-      choose(looked);
+      remarkUnproven();
+      choose();
       return new Offers(
           made(), isProven, remarks, best.containsKey(Offer.Aim.LEAST_IN_A_YEAR) ? year : null);
     }
 
-    /** As many proposals, cheapest parts first, as it takes to be sure. */
-    private List<OfferCandidate> looked() {
-      List<OfferCandidate> looked = List.of();
-      for (int most = Selection.LISTED; most <= MOST; most *= STEP) {
-        PartSearch search = new PartSearch(job, catalogue, most);
-        if (!search.missing().isEmpty()) {
-          return List.of();
+    /**
+     * As many proposals, cheapest parts first, as it takes to be sure. What is not among them costs as much as the last
+     * at least, so that to cost less in a year it must lose so much less: the search goes on among those alone.
+     */
+    private List<OfferCandidate> look() {
+      Optional<GaugePressure> needed = Optional.empty();
+      BigDecimal price = BigDecimal.ZERO;
+      int rounds = 0;
+      for (int most = Selection.LISTED; most <= MOST; ) {
+        List<Proposal> listed = look(needed, most);
+        if (listed.size() < most) {
+          return looked();
         }
-        looked = search.fitting().stream()
-            .map(proposal -> OfferCandidate.of(proposal, catalogue, year))
-            .toList();
-        if (looked.size() < most || isSure(looked)) {
-          return looked;
+        OfferCandidate last = OfferCandidate.of(listed.get(most - 1), catalogue, year);
+        price = price.max(last.leastNowBehind().money());
+        if (needed.isEmpty() && !isSureOfNow(last)) {
+          if (most * STEP <= MOST) {
+            most *= STEP;
+            continue;
+          }
+          isProven = false;
+        }
+        if (year == null || isSureInAYear(last, price, year)) {
+          return looked();
+        }
+        Optional<GaugePressure> farther = leastAtTool(price, year);
+        if (!isMore(farther, needed)) {
+          climb();
+          farther = leastAtTool(price, year);
+        }
+        if (rounds < ROUNDS && isMore(farther, needed)) {
+          needed = farther;
+          rounds++;
+        } else {
+          most *= STEP;
         }
       }
       isProven = false;
-      remarks.add(Remark.of("Looked at the " + MOST
-          + " proposals whose parts cost least; one behind them may cost less with what"
-          + " goes with it."));
-      return looked;
+      return looked();
     }
 
-    private boolean isSure(List<OfferCandidate> looked) {
-      OfferCandidate last = looked.get(looked.size() - 1);
-      return first(looked, BY_NOW).now().compareTo(last.leastNowBehind()) <= 0
-          && first(looked, BY_YEAR).inAYear().compareTo(last.leastInAYearBehind(year)) <= 0;
+    private void remarkUnproven() {
+      if (!isProven) {
+        remarks.add(Remark.of("Looked at the " + looked.size() + " proposals whose parts cost least"
+            + (looked.size() > MOST ? " or lose less pressure" : "")
+            + "; one behind them may cost less with what goes with it."));
+      }
     }
 
-    private static OfferCandidate first(
-        List<OfferCandidate> looked, Comparator<OfferCandidate> order) {
-      return looked.stream().min(order).orElseThrow();
+    private List<OfferCandidate> looked() {
+      return List.copyOf(looked.values());
     }
 
-    private void choose(List<OfferCandidate> looked) {
-      OfferCandidate now = first(looked, BY_NOW);
+    /** Looks at the cheapest that leave so much at the tools at least; none where a kind of part is missing. */
+    private List<Proposal> look(Optional<GaugePressure> needed, int most) {
+      PartSearch search = new PartSearch(needed.map(job::needing).orElse(job), catalogue, most);
+      List<Proposal> listed = search.missing().isEmpty() ? search.fitting() : List.of();
+      listed.forEach(each -> looked.computeIfAbsent(
+          as(job, each), proposal -> OfferCandidate.of(proposal, catalogue, year)));
+      return listed;
+    }
+
+    /**
+     * Looks at the cheapest that leave more at the tools than the best in a year, and at those that leave more than what
+     * is best then, as long as that finds a better one. It proves nothing, but the better the best, the more is proven.
+     */
+    private void climb() {
+      OfferCandidate best;
+      do {
+        best = first(BY_YEAR);
+        OfferCandidate from = best;
+        from.leastAtTool()
+            .ifPresent(least -> look(
+                Optional.of(GaugePressure.ofPascals(least + LEAST_STEP_PASCALS)),
+                Selection.LISTED));
+      } while (!first(BY_YEAR).equals(best));
+    }
+
+    private static boolean isMore(Optional<GaugePressure> farther, Optional<GaugePressure> needed) {
+      double before = needed.map(GaugePressure::pascals).orElse(0.0);
+      return farther
+          .filter(each -> each.pascals() - before >= LEAST_STEP_PASCALS)
+          .isPresent();
+    }
+
+    private boolean isSureOfNow(OfferCandidate last) {
+      return first(BY_NOW).now().compareTo(last.leastNowBehind()) <= 0;
+    }
+
+    private boolean isSureInAYear(OfferCandidate last, BigDecimal price, PlantYear figures) {
+      return first(BY_YEAR).inAYear().compareTo(last.leastInAYearBehind(price, figures)) <= 0;
+    }
+
+    /**
+     * What a proposal whose parts cost so much must leave at the tool at least to cost less in a year than those looked
+     * at; empty where that does not tell: a regulator takes pressure down that is not lost.
+     */
+    private Optional<GaugePressure> leastAtTool(BigDecimal price, PlantYear figures) {
+      OfferCandidate best = first(BY_YEAR);
+      double outlet =
+          job.atOutlet(Known.AT_WORST).map(AbsolutePressure::pascals).orElse(0.0);
+      double atmosphere = job.toOutlet().atmosphere().pascals();
+      if (best.proposal().assembly().isAirOpen()
+          || job.layout().allSlots().stream().anyMatch(Slot.Regulated.class::isInstance)
+          || outlet <= atmosphere) {
+        return Optional.empty();
+      }
+      BigDecimal left = best.leftForPressure(price, figures);
+      double enough = 0.0;
+      double tooMuch = outlet - atmosphere;
+      for (int i = 0; i < HALVINGS; i++) {
+        double middle = (enough + tooMuch) / 2.0;
+        PressureDrop lost = PressureDrop.ofPascals(middle);
+        if (OfferCandidate.ofPressure(figures, lost).money().amount().compareTo(left) <= 0) {
+          enough = middle;
+        } else {
+          tooMuch = middle;
+        }
+      }
+      GaugePressure least =
+          GaugePressure.ofPascals(outlet - atmosphere - tooMuch - SearchAir.NOISE_PASCALS);
+      return Optional.of(least).filter(each -> each.compareTo(job.least()) > 0);
+    }
+
+    private OfferCandidate first(Comparator<OfferCandidate> order) {
+      return looked.values().stream().min(order).orElseThrow();
+    }
+
+    private void choose() {
+      List<OfferCandidate> all = looked();
+      OfferCandidate now = first(BY_NOW);
       boolean isPriced = now.bill().total().isPresent();
       if (isPriced) {
         best.put(Offer.Aim.LEAST_NOW, now);
-        if (looked.stream().anyMatch(each -> mayCostLess(each, now))) {
+        if (all.stream().anyMatch(each -> mayCostLess(each, now))) {
           remarks.add(Remark.of(
               "A proposal with a piece of unknown price comes behind one of which all prices are"
                   + " known, though it may cost less: ask for that price."));
@@ -296,16 +406,16 @@ public final class Offers {
             "No offer for the least money now: no price is known; tell the prices of the parts."));
       }
       if (year != null && isPriced) {
-        OfferCandidate inAYear = first(looked, BY_YEAR);
+        OfferCandidate inAYear = first(BY_YEAR);
         best.put(Offer.Aim.LEAST_IN_A_YEAR, inAYear);
-        looked.stream()
+        all.stream()
             .filter(each -> each.now().asked() == inAYear.now().asked()
                 && each.now().unpriced() == inAYear.now().unpriced())
             .min(Comparator.comparing(OfferCandidate::moneyInAYear))
             .filter(each -> each.moneyInAYear().compareTo(inAYear.moneyInAYear()) < 0)
             .ifPresent(each -> remarks.add(ofMoreProfiles(each, inAYear)));
       }
-      Optional<OfferCandidate> earning = looked.stream()
+      Optional<OfferCandidate> earning = all.stream()
           .filter(each ->
               each.now().asked() == now.now().asked() && each.bill().margin().isPresent())
           .max(Comparator.comparing((OfferCandidate each) -> earned(each))
@@ -313,8 +423,8 @@ public final class Offers {
       earning.ifPresentOrElse(
           each -> {
             best.put(Offer.Aim.MOST_MARGIN, each);
-            remarks.add(Remark.of("The most margin is that of the " + looked.size()
-                + " proposals looked at, whose parts cost the customer least."));
+            remarks.add(Remark.of("Most margin was sought among the " + all.size()
+                + " proposals that were looked at for the other offers."));
           },
           () -> remarks.add(Remark.of(
               "No offer for the most margin: of no proposal is known what every line costs the shop; tell"
@@ -362,9 +472,15 @@ public final class Offers {
 
     /** The same parts for the job as it was told, with its own objective. */
     private Proposal asTold(Proposal found) {
+      return as(told, found);
+    }
+
+    private static Proposal as(Requirement job, Proposal found) {
       Assembly a = found.assembly();
-      return new Proposal(
-          Assembly.of(told, a.placed(), a.joints().stream().map(Joint::adapters).toList()));
+      return a.requirement().equals(job)
+          ? found
+          : new Proposal(Assembly.of(
+              job, a.placed(), a.joints().stream().map(Joint::adapters).toList()));
     }
   }
 }

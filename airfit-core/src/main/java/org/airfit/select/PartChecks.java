@@ -19,9 +19,9 @@ final class PartChecks {
    * Between these, nobody is asked what temperatures a part is allowed at: air of a shop. Our own choice, without a
    * source.
    */
-  static final Temperature USUAL_LOWEST = Temperature.ofCelsius(5.0);
+  static final Temperature USUAL_LOWEST = Requirement.USUAL_LOWEST;
 
-  static final Temperature USUAL_HIGHEST = Temperature.ofCelsius(40.0);
+  static final Temperature USUAL_HIGHEST = Requirement.USUAL_HIGHEST;
 
   private PartChecks() {}
 
@@ -217,9 +217,9 @@ final class PartChecks {
   }
 
   static boolean isKeptForOtherAir(Requirement job, Position position, Part part) {
-    Optional<Lubrication> here = job.lubricationAt(position.slot());
-    return here.isPresent()
-        && part.facts().lubrication().filter(kept -> kept != here.get()).isPresent();
+    Optional<Lubrication> kept = part.facts().lubrication();
+    return kept.isPresent()
+        && job.lubricationAt(position.slot()).filter(here -> here != kept.get()).isPresent();
   }
 
   /** On a line of which nobody told whether it has a lubricator, what is kept for one kind of air depends on it. */

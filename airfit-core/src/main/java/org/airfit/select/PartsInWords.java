@@ -134,7 +134,21 @@ final class PartsInWords {
             != a.placed().get(index).position().line();
     boolean isAtTool =
         isLast && (a.ways().isEmpty() || a.placed().get(index).position().line() != Stretch.SHARED);
-    return isAtTool ? "at the tool" : "on the " + nouns.get(index + 1);
+    if (!isAtTool) {
+      return "on the " + nouns.get(index + 1);
+    }
+    return hangsOnWhipHose(a.placed().get(index).position())
+        ? "on the whip hose of the tool"
+        : "at the tool";
+  }
+
+  /** Whether the tool at the end of the line of a position has a whip hose of its own. */
+  private boolean hangsOnWhipHose(Position position) {
+    Requirement job = a.requirement();
+    return job.layout().stretches().stream()
+        .filter(stretch -> stretch.line() == position.line())
+        .map(stretch -> job.toEachTool().get(stretch.firstTool()))
+        .anyMatch(Requirement::hasWhipHose);
   }
 
   private static boolean mates(Part.Socket socket, Part.Plug plug) {

@@ -145,6 +145,14 @@ public final class Proposal implements Worked {
   }
 
   /**
+   * {@return the same run at best: every part lets most through of what it can be. The same as {@link #run} where all is
+   * known exactly}
+   */
+  public Run runAtBest() {
+    return assembly.runAtBest();
+  }
+
+  /**
    * {@return what arrives at the tool; at worst where not all is known exactly. Of several tools at the one which has
    * least to spare}
    */

@@ -40,6 +40,12 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Requirement {
 
+  /** From here on no temperature need be told. */
+  static final Temperature USUAL_LOWEST = Temperature.ofCelsius(5.0);
+
+  /** Up to here no temperature need be told. */
+  static final Temperature USUAL_HIGHEST = Temperature.ofCelsius(40.0);
+
   private static final Name<Supply> SUPPLY = Name.of("supply");
   private static final Name<AbsolutePressure> ATMOSPHERE = Name.of("atmosphere");
   private static final Name<GaugePressure> HIGHEST = Name.of("highest");
@@ -81,6 +87,8 @@ public final class Requirement {
   private final Run toOutletAtBest;
   private final SupplyRange pressures;
   private final List<SafetyRule> forbidding;
+  private final Optional<Boolean> plasticPipes;
+  private final List<SafetyRule> forbiddingParts;
 
   private Requirement(NamedValues told) {
     this.told = told;
@@ -98,6 +106,8 @@ public final class Requirement {
     this.toOutlet = piping(Known.AT_WORST);
     this.toOutletAtBest = piping(Known.AT_BEST);
     this.forbidding = ForbiddingRules.of(rules());
+    this.plasticPipes = ForbiddingRules.plastic(pipeConduits());
+    this.forbiddingParts = ForbiddingRules.ofParts(forbidding, plasticPipes);
   }
 
   /** The layout that was told, or that of most jobs with what was told of it. */
@@ -675,9 +685,31 @@ public final class Requirement {
     return pipes().stream().map(pipe -> pipe.conduit().least()).toList();
   }
 
+  /** The same with tools that need so much at least. */
+  Requirement needing(GaugePressure least) {
+    return new Requirement(
+        isOfSeveralTools()
+            ? told.with(
+                LAYOUT,
+                Layout.of(
+                    layout.slots(),
+                    layout.lines().stream().map(line -> line.needing(least)).toList()))
+            : ToolTold.needing(told, least));
+  }
+
   /** Those of its safety rules that forbid something. */
   List<SafetyRule> forbidding() {
     return forbidding;
+  }
+
+  /** Those of them that single parts decide, asked once as they are wanted of every part of a catalogue. */
+  List<SafetyRule> forbiddingParts() {
+    return forbiddingParts;
+  }
+
+  /** Whether any pipe before the outlet is of plastic; empty where nobody knows. */
+  Optional<Boolean> plasticPipes() {
+    return plasticPipes;
   }
 
   List<Piping> pipes() {
@@ -1111,9 +1143,9 @@ public final class Requirement {
      * @return this builder
      */
     public Builder coldest(Temperature lowest) {
-      boolean isHotter = lowest.compareTo(PartChecks.USUAL_HIGHEST) > 0;
-      return isHotter || lowest.compareTo(PartChecks.USUAL_LOWEST) < 0
-          ? temperatures(lowest, isHotter ? lowest : PartChecks.USUAL_HIGHEST)
+      boolean isHotter = lowest.compareTo(USUAL_HIGHEST) > 0;
+      return isHotter || lowest.compareTo(USUAL_LOWEST) < 0
+          ? temperatures(lowest, isHotter ? lowest : USUAL_HIGHEST)
           : this;
     }
 
@@ -1125,9 +1157,9 @@ public final class Requirement {
      * @return this builder
      */
     public Builder hottest(Temperature highestOfAll) {
-      boolean isColder = highestOfAll.compareTo(PartChecks.USUAL_LOWEST) < 0;
-      return isColder || highestOfAll.compareTo(PartChecks.USUAL_HIGHEST) > 0
-          ? temperatures(isColder ? highestOfAll : PartChecks.USUAL_LOWEST, highestOfAll)
+      boolean isColder = highestOfAll.compareTo(USUAL_LOWEST) < 0;
+      return isColder || highestOfAll.compareTo(USUAL_HIGHEST) > 0
+          ? temperatures(isColder ? highestOfAll : USUAL_LOWEST, highestOfAll)
           : this;
     }
 

@@ -23,6 +23,9 @@ final class RuleSentences {
   /** What a reason says of more than one regulator. */
   static final String WHILE_THEY_HOLD = " while the regulators hold";
 
+  /** So many hoses are joined to one at most; a choice of this project. */
+  private static final double MOST_JOINED = 4.0;
+
   private RuleSentences() {}
 
   private static String names(List<? extends Part> parts) {
@@ -104,15 +107,27 @@ final class RuleSentences {
   }
 
   static RuleAnswer ends(Assembly a, UnitSystem units) {
-    String joints = ByLine.joined(a, a.joints().stream().map(Joint::inWords).toList(), "; ") + ".";
     if (!a.joints().stream().allMatch(Joint::isSound)) {
-      return RuleAnswer.unmet(joints);
+      return RuleAnswer.unmet(notJoined(a));
     }
+    String joints = ByLine.joined(a, a.joints().stream().map(Joint::inWords).toList(), "; ") + ".";
     return a.joints().stream().anyMatch(Joint::isForLowPressure)
         ? RuleAnswer.open(joints
             + " A straight coupling thread is meant for low pressure: ask its maker for a rating for "
             + "compressed air.")
         : RuleAnswer.met(joints);
+  }
+
+  /** What does not join, with the line it is in; what joins beside it needs no word. */
+  private static String notJoined(Assembly a) {
+    return ByLine.joined(
+            a,
+            a.joints().stream()
+                .filter(joint -> !joint.isSound())
+                .map(Joint::inWords)
+                .toList(),
+            "; ")
+        + ".";
   }
 
   static RuleAnswer rated(Assembly a, UnitSystem units) {
@@ -241,19 +256,23 @@ final class RuleSentences {
             + (job.demandRange().isExact() ? "" : units.say(job.demandRange().least()) + " to ")
             + units.say(job.demand());
     if (a.isAirOpen()) {
-      return RuleAnswer.open("It depends: the tool has from " + has(a.result(), job, units) + " to "
-          + has(a.atBest(), job, units) + ", it needs " + wanted + ". "
+      return RuleAnswer.open("It depends: the tool has from " + hasAtLeast(a.result(), job, units)
+          + " to " + hasAtMost(a.atBest(), job, units) + ", it needs " + wanted + ". "
           + doubts(Doubts.of(a), units)
           + (isAdapterMissing ? " That is without the missing adapter." : ""));
     }
     if (Assembly.isAtLeast(a.result(), job.least()) && isAdapterMissing) {
       return RuleAnswer.open("Without the missing adapter the tool has "
-          + (a.isExact() ? "" : "at least ") + has(a.result(), job, units) + ", it needs " + wanted
+          + has(a, units) + ", it needs " + wanted
           + ". What the adapter takes of that is not reckoned: judge it again when one is found.");
     }
+    if (Assembly.isAtLeast(a.result(), job.least())
+        && !PartChecks.breaking(a, PartChecks::isTooShort).isEmpty()) {
+      return RuleAnswer.open("With a hose that is too short the tool has " + has(a, units)
+          + ", it needs " + wanted + ". What the length that is lacking loses is not reckoned.");
+    }
     if (Assembly.isAtLeast(a.result(), job.least())) {
-      return RuleAnswer.met("The tool has " + (a.isExact() ? "" : "at least ")
-          + has(a.result(), job, units) + ", it needs " + wanted + "."
+      return RuleAnswer.met("The tool has " + has(a, units) + ", it needs " + wanted + "."
           + UntoldDroop.inWords(a, units)
           + a.result()
               .fold(
@@ -269,8 +288,10 @@ final class RuleSentences {
     return a.atBest()
         .fold(
             delivered -> RuleAnswer.unmet("The tool has only "
-                + has(delivered, job, units)
-                + (a.isExact() ? "" : " at best") + ", it needs " + wanted + ". "
+                + (a.isExact()
+                    ? has(delivered, job, units)
+                    : hasAtMost(delivered, job, units) + " at best")
+                + ", it needs " + wanted + ". "
                 + heldBack(job, delivered, units)
                 + GivenHoses.inWords(a, units)),
             starved -> RuleAnswer.unmet("The tool starves: " + starved.element()
@@ -290,6 +311,27 @@ final class RuleSentences {
     return tooLow.isEmpty()
         ? "The biggest restriction is " + delivered.bottleneck().name() + "."
         : tooLow;
+  }
+
+  /** What it has, where that is not known exactly at least. */
+  private static String has(Assembly a, UnitSystem units) {
+    return a.isExact()
+        ? has(a.result(), a.requirement(), units)
+        : "at least " + hasAtLeast(a.result(), a.requirement(), units);
+  }
+
+  private static String hasAtLeast(RunResult result, Requirement job, UnitSystem units) {
+    return result.fold(
+        delivered -> units.sayAtLeast(
+            delivered.atToolGauge(), job.least(), job.leastRange().least()),
+        starved -> "no air at all");
+  }
+
+  private static String hasAtMost(RunResult result, Requirement job, UnitSystem units) {
+    return result.fold(
+        delivered -> units.sayAtMost(
+            delivered.atToolGauge(), job.least(), job.leastRange().least()),
+        starved -> "no air at all");
   }
 
   private static String has(RunResult result, Requirement job, UnitSystem units) {
@@ -346,8 +388,11 @@ final class RuleSentences {
                     ? ": too short"
                     : ""))
             .toList());
-    if (!PartChecks.breaking(a, PartChecks::isTooShort).isEmpty()) {
-      return RuleAnswer.unmet(compared + ".");
+    List<Placed> tooShort = a.hoses().stream()
+        .filter(hose -> PartChecks.isTooShort(a.requirement(), hose.position(), hose.part()))
+        .toList();
+    if (!tooShort.isEmpty()) {
+      return RuleAnswer.unmet(compared + "." + joined(tooShort));
     }
     List<Placed> doubtful = a.hoses().stream()
         .filter(hose -> PartChecks.mayBeTooShort(a.requirement(), hose.position(), hose.part()))
@@ -360,6 +405,25 @@ final class RuleSentences {
                 .distinct()
                 .collect(Collectors.joining(" and "))
             + ": up to there it reaches. Measure how far it is.");
+  }
+
+  /** How many of the one hose that is too short reach when they are joined, where a few do. */
+  private static String joined(List<Placed> tooShort) {
+    Placed hose = tooShort.get(0);
+    if (tooShort.size() > 1
+        || hose.part().facts().isExisting()
+        || hose.position().longest().isPresent()) {
+      return "";
+    }
+    double length = ((Part.Hose) hose.part()).shortest().metres();
+    return hose.position()
+        .reach()
+        .map(needed -> Math.ceil(needed.most().metres() / length))
+        .filter(pieces -> pieces <= MOST_JOINED)
+        .map(pieces -> " " + Math.round(pieces) + " × " + hose.part().name()
+            + " reach when they are joined: put so many hoses into the line, with a coupling between two,"
+            + " and see what air is left.")
+        .orElse("");
   }
 
   /** The length of a hose up to which it reaches; of several hoses with its name. */
@@ -434,8 +498,13 @@ final class RuleSentences {
     }
     List<Part> open = PartChecks.breaking(a, PartChecks::isUnguarded);
     return open.isEmpty()
-        ? RuleAnswer.met(names(dragged) + " has a guarded sleeve.")
-        : RuleAnswer.unmet(names(open) + " has an open sleeve that an edge can pull back.");
+        ? RuleAnswer.met(names(dragged)
+            + (dragged.stream().distinct().count() == 1L
+                ? " has a guarded sleeve."
+                : " have guarded sleeves."))
+        : RuleAnswer.unmet(
+            names(open) + (open.size() == 1 ? " has an open sleeve" : " have open sleeves")
+                + " that an edge can pull back.");
   }
 
   static RuleAnswer vented(Assembly a, UnitSystem units) {

@@ -125,8 +125,8 @@ public sealed interface Selection extends Worked {
      * <p>A rule that is broken counts as one; a hose that is too short and a tool that has too little pressure count as
      * the part that lacks of what is asked. Those that miss as much come in this order: the fewest standard adapters
      * missing where nothing joins two ends (a joint of threads of two standards counts as more, and one that no
-     * standard adapters join as more than all others), the fewest rules left open by the parts, the least doubt about
-     * the air, the {@link Objective}, most pressure in whole pascals, names.
+     * standard adapters join as more than all others), the fewest parts that break a rule, the fewest rules left open by
+     * the parts, the least doubt about the air, the {@link Objective}, most pressure in whole pascals, names.
      */
     public List<Proposal> nearest() {
       return tooLow == null ? closest : List.of();

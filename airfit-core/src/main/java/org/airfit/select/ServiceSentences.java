@@ -340,8 +340,8 @@ final class ServiceSentences {
         : "";
     String mark = a.parts().stream().allMatch(part -> part.facts().isExisting())
         ? ""
-        : " Mark the new ones "
-            + a.requirement().marking().map(word -> "with " + word).orElse("as your shop does")
+        : " Mark the new ones"
+            + a.requirement().marking().map(word -> ": " + word).orElse(" as your shop does")
             + ".";
     return RuleAnswer.met(
         "No part is marked as kept for other than " + kind + " air." + oilFree(a) + old + mark);

@@ -193,12 +193,15 @@ final class Stock {
   private List<Candidate> candidates(
       Position position, List<? extends Part> parts, Set<String> mating) {
     List<Part> byName = new ArrayList<>(parts);
-    byName.sort(Catalogue.BY_NAME);
+    byName.sort(
+        Catalogue.BY_NAME); // what the catalogue has comes so already, and is only looked through
     List<Candidate> candidates = new ArrayList<>();
     AbsolutePressure atmosphere = job.toOutlet().atmosphere();
+    Map<Set<String>, Set<String>> taken = new HashMap<>(); // a catalogue has few kinds of them
     for (Part part : byName) {
       Interruption.check(Front.SEARCH);
-      Set<String> takes = takes(position, part, mating);
+      Set<String> takes =
+          taken.computeIfAbsent(profiles(part), profiles -> takes(position, profiles, mating));
       if (position.isCoupling() && takes.isEmpty()) {
         continue; // it mates with nothing here
       }
@@ -212,7 +215,8 @@ final class Stock {
         asked |= PartQuestions.of(way, position, part);
       }
       FlowElement worst = position.element(part, atmosphere, Known.AT_WORST);
-      boolean isKnown = position.isExact() && Known.isExact(part);
+      boolean isPartKnown = Known.isExact(part);
+      boolean isKnown = position.isExact() && isPartKnown;
       candidates.add(new Candidate(
           part,
           position,
@@ -226,6 +230,7 @@ final class Stock {
           outlets(position, part),
           takes,
           tie(position, part, mating),
+          isPartKnown,
           worst,
           isKnown ? worst : position.element(part, atmosphere, Known.AT_BEST)));
       isExact &= isKnown;
@@ -254,17 +259,21 @@ final class Stock {
     return firsts;
   }
 
-  private static Set<String> takes(Position position, Part part, Set<String> mating) {
+  /** The profiles that a part is made for; none where it is no half of a coupling. */
+  private static Set<String> profiles(Part part) {
+    return part instanceof Part.Socket socket
+        ? socket.profiles()
+        : part instanceof Part.Plug plug ? Set.of(plug.profile()) : Set.of();
+  }
+
+  private static Set<String> takes(Position position, Set<String> profiles, Set<String> mating) {
     if (!position.isCoupling()) {
       return Set.of();
     }
     if (mating.isEmpty()) {
       return Set.of(ANY);
     }
-    Set<String> takes = new TreeSet<>(
-        part instanceof Part.Socket socket
-            ? socket.profiles()
-            : Set.of(((Part.Plug) part).profile()));
+    Set<String> takes = new TreeSet<>(profiles);
     takes.retainAll(mating);
     return takes;
   }

@@ -184,6 +184,14 @@ public final class ToolLine {
     return toSplitter(slots, withTool(lines, number, change)).alike(count);
   }
 
+  /** This with tools that need so much at least. */
+  ToolLine needing(GaugePressure least) {
+    return isToTool()
+        ? with(ToolTold.needing(told, least))
+        : toSplitter(slots, lines.stream().map(line -> line.needing(least)).toList())
+            .alike(count);
+  }
+
   /** Lines with something else told of one of the tools behind them, counted through all of them. */
   static List<ToolLine> withTool(List<ToolLine> lines, int number, UnaryOperator<ToolLine> change) {
     List<ToolLine> changed = new ArrayList<>();

@@ -50,6 +50,13 @@ final class ToolTold {
     return NamedValues.NONE.with(DEMAND, demand).with(LEAST, least);
   }
 
+  /** As one that needs so much at least, or more if that was told. */
+  static NamedValues needing(NamedValues told, GaugePressure least) {
+    boolean isMore =
+        told.find(LEAST).filter(range -> range.most().compareTo(least) >= 0).isPresent();
+    return isMore ? told : told.with(LEAST, Range.exactly(least));
+  }
+
   /** With the highest pressure its maker allows. */
   static NamedValues rated(NamedValues told, GaugePressure rating) {
     Objects.requireNonNull(rating, "rating");

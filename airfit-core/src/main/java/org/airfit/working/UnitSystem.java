@@ -1,5 +1,6 @@
 package org.airfit.working;
 
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -175,6 +176,32 @@ public enum UnitSystem {
    * @return such as "6.2053 bar(g)" beside 6.2054 bar(g)
    */
   public String say(GaugePressure pressure, GaugePressure... others) {
+    return said(pressure, RoundingMode.HALF_EVEN, others);
+  }
+
+  /**
+   * Writes a gauge pressure that something has at least, or from which it goes on: rounded down, so that it is no more.
+   *
+   * @param pressure the pressure
+   * @param others what it is compared with, as by {@link #say(GaugePressure, GaugePressure...)}
+   * @return such as "4.49 bar(g)" of 4.499 bar(g)
+   */
+  public String sayAtLeast(GaugePressure pressure, GaugePressure... others) {
+    return said(pressure, RoundingMode.FLOOR, others);
+  }
+
+  /**
+   * Writes a gauge pressure that something has at most, or up to which it goes: rounded up, so that it is no less.
+   *
+   * @param pressure the pressure
+   * @param others what it is compared with, as by {@link #say(GaugePressure, GaugePressure...)}
+   * @return such as "4.51 bar(g)" of 4.501 bar(g)
+   */
+  public String sayAtMost(GaugePressure pressure, GaugePressure... others) {
+    return said(pressure, RoundingMode.CEILING, others);
+  }
+
+  private String said(GaugePressure pressure, RoundingMode rounding, GaugePressure... others) {
     int decimals = decimals();
     for (GaugePressure other : Objects.requireNonNull(others, "others")) {
       decimals = telling(
@@ -182,9 +209,10 @@ public enum UnitSystem {
           MOST_DECIMALS,
           pressure.pascals() - Objects.requireNonNull(other, "other").pascals(),
           SAME * Math.max(Math.abs(pressure.pascals()), Math.abs(other.pascals())),
-          more -> number(withDecimals(pressure, more)) - number(withDecimals(other, more)));
+          more ->
+              number(withDecimals(pressure, more, rounding)) - number(withDecimals(other, more)));
     }
-    return withDecimals(pressure, decimals);
+    return withDecimals(pressure, decimals, rounding);
   }
 
   /**
@@ -212,11 +240,15 @@ public enum UnitSystem {
   }
 
   private String withDecimals(GaugePressure pressure, int decimals) {
+    return withDecimals(pressure, decimals, RoundingMode.HALF_EVEN);
+  }
+
+  private String withDecimals(GaugePressure pressure, int decimals, RoundingMode rounding) {
     double value = pressure.in(pressureUnit());
     if (!(Math.abs(value) < LARGEST_SAID)) {
       return Digits.told(value) + either(" bar(g)", " psig");
     }
-    return worth(value, decimals + 1, decimals) + either(" bar(g)", " psig");
+    return worth(value, decimals + 1, decimals, rounding) + either(" bar(g)", " psig");
   }
 
   /**
@@ -250,6 +282,38 @@ public enum UnitSystem {
    */
   public String sayBoth(GaugePressure pressure, GaugePressure other) {
     return say(pressure, other) + " (" + other().say(pressure, other) + ")";
+  }
+
+  /**
+   * Writes a gauge pressure that something has at least in these units, and in the other behind it: both rounded down.
+   *
+   * @param pressure the pressure
+   * @param others what it is compared with, as by {@link #say(GaugePressure, GaugePressure...)}
+   * @return such as "6.20 bar(g) (89.9 psig)"
+   */
+  public String sayBothAtLeast(GaugePressure pressure, GaugePressure... others) {
+    return sayAtLeast(pressure, others) + " (" + other().sayAtLeast(pressure, others) + ")";
+  }
+
+  /**
+   * Writes a gauge pressure that something has at most in these units, and in the other behind it: both rounded up.
+   *
+   * @param pressure the pressure
+   * @param others what it is compared with, as by {@link #say(GaugePressure, GaugePressure...)}
+   * @return such as "6.21 bar(g) (90.1 psig)"
+   */
+  public String sayBothAtMost(GaugePressure pressure, GaugePressure... others) {
+    return sayAtMost(pressure, others) + " (" + other().sayAtMost(pressure, others) + ")";
+  }
+
+  /**
+   * Writes a gauge pressure that is not known exactly in these units, and in the other behind it.
+   *
+   * @param range between which pressures it lies
+   * @return such as "80 to 90 psig (5.52 to 6.21 bar(g))"
+   */
+  public String sayBothOfRange(Range<GaugePressure> range) {
+    return sayRange(range) + " (" + other().sayRange(range) + ")";
   }
 
   /**
@@ -479,6 +543,10 @@ public enum UnitSystem {
    * that it is worth.
    */
   private static String worth(double value, int most, int decimals) {
+    return worth(value, most, decimals, RoundingMode.HALF_EVEN);
+  }
+
+  private static String worth(double value, int most, int decimals, RoundingMode rounding) {
     for (int typed = 0; typed <= most; typed++) {
       String text = Digits.fixed(value, typed);
       if (Math.abs(Double.parseDouble(text) - value)
@@ -486,7 +554,19 @@ public enum UnitSystem {
         return text;
       }
     }
-    return Digits.fixed(value, decimals);
+    return turned(Digits.fixed(value, decimals), value, decimals, rounding);
+  }
+
+  /** A number that was rounded, by one of its last digit on the other side of the value if it is rounded elsewhere. */
+  private static String turned(String fixed, double value, int decimals, RoundingMode rounding) {
+    double number = Double.parseDouble(fixed);
+    double last = Math.pow(10.0, -decimals);
+    if (rounding == RoundingMode.FLOOR && number > value) {
+      return Digits.fixed(number - last, decimals);
+    }
+    return rounding == RoundingMode.CEILING && number < value
+        ? Digits.fixed(number + last, decimals)
+        : fixed;
   }
 
   /** With so many decimals at most, and no zeros at their end. */

@@ -134,7 +134,7 @@ class CustomerTest {
   void the_shops_own_mark_is_named_and_none_is_prescribed() {
     Finding marked =
         of(best(Shelf.job().marking("two notches"), Shelf.parts()), Rule.AIR_KEPT_APART);
-    assertThat(marked.reason()).contains("Mark the new ones with two notches.");
+    assertThat(marked.reason()).contains("Mark the new ones: two notches.");
     assertThat(of(best(Shelf.job(), Shelf.parts()), Rule.AIR_KEPT_APART).reason())
         .contains("as your shop does");
     assertThatIllegalArgumentException()

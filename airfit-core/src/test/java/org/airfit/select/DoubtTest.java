@@ -122,7 +122,7 @@ class DoubtTest {
       assertThat(told)
           .contains("So far all that is not known was taken at its worst. At its best:")
           .contains(open.doubts().get(0).inWords(units));
-      assertThat(told.indexOf(units.say(GaugePressure.ofPascals(arriving(3.0, 9.5, 10.0)))))
+      assertThat(told.indexOf(units.sayAtLeast(GaugePressure.ofPascals(arriving(3.0, 9.5, 10.0)))))
           .isBetween(0, told.indexOf("At its best:"));
     }
     Proposal known = only(job(10.0, 10.0, needed, needed), socket(6.0, 6.0), hose(9.5, 9.5));

@@ -513,6 +513,7 @@ final class EveryCombination {
   private Comparator<Proposal> byWhatCounts() {
     return Comparator.comparingLong(this::missed)
         .thenComparingLong(EveryCombination::missingPieces)
+        .thenComparingInt(EveryCombination::faults)
         .thenComparingInt(this::asked)
         .thenComparingInt(this::doubt)
         .thenComparing(Proposal::parts, byCost(job));
@@ -586,6 +587,27 @@ final class EveryCombination {
       }
     }
     return missing;
+  }
+
+  /** How many parts break a rule, each in its place once, on whichever way; how far a hose reaches is measured. */
+  private static int faults(Proposal p) {
+    Requirement job = p.requirement();
+    int faults = 0;
+    for (Placed each : p.assembly().slotParts()) {
+      int broken = 0;
+      for (Stretch stretch : job.layout().stretches()) {
+        if (stretch.line() == each.position().line()) {
+          List<Requirement> ways =
+              job.toEachTool().subList(stretch.firstTool(), stretch.firstTool() + stretch.tools());
+          for (Requirement way : ways) {
+            broken |= Rule.brokenBy(way, each.position(), each.part());
+          }
+        }
+      }
+      int measured = Rule.HOSE_REACHES.bit() | Rule.HOSE_SHORT_ENOUGH.bit();
+      faults += Integer.bitCount(broken & ~measured);
+    }
+    return faults;
   }
 
   /** Of the same parts with different adapters. */

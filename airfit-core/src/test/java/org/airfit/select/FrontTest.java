@@ -82,6 +82,7 @@ class FrontTest {
         List.of(),
         Set.of(),
         Tie.NONE,
+        true,
         null,
         null);
   }
@@ -282,10 +283,10 @@ class FrontTest {
         .with(hose, BAR_ABS, BAR_ABS)
         .atTool(0.0, 3L, 0);
     assertThat(choice.key(5L, 0, 7L))
-        .isEqualTo(
-            new Key(Choice.WHOLE_MISS + 3L + 5L, 0, 1, 0, hose.cost() + 7L, 0, hose.cost() + 7L));
+        .isEqualTo(new Key(
+            Choice.WHOLE_MISS + 3L + 5L, 0, 0, 1, 0, hose.cost() + 7L, 0, hose.cost() + 7L));
     assertThat(choice.unjoined(1).key())
-        .isEqualTo(new Key(2L * Choice.WHOLE_MISS + 3L, 1, 1, 0, hose.cost(), 0, hose.cost()));
+        .isEqualTo(new Key(2L * Choice.WHOLE_MISS + 3L, 1, 0, 1, 0, hose.cost(), 0, hose.cost()));
   }
 
   private static Candidate inLine(Candidate adapter, int line) {
@@ -302,6 +303,7 @@ class FrontTest {
         List.of(),
         adapter.takes(),
         Tie.NONE,
+        true,
         null,
         null);
   }

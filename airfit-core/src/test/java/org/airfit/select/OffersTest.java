@@ -636,6 +636,53 @@ class OffersTest {
         .anySatisfy(remark -> assertThat(remark).startsWith("Looked at the 320 proposals"));
   }
 
+  /**
+   * All 20 x 20 pairs of sockets with the narrow hose cost less than any with the wide one, but in a year that saves
+   * more: by hand it is the wide hose, 15 dearer, with the cheapest socket twice.
+   */
+  @Test
+  void the_least_in_a_year_is_found_behind_hundreds_whose_parts_cost_less() {
+    List<Part> parts = parts(false);
+    parts.removeIf(Part.Socket.class::isInstance);
+    for (int i = 0; i < 20; i++) {
+      parts.add(Shelf.socket(
+          priced("s" + (char) ('a' + i), "10." + (10 + i), ""), "finch", "3/8 NPT female", 9.0));
+    }
+    Offers offers =
+        Offers.of(Shelf.job().build(), Catalogue.of(parts, List.of(TAPE)), year(10.0, 0.01));
+    Offer later = offer(offers, Offer.Aim.LEAST_IN_A_YEAR);
+    assertThat(later.proposal().hose("hose").id()).isEqualTo("wide");
+    assertThat(later.now()).contains(Money.parse("66.70 EUR"));
+    assertThat(later.proposal().requirement()).isEqualTo(Shelf.job().build());
+    assertThat(offer(offers, Offer.Aim.LEAST_NOW).now()).contains(Money.parse("51.70 EUR"));
+    assertThat(offers.isProven())
+        .as("the tape may cost more than the sockets differ")
+        .isFalse();
+    assertThat(offers.remarks())
+        .anyMatch(remark -> remark.startsWith("Looked at the ")
+            && remark.contains(
+                "proposals whose parts cost least or lose less pressure; one behind"));
+  }
+
+  /**
+   * The 40 sockets differ by 1 each, so that the tape decides little: the wide hose with the cheapest socket twice is the
+   * best in a year, 10 x 2 + 3 + 2 + 40 + 1.50, and no other can be.
+   */
+  @Test
+  void the_least_in_a_year_is_proven_where_what_follows_costs_too_much() {
+    List<Part> parts = parts(false);
+    parts.removeIf(Part.Socket.class::isInstance);
+    for (int i = 0; i < 40; i++) {
+      parts.add(Shelf.socket(
+          priced("s" + i, String.valueOf(10 + i), ""), "finch", "3/8 NPT female", 9.0));
+    }
+    Offers offers =
+        Offers.of(Shelf.job().build(), Catalogue.of(parts, List.of(TAPE)), year(10.0, 0.01));
+    Offer later = offer(offers, Offer.Aim.LEAST_IN_A_YEAR);
+    assertThat(later.now()).contains(Money.parse("66.50 EUR"));
+    assertThat(offers.isProven()).isTrue();
+  }
+
   private static final String ASK_FOR_PRICE =
       "A proposal with a piece of unknown price comes behind one of which all prices are known, though it may cost"
           + " less: ask for that price.";

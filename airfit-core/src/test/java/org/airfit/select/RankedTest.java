@@ -176,4 +176,38 @@ class RankedTest {
     assertThat(Money.parse("0.155 USD").shown()).isEqualTo("0.155 USD");
     assertThat(Money.parse("30 JPY").shown()).isEqualTo("30 JPY");
   }
+
+  /** Both sockets are dragged, and of one only there is a guarded one: that is nearer than two open sleeves. */
+  @Test
+  void the_nearest_miss_has_the_fewest_parts_that_break_a_rule_whatever_they_cost() {
+    Requirement job = Shelf.cheapest(
+            Requirement.forTool(FreeAirFlow.ofAnrLitresPerSecond(4.0), GaugePressure.ofBar(5.0))
+                .toolInlet(End.parse("1/4 NPT female")))
+        .outlet(FEMALE)
+        .dragged()
+        .layout(Layout.of(List.of(
+            Slot.hose("first", Length.ofMetres(10.0)),
+            Slot.coupling("bench").ofProfile("finch"),
+            Slot.hose("second", Length.ofMetres(10.0)),
+            Slot.coupling("tool").ofProfile("wren"))))
+        .build();
+    Selection.NothingFits none = (Selection.NothingFits) Selection.of(
+        job,
+        Catalogue.of(List.of(
+            Shelf.socket(priced("finch open", "10 EUR"), "finch", "3/8 NPT female", 9.0),
+            Shelf.socket(
+                priced("finch guarded", "90 EUR").withSleeveGuarded(),
+                "finch",
+                "3/8 NPT female",
+                9.0),
+            Shelf.socket(priced("wren open", "10 EUR"), "wren", "3/8 NPT female", 9.0),
+            Shelf.plug(priced("finch plug", "3 EUR"), "finch", "3/8 NPT female"),
+            Shelf.plug(priced("wren plug", "3 EUR"), "wren", "1/4 NPT male"),
+            Shelf.hose(priced("hose", "20 EUR"), 12.7, 10.0))));
+    Proposal nearest = none.nearest().get(0);
+    assertThat(nearest.unmet()).extracting(Finding::rule).containsExactly(Rule.SLEEVE_GUARDED);
+    assertThat(nearest.socket("bench").id()).isEqualTo("finch guarded");
+    assertThat(nearest.unmet().get(0).reason())
+        .isEqualTo("part wren open has an open sleeve that an edge can pull back.");
+  }
 }

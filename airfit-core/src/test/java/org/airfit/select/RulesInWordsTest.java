@@ -369,7 +369,12 @@ class RulesInWordsTest {
   void what_is_not_known_is_told_at_worst_and_at_best() {
     Proposal met = shown(Shelf.job(), usualWith(ranged(9.0, 12.0)));
     assertThat(said(met, Rule.AIR_AT_TOOL))
-        .isEqualTo("Air at the tool: met. The tool has at least " + atTool(met)
+        .as("rounded down: it is said to have so much at least")
+        .isEqualTo("Air at the tool: met. The tool has at least "
+            + met.result()
+                .fold(
+                    delivered -> UnitSystem.SI.sayAtLeast(delivered.atToolGauge()),
+                    starved -> "none")
             + ", it needs 6.2 bar(g) at 10 L/s ANR.");
     Requirement.Builder more = Requirement.forTool(
             new Range<>(
@@ -382,7 +387,7 @@ class RulesInWordsTest {
         .reach(Length.ofMetres(10.0));
     Proposal miss = shown(more, usual());
     String best = miss.resultAtBest()
-        .fold(delivered -> UnitSystem.SI.say(delivered.atToolGauge()), starved -> "none");
+        .fold(delivered -> UnitSystem.SI.sayAtMost(delivered.atToolGauge()), starved -> "none");
     assertThat(said(miss, Rule.AIR_AT_TOOL))
         .isEqualTo("Air at the tool: NOT MET. The tool has only " + best
             + " at best, it needs 6 bar(g) to 6.2 bar(g) at 20 L/s ANR to 22 L/s ANR. The"
@@ -426,13 +431,32 @@ class RulesInWordsTest {
         .endsWith(" That is advice, not law: ask what holds at this place.");
   }
 
+  /** Two of 10 m reach 10.01 m to 12 m. */
+  private static final String JOINED =
+      " 2 × hose reach when they are joined: put so many hoses into the line,"
+          + " with a coupling between two, and see what air is left.";
+
+  /** The hose of 10 m has air enough, but 12 m of it were not reckoned; 4 of it reach 40 m, and 5 are not advised. */
+  @Test
+  void with_a_hose_that_is_too_short_the_air_is_no_answer() {
+    Requirement.Builder far = Shelf.job().reach(Length.ofMetres(12.0));
+    String air = said(far, usual(), Rule.AIR_AT_TOOL);
+    assertThat(air)
+        .startsWith("Air at the tool: ask. With a hose that is too short the tool has ")
+        .endsWith(" What the length that is lacking loses is not reckoned.");
+    assertThat(said(Shelf.job().reach(Length.ofMetres(40.0)), usual(), Rule.HOSE_REACHES))
+        .contains(" 4 × hose reach when they are joined: ");
+    assertThat(said(Shelf.job().reach(Length.ofMetres(40.1)), usual(), Rule.HOSE_REACHES))
+        .endsWith(" needed: too short.");
+  }
+
   @Test
   void the_lengths_of_all_hoses_are_told_beside_what_is_needed() {
     String rule = "Hose reaches: ";
     assertThat(said(Shelf.job(), usual(), Rule.HOSE_REACHES))
         .isEqualTo(rule + "met. 10 m of hose, 10 m needed.");
     assertThat(said(Shelf.job().reach(Length.ofMetres(10.5)), usual(), Rule.HOSE_REACHES))
-        .isEqualTo(rule + "NOT MET. 10 m of hose, 10.5 m needed: too short.");
+        .isEqualTo(rule + "NOT MET. 10 m of hose, 10.5 m needed: too short." + JOINED);
     assertThat(said(
             laid(Slot.coupling("outlet"))
                 .outlet(End.parse("3/8 NPT male"))
@@ -454,7 +478,7 @@ class RulesInWordsTest {
             usual(),
             Rule.HOSE_REACHES))
         .isEqualTo("Hose reaches: NOT MET. 10 m of hose, 11 m needed: too short; 10 m of hose, 1 m"
-            + " needed.");
+            + " needed." + JOINED);
   }
 
   /** A hose of which one length is wanted, neither more nor less, is not needed to be so long. */
@@ -474,14 +498,15 @@ class RulesInWordsTest {
       8 to 10 m    | met. 10 m of hose, 8 m to 10 m needed.
       8 to 10.01 m | ask. 10 m of hose, 8 m to 10.01 m needed. It turns at 10 m…
       10 to 12 m   | ask. 10 m of hose, 10 m to 12 m needed. It turns at 10 m…
-      10.01 to 12 m | NOT MET. 10 m of hose, 10.01 m to 12 m needed: too short.
+      10.01 to 12 m | NOT MET. 10 m of hose, 10.01 m to 12 m needed: too short.+
       """)
   void a_reach_that_is_a_range_is_met_broken_or_turns_at_the_length_of_the_hose(
       String reach, String said) {
     assertThat(
             said(Shelf.job().reach(Range.parse(reach, Length::parse)), usual(), Rule.HOSE_REACHES))
         .isEqualTo("Hose reaches: "
-            + said.replace("…", ": up to there it reaches. Measure how far it is."));
+            + said.replace("…", ": up to there it reaches. Measure how far it is.")
+                .replace("+", JOINED));
   }
 
   @Test
@@ -653,6 +678,22 @@ class RulesInWordsTest {
         .map(line -> line.quantity() + " " + line.name() + ": "
             + line.reason().replaceAll(", pressure loss [0-9.]+ bar", ""))
         .toList();
+  }
+
+  @Test
+  void a_plug_on_a_tool_with_a_whip_hose_of_its_own_stands_on_that() {
+    assertThat(reasons(shown(Shelf.job().impactTool().whipHose(), usual())))
+        .contains("1 tool plug: on the whip hose of the tool, into socket");
+  }
+
+  @Test
+  void of_ends_that_do_not_mate_those_are_told_that_do_not() {
+    String ends = said(Shelf.job().outlet(End.parse("M5 male")), usual(), Rule.ENDS_MATE);
+    assertThat(ends)
+        .startsWith(
+            "Ends mate: NOT MET. outlet to socket: M5 male and 3/8 NPT female are not joined. ")
+        .doesNotContain("straight to")
+        .doesNotContain("plug to hose");
   }
 
   @Test

@@ -359,7 +359,7 @@ class ServiceInWordsTest {
             Rule.AIR_KEPT_APART))
         .isEqualTo(none
             + "dry air. There already, and not marked for either kind: nipple; see that no oiled"
-            + " air ever went through. Mark the new ones with a blue band.");
+            + " air ever went through. Mark the new ones: a blue band.");
     assertThat(said(
             with(
                 dry,

@@ -9,6 +9,7 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Velocity;
@@ -228,5 +229,29 @@ class UnitSystemTest {
     assertThat(UnitSystem.SI.say(PressureDrop.ofPascals(1.0e-6)))
         .as("what a difference of two sums rounds off is no loss")
         .isEqualTo("0 bar");
+  }
+
+  /** By hand: 4.499 bar is not 4.50 bar at least, nor 4.501 bar at most; what was typed stays as it was typed. */
+  @Test
+  void at_least_is_rounded_down_and_at_most_up() {
+    GaugePressure below = GaugePressure.ofBar(4.4996);
+    GaugePressure above = GaugePressure.ofBar(4.5004);
+    assertThat(UnitSystem.SI.say(below)).isEqualTo("4.50 bar(g)");
+    assertThat(UnitSystem.SI.sayAtLeast(below)).isEqualTo("4.49 bar(g)");
+    assertThat(UnitSystem.SI.sayAtMost(below)).isEqualTo("4.50 bar(g)");
+    assertThat(UnitSystem.SI.sayAtLeast(above)).isEqualTo("4.50 bar(g)");
+    assertThat(UnitSystem.SI.sayAtMost(above)).isEqualTo("4.51 bar(g)");
+    assertThat(UnitSystem.SI.sayAtLeast(GaugePressure.parse("4.5 bar(g)"))).isEqualTo("4.5 bar(g)");
+    assertThat(UnitSystem.SI.sayAtMost(GaugePressure.parse("4.5 bar(g)"))).isEqualTo("4.5 bar(g)");
+    assertThat(UnitSystem.US.sayBothAtLeast(GaugePressure.ofPsi(83.4712)))
+        .isEqualTo("83.4 psig (5.75 bar(g))");
+    assertThat(UnitSystem.US.sayBothAtMost(GaugePressure.ofPsi(83.4712)))
+        .isEqualTo("83.5 psig (5.76 bar(g))");
+    assertThat(UnitSystem.US.sayAtLeast(GaugePressure.ofPsi(90.003), GaugePressure.ofPsi(90.0)))
+        .as("more than what it is compared with")
+        .isEqualTo("90.003 psig");
+    assertThat(UnitSystem.US.sayBothOfRange(
+            new Range<>(GaugePressure.ofPsi(85.0), GaugePressure.ofPsi(90.0))))
+        .isEqualTo("85 to 90 psig (5.86 to 6.21 bar(g))");
   }
 }

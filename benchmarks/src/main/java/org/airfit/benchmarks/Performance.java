@@ -55,22 +55,31 @@ public final class Performance {
 
   private final Map<String, Figure> figures = new TreeMap<>();
 
-  private Performance() {}
+  private final boolean rehearses;
+
+  private Performance(boolean rehearses) {
+    this.rehearses = rehearses;
+  }
 
   /**
    * Runs the benchmarks.
    *
-   * @param args {@code smoke}, or {@code measure} and the folder of the documents
+   * @param args {@code smoke}; or {@code measure} and the folder of the documents; or {@code rehearse} and a folder, for the
+   *     same page from one short look at each, whose figures are worth nothing
    * @throws RunnerException if a benchmark fails
    * @throws IOException if a document cannot be written
+   * @throws InterruptedException if it is interrupted
    */
-  public static void main(String[] args) throws RunnerException, IOException {
+  public static void main(String[] args) throws RunnerException, IOException, InterruptedException {
     if (args.length == 1 && args[0].equals("smoke")) {
       smoke();
     } else if (args.length == 2 && args[0].equals("measure")) {
-      new Performance().measure(Path.of(args[1]));
+      new Performance(false).measure(Path.of(args[1]));
+    } else if (args.length == 2 && args[0].equals("rehearse")) {
+      new Performance(true).measure(Path.of(args[1]));
     } else {
-      System.err.println("Usage: Performance smoke | Performance measure FOLDER");
+      System.err.println(
+          "Usage: Performance smoke | Performance measure FOLDER | Performance rehearse FOLDER");
       System.exit(2);
     }
   }
@@ -92,7 +101,7 @@ public final class Performance {
     System.out.println(new Runner(options.build()).run().size() + " benchmarks ran");
   }
 
-  private void measure(Path folder) throws RunnerException, IOException {
+  private void measure(Path folder) throws RunnerException, IOException, InterruptedException {
     for (Group group : GROUPS) {
       ChainedOptionsBuilder options = new OptionsBuilder()
           .include(group.include)
@@ -100,6 +109,13 @@ public final class Performance {
           .addProfiler(GCProfiler.class)
           .verbosity(VerboseMode.NORMAL);
       group.params.forEach((name, values) -> options.param(name, values.toArray(String[]::new)));
+      if (rehearses) {
+        options
+            .forks(1)
+            .warmupIterations(0)
+            .measurementIterations(1)
+            .measurementTime(TimeValue.milliseconds(10));
+      }
       new Runner(options.build()).run().forEach(this::keep);
     }
     Files.createDirectories(folder.resolve("performance"));
@@ -118,7 +134,7 @@ public final class Performance {
         "profiles",
         "PlugBenchmark.verdictAndChance profileCount",
         "kind=DEVIATION wearMm=0.0");
-    Files.writeString(folder.resolve("performance.md"), document());
+    Files.writeString(folder.resolve("performance.md"), document(ProgramStart.measure()));
   }
 
   private void keep(RunResult run) {
@@ -207,7 +223,7 @@ public final class Performance {
     return both / squares;
   }
 
-  private String document() throws IOException {
+  private String document(ProgramStart.Medians program) throws IOException {
     Figure haaland = figure("FrictionBenchmark.haaland");
     Figure colebrook = figure("FrictionBenchmark.colebrook");
     Figure number = figure("RunBenchmark.number", ISOTHERMAL);
@@ -284,6 +300,9 @@ public final class Performance {
         1.2);
     table.ratio(
         "psi to bar over a multiplication", figure("QuantityBenchmark.psiToBar"), multiply, 1.2);
+    table.process("a JVM that does nothing, as a whole process", program.empty(), Double.NaN);
+    table.process("program of the job sheets, from start to page", program.plain(), 450.0e6);
+    table.process("the same with an archive of its classes", program.archived(), 300.0e6);
     return new String(
             Performance.class.getResourceAsStream("performance.md").readAllBytes(),
             java.nio.charset.StandardCharsets.UTF_8)
@@ -341,7 +360,11 @@ public final class Performance {
     private final StringBuilder rows =
         new StringBuilder("| what | measured | wanted | |\n| --- | --- | --- | --- |\n");
 
-    private void row(String what, String measured, String wanted, boolean met) {
+    private void row(String what, String measured, String wanted, boolean isMet) {
+      row(what, measured, wanted, isMet ? "met" : "not met");
+    }
+
+    private void row(String what, String measured, String wanted, String verdict) {
       rows.append("| ")
           .append(what)
           .append(" | ")
@@ -349,7 +372,7 @@ public final class Performance {
           .append(" | ")
           .append(wanted)
           .append(" | ")
-          .append(met ? "met" : "not met")
+          .append(verdict)
           .append(" |\n");
     }
 
@@ -366,6 +389,14 @@ public final class Performance {
       String measured = inUnit(figure.nanoseconds)
           + (Double.isNaN(figure.error) ? "" : " ± " + inUnit(figure.error));
       row(what, measured, "at most " + inUnit(most), figure.nanoseconds <= most);
+    }
+
+    void process(String what, double median, double most) {
+      row(
+          what,
+          inUnit(median),
+          Double.isNaN(most) ? "" : "at most " + inUnit(most),
+          Double.isNaN(most) ? "" : median <= most ? "met" : "not met");
     }
 
     void bytes(String what, Figure figure, double most) {
@@ -388,9 +419,12 @@ public final class Performance {
       if (nanoseconds < 1.0e3) {
         return Performance.said("%.3g ns", nanoseconds);
       }
-      return nanoseconds < 1.0e6
-          ? Performance.said("%.3g µs", nanoseconds / 1.0e3)
-          : Performance.said("%.3g ms", nanoseconds / 1.0e6);
+      if (nanoseconds < 1.0e6) {
+        return Performance.said("%.3g µs", nanoseconds / 1.0e3);
+      }
+      return nanoseconds < 1.0e9
+          ? Performance.said("%.3g ms", nanoseconds / 1.0e6)
+          : Performance.said("%.3g s", nanoseconds / 1.0e9);
     }
 
     @Override

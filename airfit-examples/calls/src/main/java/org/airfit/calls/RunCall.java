@@ -132,8 +132,10 @@ final class RunCall {
             ? OnScreen.arrives(sheet, result)
             : result.<String>fold(
                 delivered -> "At the tool "
-                    + (sheet.requirement().isExact() ? "" : "at least ")
-                    + units.sayBoth(delivered.atToolGauge()) + ".",
+                    + (sheet.requirement().isExact()
+                        ? units.sayBoth(delivered.atToolGauge())
+                        : "at least " + units.sayBothAtLeast(delivered.atToolGauge()))
+                    + ".",
                 starved -> OnScreen.arrives(sheet, starved)));
     AbsolutePressure atmosphere = sheet.job().atmosphere();
     answer.put("atSupply", Shown.pressure(atSupply(result), atmosphere, units));

@@ -21,6 +21,7 @@ import org.airfit.files.Document;
 import org.airfit.files.Json;
 import org.airfit.files.NetworkFile;
 import org.airfit.files.NetworkJob;
+import org.airfit.files.Printable;
 import org.airfit.files.Refusal;
 import org.airfit.files.WrongFileException;
 import org.airfit.jobsheet.NetworkSheet;
@@ -113,12 +114,11 @@ final class Answers implements Answering {
   }
 
   private static Problem away(Exception cause) {
-    Problem problem = new Problem(
+    return new Problem(
         503,
         "stock",
-        "The stock does not answer, or holds no shop yet; try again, or tell who runs it.");
-    problem.initCause(cause);
-    return problem;
+        "The stock does not answer, or holds no shop yet; try again, or tell who runs it.",
+        cause);
   }
 
   private static Answer ok(Map<String, Object> object) {
@@ -189,20 +189,42 @@ final class Answers implements Answering {
 
   /** The parts of the shop are known by their ids, where no others are told. */
   private Map<String, Object> run(Map<String, Object> body)
-      throws RefusedException, SQLException, WrongFileException {
+      throws Problem, RefusedException, SQLException, WrongFileException {
     Map<String, Object> asked = new LinkedHashMap<>(body);
-    Set<String> named = new LinkedHashSet<>();
+    Map<String, String> named = new LinkedHashMap<>();
     if (asked.get("elements") instanceof List<?> elements) {
-      for (Object element : elements) {
-        if (element instanceof Map<?, ?> fields && fields.get("part") instanceof String id) {
-          named.add(id);
+      for (int i = 0; i < elements.size(); i++) {
+        if (elements.get(i) instanceof Map<?, ?> fields
+            && fields.get("part") instanceof String id) {
+          named.putIfAbsent(id, "elements[" + (i + 1) + "].part");
         }
       }
     }
     if (!named.isEmpty() && !asked.containsKey(CATALOGUE)) {
-      asked.put(CATALOGUE, house.only(named));
+      Map<String, Object> some = house.only(named.keySet());
+      requireThere(named, some);
+      asked.put(CATALOGUE, some);
     }
     return Calls.answer("run", asked);
+  }
+
+  /** A catalogue of those parts alone that are named would be said to have no others. */
+  private static void requireThere(Map<String, String> named, Map<String, Object> some)
+      throws Problem {
+    Set<String> missing = new LinkedHashSet<>(named.keySet());
+    if (some.get("parts") instanceof List<?> parts) {
+      for (Object part : parts) {
+        if (part instanceof Map<?, ?> fields) {
+          missing.remove(String.valueOf(fields.get("id")));
+        }
+      }
+    }
+    for (String id : missing) {
+      throw Problem.field(
+          String.valueOf(named.get(id)),
+          "\"" + Printable.line(id) + "\" is no part of the stock that air goes through",
+          "the id of one of the parts in /stock/catalogue.json");
+    }
   }
 
   /** The parts are chosen from the stock of the shop, where the job names no other catalogue. */

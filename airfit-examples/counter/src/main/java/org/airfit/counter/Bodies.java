@@ -50,7 +50,7 @@ final class Bodies {
       throw wrong("goes beyond a limit" + place(e) + ": lists and objects stand at most " + DEEPEST
           + " deep in each other, and a number has at most " + LONGEST_NUMBER + " digits");
     } catch (JsonProcessingException e) {
-      throw wrong("is no JSON" + place(e));
+      throw wrong("is no JSON, or has a field twice," + place(e));
     } catch (IOException e) {
       throw wrong("is no JSON in UTF-8");
     }

@@ -270,7 +270,7 @@ final class Guard extends Handler.Abstract {
                 if (computes && failure instanceof TimeoutException) {
                   work.cancel(/* mayInterruptIfRunning= */ true); // nobody waits for it any more
                 }
-                refuse(problem(failure));
+                refuse(problem(failure, computes));
               }
               return true;
             })
@@ -288,7 +288,7 @@ final class Guard extends Handler.Abstract {
       return false;
     }
 
-    private Problem problem(Throwable failure) {
+    private Problem problem(Throwable failure, boolean computes) {
       if (failure instanceof Problem problem) {
         if (problem.status() >= 500) {
           FAULTS.log(System.Logger.Level.WARNING, what, problem.getCause());
@@ -299,9 +299,13 @@ final class Guard extends Handler.Abstract {
         return new Problem(
             503,
             "too-slow",
-            "The answer was not ready within " + inWords(settings.longest())
-                + " and was given up; ask for less: fewer parts to choose, a catalogue of fewer articles (those of"
-                + " the kinds and sizes in question, as one of the files), a smaller network.");
+            computes
+                ? "The answer was not ready within " + inWords(settings.longest())
+                    + " and was given up; ask for less: fewer parts to choose, a catalogue of fewer articles (those of"
+                    + " the kinds and sizes in question, as one of the files), a smaller network. Where /health does"
+                    + " not answer either, it is the stock that does not; tell who runs it."
+                : "The stock did not answer within " + inWords(settings.longest())
+                    + "; ask again, a reservation by the same reference, or tell who runs it.");
       }
       FAULTS.log(System.Logger.Level.ERROR, what, failure);
       return new Problem(500, "fault", "Something failed here; it is noted.");

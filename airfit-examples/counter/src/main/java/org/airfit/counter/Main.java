@@ -8,6 +8,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -44,6 +45,7 @@ public final class Main {
         --page FILE      the counter page to serve, airfit-served.html
       It ends with 0 where all was done, with 1 where rows of a table were rejected and the others stored, and
       with 2 where nothing was done.
+      help, or --help, prints this.
       Where others can reach the service, a token of 16 letters or more stands in the variable AIRFIT_TOKEN.
       """;
 
@@ -102,10 +104,16 @@ public final class Main {
         measure(Optional.ofNullable(options.get("--database")), measured, out);
         return 0;
       }
+      if (command.equals("help") || List.of(args).equals(List.of("--help"))) {
+        out.print(USAGE);
+        return 0;
+      }
+      requireCommand(command + " " + words.size());
       String url = options.getOrDefault("--database", Database.embedded(Path.of("airfit-stock")));
-      if (command.equals("load") && words.size() > 1) {
+      if (command.equals("load")) {
         requireTable(Path.of(words.get(1)));
       }
+      Settings settings = settings(options, token);
       try (Database database = Database.open(url)) {
         Stock stock = Stock.of(database, Clock.systemUTC());
         return switch (command + " " + words.size()) {
@@ -113,9 +121,8 @@ public final class Main {
           case "load 2" -> load(stock, Path.of(words.get(1)), Optional.empty(), out, err);
           case "load 3" ->
             load(stock, Path.of(words.get(1)), Optional.of(Path.of(words.get(2))), out, err);
-          case "serve 1" ->
-            serve(stock, Shelf.of(database, Clock.systemUTC()), settings(options, token), out);
-          default -> throw new IllegalArgumentException("tell one of these:\n" + USAGE);
+          case "serve 1" -> serve(stock, Shelf.of(database, Clock.systemUTC()), settings, out);
+          default -> throw new IllegalStateException(command + " is no command");
         };
       }
     } catch (InvalidPathException e) {
@@ -129,6 +136,12 @@ public final class Main {
     return 2;
   }
 
+  private static void requireCommand(String command) {
+    if (!List.of("shop 3", "load 2", "load 3", "serve 1").contains(command)) {
+      throw new IllegalArgumentException("tell one of these:\n" + USAGE);
+    }
+  }
+
   private static Settings settings(Map<String, String> options, @Nullable String token) {
     String port = options.getOrDefault("--port", String.valueOf(USUAL_PORT));
     if (!port.matches("[0-9]{1,5}")) {
@@ -139,9 +152,15 @@ public final class Main {
             options.getOrDefault("--address", Settings.THIS_MACHINE),
             Integer.parseInt(port),
             Optional.ofNullable(token).filter(word -> !word.isEmpty()));
-    return options.containsKey("--page")
-        ? settings.withPage(Path.of(options.get("--page")))
-        : settings;
+    if (!options.containsKey("--page")) {
+      return settings;
+    }
+    Path page = Path.of(options.get("--page"));
+    if (!Files.isRegularFile(page)) {
+      throw new IllegalArgumentException("page must be a file that is there, such as"
+          + " airfit-served.html of airfit-examples/browser/page, was " + page);
+    }
+    return settings.withPage(page);
   }
 
   /** Looks for a table before a database is opened for it. */
@@ -202,7 +221,11 @@ public final class Main {
   }
 
   private static int serve(Stock stock, Shelf shelf, Settings settings, PrintStream out)
-      throws IOException, InterruptedException {
+      throws IOException, InterruptedException, SQLException {
+    if (stock.version() == 0) {
+      throw new IllegalArgumentException("database must hold a shop to be served, holds none;"
+          + " tell it first: airfit-counter shop CATALOGUE.json CURRENCY");
+    }
     try (CounterService service = CounterService.start(settings, stock, shelf)) {
       out.println("http://" + settings.address() + ":" + service.port() + "/");
       service.join();
@@ -241,6 +264,20 @@ public final class Main {
 
   private static void measure(Stock stock, int articles, Path file, PrintStream out)
       throws SQLException, WrongFileException, IOException {
+    for (String round : List.of("first", "again", "with other prices")) {
+      Files.writeString(file, invented(articles, round.endsWith("prices") ? 1 : 0));
+      long began = System.nanoTime();
+      Duration before = cpu();
+      LoadReport report = stock.load(file);
+      out.println(round + ": " + report + ", " + took(began, before));
+    }
+    long began = System.nanoTime();
+    Duration before = cpu();
+    int parts = stock.catalogue().parts().parts().size();
+    out.println("read as one catalogue: " + parts + " parts, " + took(began, before));
+  }
+
+  private static String invented(int articles, int dearer) {
     StringBuilder table =
         new StringBuilder("kind,id,name,price,quantity,end,otherEnd,bore,length,wall,rated\n");
     for (int i = 0; i < articles; i++) {
@@ -250,23 +287,23 @@ public final class Main {
           .append(",Adapter ")
           .append(i)
           .append(',')
-          .append(1 + i % 90)
+          .append(dearer + 1 + i % 90)
           .append('.')
           .append(10 + i % 90)
           .append(',')
           .append(i % 500)
           .append(",1/4 NPT male,3/8 NPT female,8 mm,40 mm,drawn copper or brass,16 bar(g)\n");
     }
-    Files.writeString(file, table);
-    for (String round : List.of("first", "again")) {
-      long began = System.nanoTime();
-      LoadReport report = stock.load(file);
-      out.println(
-          round + ": " + report + ", " + (System.nanoTime() - began) / NANOS_PER_MILLI + " ms");
-    }
-    long began = System.nanoTime();
-    int parts = stock.catalogue().parts().parts().size();
-    out.println("read as one catalogue: " + parts + " parts, "
-        + (System.nanoTime() - began) / NANOS_PER_MILLI + " ms");
+    return table.toString();
+  }
+
+  private static String took(long began, Duration before) {
+    return (System.nanoTime() - began) / NANOS_PER_MILLI + " ms, "
+        + cpu().minus(before).toMillis() + " ms of CPU";
+  }
+
+  /** What all threads of this process took, compiling and collecting too; 0 where nobody knows. */
+  private static Duration cpu() {
+    return ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
   }
 }

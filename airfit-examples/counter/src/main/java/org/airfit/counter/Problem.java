@@ -2,6 +2,7 @@ package org.airfit.counter;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Why a question is not answered, as RFC 9457 writes it. */
 final class Problem extends Exception {
@@ -25,7 +26,19 @@ final class Problem extends Exception {
    * @param detail what is wrong with this question, and what to do
    */
   Problem(int status, String kind, String detail) {
-    super(shortened(detail), null, false, false);
+    this(status, kind, detail, null);
+  }
+
+  /**
+   * Makes one of something that failed here, which is noted and never told.
+   *
+   * @param status the status of HTTP
+   * @param kind a word for it, the same for all of its kind
+   * @param detail what is wrong, and what to do
+   * @param cause what failed; null where nothing did
+   */
+  Problem(int status, String kind, String detail, @Nullable Throwable cause) {
+    super(shortened(detail), cause, false, false);
     this.status = status;
     this.kind = kind;
   }

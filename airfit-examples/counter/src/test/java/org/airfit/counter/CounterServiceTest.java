@@ -125,6 +125,48 @@ class CounterServiceTest {
     return Files.readString(Path.of("..", "networks", "header-leak.csv"));
   }
 
+  @Test
+  void a_part_that_the_stock_does_not_have_is_told_with_its_place() throws Exception {
+    HttpResponse<String> answer = till.post(
+        "/run",
+        Map.of(
+            "supply", "90 psig",
+            "flow", "20 scfm",
+            "elements", List.of(Map.of("part", "S-10"), Map.of("part", "NOPE"))));
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(MAPPER.readTree(answer.body()).path("detail").asText())
+        .startsWith("elements[2].part: \"NOPE\" is no part of the stock that air goes through;")
+        .doesNotContain("it has no parts");
+  }
+
+  @Test
+  void a_field_that_stands_twice_is_told() throws Exception {
+    assertThat(till.post("/mating", "{\"one\": \"a\", \"one\": \"b\"}").body())
+        .contains("is no JSON, or has a field twice, at line 1, column 19");
+  }
+
+  /** It was a fault of the program, 500, and ended a service at its start. */
+  @Test
+  void a_stock_that_does_not_answer_is_told_as_such() throws Exception {
+    Database away = Database.open(Database.embedded(folder.resolve("away")));
+    try (CounterService other = CounterService.start(
+        Settings.usual(),
+        Stock.of(away, Clock.systemUTC()),
+        Shelf.of(away, Clock.systemUTC()))) { // no shop yet
+      Till asks = new Till(other.port());
+      for (HttpResponse<String> answer :
+          List.of(asks.get("/stock/catalogue.json"), asks.post("/identify", HAND))) {
+        assertThat(answer.statusCode()).isEqualTo(503);
+        assertThat(answer.headers().firstValue("Retry-After")).isPresent();
+        assertThat(answer.body()).contains("urn:airfit:stock", "holds no shop yet");
+      }
+      assertThat(asks.get("/health").statusCode()).isEqualTo(200);
+      assertThat(asks.post("/mating", ENDS).statusCode()).isEqualTo(200);
+    } finally {
+      away.close();
+    }
+  }
+
   /** A tool of fixed flow at the slipway gets its air there, but at less than it needs. */
   @Test
   void air_at_too_little_pressure_is_not_called_enough() throws Exception {
@@ -393,6 +435,26 @@ class CounterServiceTest {
       }
     }
     assertThat(asked).as("every path was asked").isEqualTo(served);
+  }
+
+  @Test
+  void what_is_refused_of_any_question_is_documented_too() throws Exception {
+    JsonNode document = MAPPER.readTree(till.get("/openapi.json").body());
+    assertThat(document.at("/paths/~1/get/responses/404").isObject())
+        .as("no page is served")
+        .isTrue();
+    for (JsonNode path : document.path("paths")) {
+      for (JsonNode operation : path) {
+        JsonNode refused = operation.path("responses").path("default").path("content");
+        assertThat(refused.has("application/problem+json")).isTrue();
+        assertThat(till.get("/reservations").statusCode()).isEqualTo(405);
+        assertValid(
+            document,
+            refused.path("application/problem+json").path("schema"),
+            till.get("/reservations").body(),
+            "405");
+      }
+    }
   }
 
   private static void assertValid(JsonNode document, JsonNode schema, String json, String where)

@@ -93,6 +93,35 @@ class MainTest {
   }
 
   @Test
+  void a_wrong_word_makes_no_database() {
+    for (List<String> words : List.of(
+        List.<String>of(),
+        List.of("frobnicate"),
+        List.of("load"),
+        List.of("serve", "--port", "1x"),
+        List.of("serve", "--page", folder.resolve("none.html").toString()))) {
+      Told refused = run(words.toArray(String[]::new));
+      assertThat(refused.code()).isEqualTo(2);
+      assertThat(refused.err()).isNotEmpty();
+      assertThat(folder.resolve("stock")).doesNotExist();
+    }
+    assertThat(run("serve", "--page", "none.html").err().strip())
+        .startsWith("page must be a file that is there, such as airfit-served.html")
+        .endsWith("was none.html");
+    assertThat(run("help").out()).contains("airfit-counter serve");
+    assertThat(run("help").code()).isZero();
+  }
+
+  @Test
+  void without_a_shop_nothing_is_served() {
+    Told refused = run("serve", "--port", "0");
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.err().strip())
+        .isEqualTo("database must hold a shop to be served, holds none; tell it first:"
+            + " airfit-counter shop CATALOGUE.json CURRENCY");
+  }
+
+  @Test
   void what_another_process_has_open_is_told_with_what_to_do() throws Exception {
     assertThat(run("shop", BOATYARD.toString(), "USD").code()).isZero();
     Path table = folder.resolve("articles.csv");

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ReferenceSet;
@@ -26,7 +27,27 @@ public final class CatalogueFile {
   public static ShopCatalogue read(Document document) throws WrongFileException {
     Field root = Field.of(document);
     String name = root.field("catalogue", "the name of the catalogue").text();
-    ReferenceSet set = profiles(document, root, name);
+    return read(root, name, profiles(document, root, name));
+  }
+
+  /**
+   * Reads a catalogue whose profiles a program has, such as one row of a price list after the other.
+   *
+   * @param document the fields of a catalogue without {@code profiles} and {@code profileSet}
+   * @param set the profiles
+   * @return the catalogue
+   * @throws WrongFileException if a field is missing, misspelt or refused
+   */
+  public static ShopCatalogue read(Document document, ReferenceSet set) throws WrongFileException {
+    Field root = Field.of(document);
+    return read(
+        root,
+        root.field("catalogue", "the name of the catalogue").text(),
+        Objects.requireNonNull(set, "set"));
+  }
+
+  private static ShopCatalogue read(Field root, String name, ReferenceSet set)
+      throws WrongFileException {
     Optional<Field> currency = root.find("currency");
     Optional<String> money =
         currency.isPresent() ? Optional.of(currency.get().text()) : Optional.empty();
@@ -74,7 +95,7 @@ public final class CatalogueFile {
 
   /** {@return the words for the kinds of what stands in the list "parts"} */
   public static List<String> partKinds() {
-    return List.copyOf(PartFields.kinds());
+    return PartFields.kinds();
   }
 
   /** {@return the words for the kinds of what stands in the list "accessories"} */

@@ -1,6 +1,7 @@
 package org.airfit.files;
 
 import java.util.List;
+import java.util.function.Function;
 import org.airfit.joint.End;
 
 /** Reads how a part ends, and keeps what its writer ought to know because it may be meant otherwise. */
@@ -10,7 +11,13 @@ final class EndField {
 
   /** The end that a field names; what {@link End#remarkOn} says of it joins the remarks, with its place. */
   static End in(Field field, List<String> remarks) throws WrongFileException {
-    End end = field.as(End::parse);
+    return in(field, End::parse, remarks);
+  }
+
+  /** The same, read by somebody who may have read the same text before. */
+  static End in(Field field, Function<String, End> parser, List<String> remarks)
+      throws WrongFileException {
+    End end = field.as(parser);
     String typed = field.text();
     End.remarkOn(typed)
         .ifPresent(remark -> remarks.add(

@@ -27,6 +27,8 @@ record JsonSlip(String place, String complaint) {
   private static final Pattern WORD =
       Pattern.compile("^[\\p{L}\\p{N}_.-]{1,30}|^\"[^\"\\n]{0,30}\"?|^.");
 
+  private static final Pattern LAST_TEXT = Pattern.compile("(\"[^\"\\n]{0,30}\")\\s*$");
+
   /** No complaint needs more of the text around it. */
   private static final int AROUND = 200;
 
@@ -72,10 +74,22 @@ record JsonSlip(String place, String complaint) {
     if (before.stripTrailing().endsWith(",") && behind.startsWith("]")) {
       return "the comma in front of ] is one too many";
     }
+    if (behind.startsWith("'")) {
+      return "a single quotation mark; type the double one, \", on both sides of a text";
+    }
+    if (behind.startsWith("/") || behind.startsWith("#")) {
+      return "a remark is a field whose name begins with //, such as \"//\": \"asked Tuesday\"";
+    }
     if (told.contains("was expecting comma")) {
-      return "a comma is missing in front of " + word(behind);
+      return behind.startsWith(":")
+          ? "a ] is missing in front of " + lastText(before) + ", where a list ends"
+          : "a comma is missing in front of " + word(behind);
     }
     if (told.contains("was expecting double-quote to start field name")) {
+      if (behind.startsWith("{") || behind.startsWith("[")) {
+        return "the name of a field is missing in front of " + behind.charAt(0)
+            + "; what holds several things without names is a list, and begins with [";
+      }
       return behind.startsWith("}")
           ? "the comma in front of } is one too many"
           : "the name of a field goes in quotation marks, was " + word(behind);
@@ -91,6 +105,12 @@ record JsonSlip(String place, String complaint) {
       return "it ends too soon; a quotation mark, ] or } is not closed";
     }
     return told;
+  }
+
+  /** The text that stands last, with its quotation marks. */
+  private static String lastText(String before) {
+    Matcher last = LAST_TEXT.matcher(before);
+    return last.find() ? last.group(1) : "the colon";
   }
 
   private static String word(String behind) {

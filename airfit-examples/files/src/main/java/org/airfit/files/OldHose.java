@@ -10,19 +10,25 @@ import org.airfit.line.ConduitRange;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.QuantityFormatException;
+import org.airfit.quantity.Range;
 import org.airfit.select.Part;
 import org.airfit.select.PartFacts;
 
 /**
- * Reads a hose that is there and of which nobody knows more than its size and its length: "1/4 in hose, old, 25 ft".
+ * Reads a hose that is there and of which nobody knows more than its size and its length: "1/4 in hose, old, 25 ft", or
+ * "1/4 in hose, old, 25 to 35 ft".
  *
  * <p>Its bore lies between the limits of its name, its wall between new and old, its rating is not known and stays to be
  * asked. It is taken to end as a cut hose, unless its ends are told behind its length.
  */
 final class OldHose {
 
-  private static final Pattern LENGTH = Pattern.compile(
-      "(?i),? *([0-9]+(?:[.][0-9]+)? *(?:ft|foot|feet|m|metres?|meters?)) *(?:long)?(?=,|$)");
+  private static final String UNIT = " *(?:ft|foot|feet|m|metres?|meters?)";
+
+  private static final String NUMBER = "[0-9]+(?:[.][0-9]+)?";
+
+  private static final Pattern LENGTH = Pattern.compile("(?i),? *((?:" + NUMBER + "(?:" + UNIT
+      + ")? +to +)?" + NUMBER + UNIT + ") *(?:long)?(?=,|$)");
 
   private OldHose() {}
 
@@ -49,13 +55,24 @@ final class OldHose {
       throw field.wrong("\"" + typed + "\" tells no length of the hose; accepted: \"" + words
           + ", 25 ft\", or an object with its data");
     }
-    Length told =
-        tellsLength ? field.build(() -> Length.parse(length.group(1))) : reach.orElseThrow();
+    Range<Length> told = tellsLength
+        ? field.build(() -> Range.parse(length.group(1), Length::parse))
+        : Range.exactly(reach.orElseThrow());
     String ends = tellsLength ? typed.substring(length.end()).replaceFirst("^,? *", "") : "";
     End end = field.build(() -> End.parse(ends.isEmpty() ? size.get().label() + " hose" : ends));
-    ConduitRange conduit = field.build(() -> name.over(name.bore().orElseThrow(), told));
+    ConduitRange conduit = field.build(() -> over(name, told));
     PartFacts facts = field.build(() -> PartFacts.of(typed, typed)).asExisting();
     return Optional.of(new Part.Hose(facts, size.get(), conduit, end, end));
+  }
+
+  private static ConduitRange over(ConduitName name, Range<Length> length) {
+    ConduitRange longest = name.over(name.bore().orElseThrow(), length.most());
+    return length.isExact()
+        ? longest
+        : new ConduitRange(
+            longest.least(),
+            name.over(name.bore().orElseThrow(), length.least()).most(),
+            longest.assumption());
   }
 
   /** The bore that the words begin with. */

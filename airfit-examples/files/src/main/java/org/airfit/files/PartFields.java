@@ -1,8 +1,10 @@
 package org.airfit.files;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -43,9 +45,17 @@ final class PartFields {
   /** A complaint names no more profiles. */
   private static final int MOST_NAMED = 20;
 
+  private static final List<String> REGULATORS =
+      Stream.of(RegulatorKind.values()).map(RegulatorKind::toString).toList();
+
+  private static final List<String> KINDS = List.copyOf(kindsOfParts());
+
   private final ReferenceSet set;
   private final Optional<String> currency;
   private final List<String> remarks;
+
+  /** The ends that were read, by their texts: a catalogue has few, each of them thousands of times. */
+  private final Map<String, End> ends = new HashMap<>();
 
   /** Reads parts whose profiles are of a set, and keeps what their writer ought to know. */
   PartFields(ReferenceSet set, Optional<String> currency, List<String> remarks) {
@@ -54,10 +64,9 @@ final class PartFields {
     this.remarks = remarks;
   }
 
-  /** The words for what a part can be. */
-  static List<String> kinds() {
+  private static List<String> kindsOfParts() {
     List<String> kinds = new ArrayList<>(List.of(SOCKET, PLUG, HOSE, ADAPTER));
-    kinds.addAll(regulators());
+    kinds.addAll(REGULATORS);
     kinds.add(SPLITTER);
     for (DeviceKind device : DeviceKind.values()) {
       kinds.add(device.toString());
@@ -65,9 +74,14 @@ final class PartFields {
     return kinds;
   }
 
+  /** The words for what a part can be. */
+  static List<String> kinds() {
+    return KINDS;
+  }
+
   /** The words for what a regulator can be in one piece with. */
   static List<String> regulators() {
-    return Stream.of(RegulatorKind.values()).map(RegulatorKind::toString).toList();
+    return REGULATORS;
   }
 
   /** A part of a catalogue. */
@@ -150,7 +164,7 @@ final class PartFields {
 
   private Part adapter(Field item, PartFacts facts) throws WrongFileException {
     End end = end(item);
-    End other = EndField.in(item.field("otherEnd", Accepted.END), remarks);
+    End other = read(item.field("otherEnd", Accepted.END));
     return new Part.Adapter(facts, end, other, FlowFields.conduit(item));
   }
 
@@ -184,7 +198,7 @@ final class PartFields {
     List<End> outlets = new ArrayList<>();
     Field told = item.field("outlets", "a list of its ends towards the lines, at least two");
     for (Field outlet : told.items()) {
-      outlets.add(EndField.in(outlet, remarks));
+      outlets.add(read(outlet));
     }
     CapacityRange capacity = capacity(item);
     return told.build(() -> new Part.Splitter(facts, capacity, end, outlets));
@@ -226,14 +240,18 @@ final class PartFields {
     return id;
   }
 
+  private End read(Field field) throws WrongFileException {
+    return EndField.in(field, text -> ends.computeIfAbsent(text, End::parse), remarks);
+  }
+
   End end(Field item) throws WrongFileException {
-    return EndField.in(item.field("end", Accepted.END), remarks);
+    return read(item.field("end", Accepted.END));
   }
 
   /** The end towards the tool; the same as the other where it was left out. */
   End otherEnd(Field item, End end) throws WrongFileException {
     Optional<Field> other = item.find("otherEnd", Accepted.END);
-    return other.isPresent() ? EndField.in(other.get(), remarks) : end;
+    return other.isPresent() ? read(other.get()) : end;
   }
 
   private static PartFacts facts(Field item, String id, String name) throws WrongFileException {

@@ -73,8 +73,8 @@ final class YearFields {
     if (told.isPresent()) {
       return told.get().number();
     }
-    remarks.add("A value of " + assumed + " is assumed for " + name + ", as year." + name
-        + " is not told.");
+    remarks.add("An efficiency of the " + (name.startsWith("motor") ? "motor" : "compressor")
+        + " of " + assumed + " is assumed, as year." + name + " is not told.");
     return assumed;
   }
 }

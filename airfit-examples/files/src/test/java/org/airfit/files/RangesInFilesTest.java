@@ -79,6 +79,22 @@ class RangesInFilesTest {
     assertThat(job).isNotEqualTo(read("\"length\": \"30 ft\"", "\"length\": \"30 ft\""));
   }
 
+  /** So may a hose that is told in words: at worst it is the longest, at best the shortest. */
+  @ParameterizedTest
+  @CsvSource({"25 to 35 ft", "25 ft to 35 ft", "25 to 35 ft long"})
+  void a_hose_in_words_may_be_so_long_or_so_long(String length) throws Exception {
+    Slot.Hose hose = (Slot.Hose)
+        read("\"reach\": \"40 ft\"", "\"part\": \"1/4 in hose, old, " + length + ", 1/4 NPT male\"")
+            .layout()
+            .slots()
+            .get(2);
+    ConduitRange told = hose.hose().orElseThrow().conduitRange();
+    assertThat(told.least().length()).isEqualTo(Length.parse("35 ft"));
+    assertThat(told.most().length()).isEqualTo(Length.parse("25 ft"));
+    assertThat(told.least().bore()).isLessThan(told.most().bore());
+    assertThat(hose.hose().orElseThrow().upstream()).hasToString("1/4 NPT male");
+  }
+
   @Test
   void a_regulator_may_be_set_to_so_much_or_so_much() throws Exception {
     Slot.Regulated regulator =

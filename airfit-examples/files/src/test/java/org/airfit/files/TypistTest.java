@@ -320,7 +320,12 @@ class TypistTest {
         Arguments.of(
             "1/4 NPT female\"\n", "1/4 NPT female\",\n", "at tool.inlet: ", "one too many"),
         Arguments.of("\"22 scfm\"", "\"22 scfm", "at tool.air: ", "close its quotation mark"),
-        Arguments.of("\"dropped\"", "'dropped'", "at conditions.place: ", "in quotation marks"));
+        Arguments.of("\"dropped\"", "'dropped'", "at conditions.place: ", "type the double one"),
+        Arguments.of("\"22 scfm\"", "'22 scfm'", "at tool.air: ", "type the double one"),
+        Arguments.of(
+            "\"22 scfm\",", "\"22 scfm\", // asked", "at tool.air: ", "a remark is a field"),
+        Arguments.of("\"tool\": {", "\"tool\": [{", "at tool[", "a ] is missing in front of \""),
+        Arguments.of("\"line\": [", "\"line\": {", "at line: ", "is a list, and begins with ["));
   }
 
   @Test

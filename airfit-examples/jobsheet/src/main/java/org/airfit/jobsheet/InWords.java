@@ -225,29 +225,46 @@ final class InWords {
             finding -> finding.rule() == Rule.AIR_AT_TOOL && finding.outcome() == RuleOutcome.OPEN);
     boolean isAdapterMissing = !proposal.joints().stream().allMatch(Joint::isSound);
     if (depends && isAdapterMissing) {
-      return "Without the missing adapter "
-          + proposal
-              .result()
-              .<String>fold(
-                  delivered -> units.sayBoth(delivered.atToolGauge(), job.least()),
-                  starved -> "nothing")
-          + " at the tool, needed " + units.sayBoth(job.least())
+      return "Without the missing adapter " + betweenWorstAndBest(proposal, units)
+          + " at the tool, needed " + units.sayBothOfRange(job.leastRange())
           + ": what the adapter takes is not reckoned; judge it again when one is found.";
+    }
+    if (depends && isTooShort(proposal)) {
+      return "With a hose that is too short " + betweenWorstAndBest(proposal, units)
+          + " at the tool, needed " + units.sayBothOfRange(job.leastRange())
+          + ": what the length that is lacking loses is not reckoned.";
     }
     if (!depends) {
       return arrives(proposal.result(), Optional.of(proposal.resultAtBest()), job, units);
     }
     return "It depends on what is not known: at the tool from "
-        + proposal
-            .result()
-            .<String>fold(delivered -> units.sayBoth(delivered.atToolGauge()), starved -> "nothing")
-        + " to "
-        + proposal
-            .resultAtBest()
-            .<String>fold(delivered -> units.sayBoth(delivered.atToolGauge()), starved -> "nothing")
-        + ", needed "
-        + (job.leastRange().isExact() ? "" : units.say(job.leastRange().least()) + " to ")
-        + units.sayBoth(job.least()) + ".";
+        + betweenWorstAndBest(proposal, units) + ", needed "
+        + units.sayBothOfRange(job.leastRange()) + ".";
+  }
+
+  private static boolean isTooShort(Proposal proposal) {
+    return proposal.findings().stream()
+        .anyMatch(finding ->
+            finding.rule() == Rule.HOSE_REACHES && finding.outcome() == RuleOutcome.UNMET);
+  }
+
+  /** What arrives, from worst to best; once where both are printed alike. */
+  private static String betweenWorstAndBest(Proposal proposal, UnitSystem units) {
+    GaugePressure least = proposal.requirement().least();
+    String worst = atTool(proposal.result(), least, units);
+    return worst.equals(atTool(proposal.resultAtBest(), least, units)) && !worst.isEmpty()
+        ? worst
+        : proposal
+                .result()
+                .<String>fold(
+                    delivered -> units.sayBothAtLeast(delivered.atToolGauge(), least),
+                    starved -> "nothing")
+            + " to "
+            + proposal
+                .resultAtBest()
+                .<String>fold(
+                    delivered -> units.sayBothAtMost(delivered.atToolGauge(), least),
+                    starved -> "nothing");
   }
 
   /** What arrives, against what is needed, in a sentence; of a range, what its worst end leaves. */
@@ -266,8 +283,10 @@ final class InWords {
         .orElse(!job.isExact());
     return (!job.isExact() && !isEnough ? "At the worst of what was told: " : "")
         + result.fold(
-            delivered -> "At the tool " + (isLeast ? "at least " : "")
-                + units.sayBoth(delivered.atToolGauge(), least)
+            delivered -> "At the tool "
+                + (isLeast
+                    ? "at least " + units.sayBothAtLeast(delivered.atToolGauge(), least)
+                    : units.sayBoth(delivered.atToolGauge(), least))
                 + ", needed " + units.sayBoth(least, delivered.atToolGauge()) + ": "
                 + (delivered.atToolGauge().compareTo(least) >= 0
                     ? delivered

@@ -126,6 +126,9 @@ enum Column {
    */
   Object ofCell(String cell) {
     String text = cell.strip();
+    if (!StorableText.isStorable(cell)) {
+      throw new IllegalArgumentException("holds NUL or half of a sign; leave that out");
+    }
     return switch (form) {
       case TEXT -> fitting(text, this == ID ? LONGEST_NUMBER : LONGEST_TEXT);
       case COUNTED -> fitting(text, LONGEST_TEXT);

@@ -69,7 +69,7 @@ public final class Database implements AutoCloseable {
     try {
       Flyway.configure()
           .dataSource(database.pool)
-          .locations("classpath:org/airfit/counter/stock")
+          .locations(locations(url))
           .load()
           .migrate();
       return database;
@@ -77,6 +77,14 @@ public final class Database implements AutoCloseable {
       database.close();
       throw new SQLException("the tables cannot be brought up to date: " + e.getMessage(), e);
     }
+  }
+
+  /** Where the migrations are: those for all databases, and those of one kind alone. */
+  private static String[] locations(String url) {
+    String all = "classpath:org/airfit/counter/stock";
+    return url.startsWith(H2)
+        ? new String[] {all, "classpath:org/airfit/counter/h2"}
+        : new String[] {all};
   }
 
   /** Opens a database whose tables are up to date. */

@@ -51,7 +51,8 @@ public final class KeptAnswers {
    * @return whether it is stored under this number, now or from before; false where that number holds another answer,
    *     and nothing was stored
    * @throws SQLException if the database does not answer; nothing is stored then
-   * @throws IllegalArgumentException if {@code number} is blank or longer than 100 letters
+   * @throws IllegalArgumentException if {@code number} is blank, longer than 100 letters or holds what no database
+   *     stores (NUL, half of a sign)
    */
   public boolean store(String number, KeptAnswer answer) throws SQLException {
     Objects.requireNonNull(number, "number");
@@ -59,6 +60,10 @@ public final class KeptAnswers {
     if (number.isBlank() || number.length() > LONGEST_NUMBER) {
       throw new IllegalArgumentException(
           "number must have 1 to " + LONGEST_NUMBER + " letters, had " + number.length());
+    }
+    if (!StorableText.isStorable(number)) {
+      throw new IllegalArgumentException(
+          "number must be text that can be stored, held NUL or half of a sign; leave that out");
     }
     keep(answer.setHash(), answer.set());
     keep(answer.catalogueHash(), answer.catalogue());
@@ -197,6 +202,9 @@ public final class KeptAnswers {
    */
   public Optional<KeptAnswer> find(String number) throws SQLException, WrongFileException {
     Objects.requireNonNull(number, "number");
+    if (!StorableText.isStorable(number)) {
+      return Optional.empty();
+    }
     Optional<Row> found = database.read(connection -> {
       try (PreparedStatement find = connection.prepareStatement(
           "SELECT k.*, s.text AS set_text, c.text AS catalogue_text FROM kept_answer k"

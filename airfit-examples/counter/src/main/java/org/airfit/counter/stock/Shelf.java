@@ -68,6 +68,9 @@ public final class Shelf {
 
   private static Optional<StockLevel> level(Connection connection, String number)
       throws SQLException {
+    if (!StorableText.isStorable(number)) {
+      return Optional.empty();
+    }
     try (PreparedStatement find =
         connection.prepareStatement("SELECT quantity, reserved FROM article WHERE number = ?")) {
       find.setString(1, number);
@@ -87,8 +90,9 @@ public final class Shelf {
    * @param pieces how many pieces of which articles, by their numbers
    * @return the answer
    * @throws SQLException if the database does not answer
-   * @throws IllegalArgumentException if {@code reference} is blank or longer than 100 letters, {@code pieces} holds
-   *     none or more than 1000 articles, or a count is not in [1, 1000000]
+   * @throws IllegalArgumentException if {@code reference} is blank, longer than 100 letters or holds what no database
+   *     stores (NUL, half of a sign), {@code pieces} holds none or more than 1000 articles, or a count is not in
+   *     [1, 1000000]
    */
   public ReserveAnswer reserve(String reference, Map<String, Integer> pieces) throws SQLException {
     Objects.requireNonNull(reference, "reference");
@@ -96,6 +100,10 @@ public final class Shelf {
     if (reference.isBlank() || reference.length() > LONGEST_REFERENCE) {
       throw new IllegalArgumentException(
           "reference must have 1 to " + LONGEST_REFERENCE + " letters, had " + reference.length());
+    }
+    if (!StorableText.isStorable(reference)) {
+      throw new IllegalArgumentException(
+          "reference must be text that can be stored, held NUL or half of a sign; leave that out");
     }
     if (wanted.isEmpty() || wanted.size() > MOST_ARTICLES) {
       throw new IllegalArgumentException(
@@ -138,10 +146,7 @@ public final class Shelf {
         PreparedStatement line = connection.prepareStatement(
             "INSERT INTO reservation_line (reference, number, quantity) VALUES (?, ?, ?)")) {
       for (Map.Entry<String, Integer> each : wanted.entrySet()) {
-        take.setInt(1, each.getValue());
-        take.setString(2, each.getKey());
-        take.setInt(3, each.getValue());
-        if (take.executeUpdate() == 0) {
+        if (!takes(take, each.getKey(), each.getValue())) {
           shortages.add(new ReserveAnswer.Shortage(
               each.getKey(),
               each.getValue(),
@@ -158,6 +163,17 @@ public final class Shelf {
       throw new ShortException(shortages);
     }
     return new ReserveAnswer.Held(new Reservation(reference, Reservation.State.HELD, wanted), true);
+  }
+
+  private static boolean takes(PreparedStatement take, String number, int pieces)
+      throws SQLException {
+    if (!StorableText.isStorable(number)) {
+      return false; // so no article is called
+    }
+    take.setInt(1, pieces);
+    take.setString(2, number);
+    take.setInt(3, pieces);
+    return take.executeUpdate() > 0;
   }
 
   /** Rolls the transaction back; not for callers. */
@@ -185,6 +201,9 @@ public final class Shelf {
 
   private static Optional<Reservation> find(Connection connection, String reference)
       throws SQLException {
+    if (!StorableText.isStorable(reference)) {
+      return Optional.empty();
+    }
     try (PreparedStatement head =
             connection.prepareStatement("SELECT state FROM reservation WHERE reference = ?");
         PreparedStatement lines = connection.prepareStatement(
@@ -232,6 +251,9 @@ public final class Shelf {
 
   private Optional<Reservation> end(String reference, Reservation.State state) throws SQLException {
     Objects.requireNonNull(reference, "reference");
+    if (!StorableText.isStorable(reference)) {
+      return Optional.empty();
+    }
     return database.change(connection -> {
       int ended;
       try (PreparedStatement end = connection.prepareStatement(

@@ -3,6 +3,7 @@ package org.airfit.counter.stock;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -310,11 +311,15 @@ public final class Stock {
   private static void put(
       Connection connection, List<Article> articles, Map<String, GaugePressure> ratings)
       throws SQLException {
-    Set<String> there = numbers(connection, "SELECT number FROM article");
-    List<Article> changed =
-        articles.stream().filter(each -> there.contains(each.number())).toList();
+    There there = There.of(connection, articles, ratings);
+    List<Article> changed = articles.stream()
+        .filter(
+            each -> there.numbers.contains(each.number()) && !there.same.contains(each.number()))
+        .toList();
     List<Article> added =
-        articles.stream().filter(each -> !there.contains(each.number())).toList();
+        articles.stream().filter(each -> !there.numbers.contains(each.number())).toList();
+    List<Article> touched =
+        articles.stream().filter(each -> !there.same.contains(each.number())).toList();
     List<Column> others = COLUMNS.stream().filter(column -> column != Column.ID).toList();
     String update = others.stream()
         .map(column -> column.sql() + " = ?")
@@ -357,7 +362,7 @@ public final class Stock {
       batch(
           connection,
           "INSERT INTO article_" + column.sql() + " (number, place, word) VALUES (?, ?, ?)",
-          articles,
+          touched,
           (statement, article) -> {
             int place = 0;
             for (Object word :
@@ -368,6 +373,72 @@ public final class Stock {
               statement.addBatch();
             }
           });
+    }
+  }
+
+  /**
+   * What stands there of the articles of a table.
+   *
+   * @param numbers the numbers of all articles that are there
+   * @param same the numbers of those that stand there as the table tells them: nothing is written for these
+   */
+  private record There(Set<String> numbers, Set<String> same) {
+
+    static There of(
+        Connection connection, List<Article> articles, Map<String, GaugePressure> ratings)
+        throws SQLException {
+      Map<String, Article> told = new HashMap<>();
+      articles.forEach(article -> told.put(article.number(), article));
+      Map<Column, Map<String, List<String>>> words = new EnumMap<>(Column.class);
+      for (Column column : List.of(Column.TAKES, Column.OUTLETS)) {
+        words.put(column, words(connection, column));
+      }
+      There there = new There(new HashSet<>(), new HashSet<>());
+      String query = COLUMNS.stream()
+          .map(Column::sql)
+          .collect(Collectors.joining(
+              ", ", "SELECT ", ", rated_bar, rated_read, quantity, number FROM article"));
+      try (PreparedStatement find = connection.prepareStatement(query)) {
+        find.setFetchSize(CHUNK);
+        try (ResultSet row = find.executeQuery()) {
+          while (row.next()) {
+            String number = row.getString(COLUMNS.size() + 4);
+            there.numbers.add(number);
+            Article article = told.get(number);
+            if (article != null
+                && isSame(row, article, ratings.get(number))
+                && words.entrySet().stream()
+                    .allMatch(each -> Objects.equals(
+                        article.values().get(each.getKey()), each.getValue().get(number)))) {
+              there.same.add(number);
+            }
+          }
+        }
+      }
+      return there;
+    }
+
+    private static boolean isSame(ResultSet row, Article article, @Nullable GaugePressure rating)
+        throws SQLException {
+      for (int i = 0; i < COLUMNS.size(); i++) {
+        if (!isSame(article.values().get(COLUMNS.get(i)), COLUMNS.get(i).get(row, i + 1))) {
+          return false;
+        }
+      }
+      int at = COLUMNS.size() + 1;
+      double bar = row.getDouble(at);
+      @Nullable Double read = row.wasNull() ? null : bar;
+      int quantity = row.getInt(at + 2);
+      return Objects.equals(rating == null ? null : rating.bar(), read)
+          && Objects.equals(
+              rating == null ? null : article.values().get(Column.RATED), row.getString(at + 1))
+          && article.quantity().filter(each -> each != quantity).isEmpty();
+    }
+
+    private static boolean isSame(@Nullable Object told, @Nullable Object stored) {
+      return (told instanceof BigDecimal one && stored instanceof BigDecimal other)
+          ? one.compareTo(other) == 0
+          : Objects.equals(told, stored);
     }
   }
 

@@ -226,6 +226,43 @@ abstract class StockContract {
     assertThat(shelf.level("S-3")).contains(new StockLevel("S-3", 5, 1));
   }
 
+  /** What says the same is not written; everything else is, whichever field it is in. */
+  @Test
+  void a_row_that_differs_anywhere_is_written() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    String heading = "kind,id,name,price,cost,quantity,takes,end,capacity,rated,material,vented\n";
+    String row =
+        "socket,S-1,one,1.00,0.50,5,tern | gannet,1/4 NPT male,Cv 1.2,10 bar(g),brass,yes\n";
+    Shops.load(stock, heading + row);
+    for (String[] change : new String[][] {
+      {",one,", ",other,"},
+      {"1.00", "1.0001"},
+      {"0.50", ""},
+      {",5,", ",6,"},
+      {"tern | gannet", "gannet | tern"},
+      {"tern | gannet", "tern"},
+      {"1/4 NPT male", "3/8 NPT male"},
+      {"10 bar(g)", "12 bar(g)"},
+      {"10 bar(g)", ""},
+      {"brass", "steel"},
+      {"yes", "no"},
+      {"yes", ""}
+    }) {
+      String changed = row.replace(change[0], change[1]);
+      assertThat(Shops.load(stock, heading + changed).stored()).isEqualTo(1);
+      try (Database twin = opened()) {
+        Stock fresh = Shops.boatyard(twin);
+        Shops.load(fresh, heading + changed);
+        assertThat(stock.catalogueFile().get("parts"))
+            .as(change[0] + " to " + change[1])
+            .isEqualTo(fresh.catalogueFile().get("parts"));
+        assertThat(Shelf.of(database, Shops.NOON).level("S-1"))
+            .isEqualTo(Shelf.of(twin, Shops.NOON).level("S-1"));
+      }
+      Shops.load(stock, heading + row);
+    }
+  }
+
   @Test
   void money_is_exact() throws Exception {
     Stock stock = Shops.boatyard(database);
@@ -392,6 +429,31 @@ abstract class StockContract {
     assertThat(shelf.release("same").orElseThrow().state()).isEqualTo(Reservation.State.SOLD);
     assertThat(shelf.level("S-1")).contains(new StockLevel("S-1", 498, 0));
     assertThat(shelf.sell("never made")).isEmpty();
+  }
+
+  /** PostgreSQL refuses NUL, and made a question mark of each half of a sign: two references were one. */
+  @Test
+  void what_a_database_would_change_is_no_reference_and_no_number() throws Exception {
+    Stock stock = Shops.described(database, Shops.JOBS.resolve("boatyard/catalogue.json"));
+    Shops.load(stock, "kind,id,name,quantity\ndrain,D-1,Drain,5\n");
+    Shelf shelf = Shelf.of(database, Shops.NOON);
+    for (String text : List.of("\ud800", "a\udbff", "\udc00\ud800", "b\0")) {
+      assertThatThrownBy(() -> shelf.reserve(text, Map.of("D-1", 1)))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageStartingWith("reference must be text that can be stored");
+      assertThat(shelf.reserve("r", Map.of(text, 1))).isInstanceOf(ReserveAnswer.TooFew.class);
+      assertThat(shelf.find(text)).isEmpty();
+      assertThat(shelf.sell(text)).isEmpty();
+      assertThat(shelf.level(text)).isEmpty();
+      assertThat(KeptAnswers.of(database).find(text)).isEmpty();
+      LoadReport report = Shops.load(stock, "kind,id,name\ndrain,D-2,x" + text + "\ndrain,D-3,y\n");
+      assertThat(report.stored()).isEqualTo(1);
+      assertThat(report.rejects()).singleElement().returns("name", Reject::column);
+    }
+    assertThat(shelf.level("D-1").orElseThrow().reserved()).isZero();
+    String sign = "\ud83d\ude00";
+    assertThat(shelf.reserve(sign, Map.of("D-1", 1))).isInstanceOf(ReserveAnswer.Held.class);
+    assertThat(shelf.find(sign)).isPresent();
   }
 
   @Test
