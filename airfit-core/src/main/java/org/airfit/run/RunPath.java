@@ -428,7 +428,14 @@ final class RunPath {
   /** Above every flow [kg/s] that gets to the tool, or the largest that does. */
   double bound() {
     double passes = behind(-1).largest(still.pressure().pascals(), kelvins, viscosity);
-    return Math.min(MOST, Math.min(passes, mostGiven()));
+    double most = Math.min(MOST, Math.min(passes, mostGiven()));
+    // from a supply that sags the air may cool more on the way to a regulator, and a little more of
+    // it chokes behind
+    while (most == passes && pascalsAtTool(most * (1.0 + SLIGHTLY)) > 0.0) {
+      passes *= 1.0 + NEXT_TO;
+      most = Math.min(MOST, Math.min(passes, mostGiven()));
+    }
+    return most;
   }
 
   /**

@@ -525,10 +525,12 @@ final class InWords {
 
   /** Behind what arrives: that its numbers are worth no more than a first guess, where the air is outside its model. */
   static String beyondTheModel(JobSheet sheet) {
-    return outsideTheAirModel(sheet)
-        .map(
-            outside -> " " + outside.title() + ": take the numbers for no more than a first guess.")
-        .orElse("");
+    return outsideTheAirModel(sheet).map(InWords::firstGuess).orElse("");
+  }
+
+  /** A sentence behind others: what a caution on the air means for the numbers in front of it. */
+  static String firstGuess(Caution outside) {
+    return " " + outside.title() + ": take the numbers for no more than a first guess.";
   }
 
   /** At the highest pressure that can occur the air may lie outside its model, though it does not at the usual one. */

@@ -49,7 +49,8 @@ final class NetworkWords {
                       + "Weakest is " + worst.drop().name()
                       + (worst(sheet).isPresent() ? " with at least " : " with ")
                       + sheet.amounts().pressure(worst.flow().atTool()) + ", needed "
-                      + sheet.amounts().pressure(worst.drop().needs()) + "."));
+                      + sheet.amounts().pressure(worst.drop().needs()) + "."
+                      + beyondTheModel(solved)));
               sheet.forbidden().forEach(each -> lines.add(notAllowed(each)));
               if (!solved.choking().isEmpty()) {
                 lines.add(new Answer(
@@ -80,6 +81,15 @@ final class NetworkWords {
               return lines;
             });
     return lines;
+  }
+
+  /** That the numbers are worth no more than a first guess, where the air of a supply is outside its model. */
+  private static String beyondTheModel(NetworkResult.Solved solved) {
+    return solved.supplies().stream()
+        .flatMap(given -> given.supply().still().caution().stream())
+        .findFirst()
+        .map(InWords::firstGuess)
+        .orElse("");
   }
 
   /** What must be told first: whether every drop has enough, and what a rule forbids. */

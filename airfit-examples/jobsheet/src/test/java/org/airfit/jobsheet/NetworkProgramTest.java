@@ -63,6 +63,22 @@ class NetworkProgramTest {
   }
 
   @Test
+  void the_first_line_tells_that_the_air_is_outside_its_model() throws IOException {
+    Path file = folder.resolve("shed.csv");
+    Files.writeString(file, TABLE.replace("7 bar(g)", "101 bar(g)"));
+    assertThat(run(file.toString())).isZero();
+    assertThat(out.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " "))
+        .contains(
+            "needed 6 bar(g) (87.0 psig). Outside the range of the air model: take the numbers for no"
+                + " more than a first guess. As they run");
+    out.reset();
+    Files.writeString(file, TABLE.replace("7 bar(g)", "20 bar(g)"));
+    assertThat(run(file.toString())).isZero();
+    assertThat(out.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " "))
+        .contains("needed 6 bar(g) (87.0 psig). As they run");
+  }
+
+  @Test
   void idle_supplies_dead_legs_and_the_residual_are_told() throws IOException {
     Path file = folder.resolve("shed.csv");
     Path page = folder.resolve("shed.html");
