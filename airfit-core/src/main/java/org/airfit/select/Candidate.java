@@ -42,6 +42,9 @@ record Candidate(
     @Nullable FlowElement element,
     @Nullable FlowElement atBest) {
 
+  /** The rules whose misses are measured, as bits: a hose that is a little too short or too long is a near miss. */
+  static final int MEASURED = Rule.HOSE_REACHES.bit() | Rule.HOSE_SHORT_ENOUGH.bit();
+
   /** Whether it breaks nothing. */
   boolean isSuited() {
     return broken == 0 && missedLength == 0;
@@ -49,7 +52,7 @@ record Candidate(
 
   /** How many rules it breaks that are not measured. */
   int faults() {
-    return Integer.bitCount(broken & ~Choice.MEASURED);
+    return Integer.bitCount(broken & ~MEASURED);
   }
 
   /** The same the other way round, as adapters may stand. */

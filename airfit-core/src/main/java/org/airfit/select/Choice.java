@@ -20,9 +20,6 @@ final class Choice {
   /** What a rule that is broken counts as, where a miss is measured in billionths. */
   static final long WHOLE_MISS = 1_000_000_000L;
 
-  /** The rules whose misses are measured, as bits: a hose that is a little too short or too long is a near miss. */
-  static final int MEASURED = Rule.HOSE_REACHES.bit() | Rule.HOSE_SHORT_ENOUGH.bit();
-
   /** The parts without their adapters: two choices that differ in adapters only are of the same parts. */
   static final class Parts {
 
@@ -410,7 +407,7 @@ final class Choice {
 
   /** How far it misses what is asked, in billionths: each rule that is broken, and what can be measured by its size. */
   long missed() {
-    return Integer.bitCount(broken & ~MEASURED) * WHOLE_MISS + missedLength + missedAir;
+    return Integer.bitCount(broken & ~Candidate.MEASURED) * WHOLE_MISS + missedLength + missedAir;
   }
 
   /** What puts it in order. */

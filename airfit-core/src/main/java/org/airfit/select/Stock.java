@@ -223,7 +223,7 @@ final class Stock {
           candidates.size(),
           broken,
           asked,
-          (broken & Choice.MEASURED) == 0 ? 0L : position.count() * missedLength(position, part),
+          (broken & Candidate.MEASURED) == 0 ? 0L : position.count() * missedLength(position, part),
           position.count() * job.objective().cost(part.facts()),
           ends.number(Ends.upstream(part)),
           ends.number(Ends.downstream(position, part)),

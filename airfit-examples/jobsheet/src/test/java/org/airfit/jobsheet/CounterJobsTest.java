@@ -814,7 +814,9 @@ class CounterJobsTest {
       assertThat(isRange).as(file).isEqualTo(file.startsWith("body-shop"));
       String said = isRange
           ? "at least "
-              + sheet.units().sayAtLeast(atTool(best.result()), best.requirement().least())
+              + sheet
+                  .units()
+                  .sayAtLeast(atTool(best.result()), best.requirement().least())
           : sheet.units().say(atTool(best.result()), best.requirement().least());
       assertThat(TextSheet.of(sheet).replaceAll("\\s+", " "))
           .contains("Recommended parts: At the tool " + said, "USD, " + said + " at the tool.");
