@@ -65,15 +65,16 @@ class NetworkProgramTest {
   @Test
   void the_first_line_tells_that_the_air_is_outside_its_model() throws IOException {
     Path file = folder.resolve("shed.csv");
+    String page = folder.resolve("shed.html").toString();
     Files.writeString(file, TABLE.replace("7 bar(g)", "101 bar(g)"));
-    assertThat(run(file.toString())).isZero();
+    assertThat(run(file.toString(), page)).isZero();
     assertThat(out.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " "))
         .contains(
             "needed 6 bar(g) (87.0 psig). Outside the range of the air model: take the numbers for no"
                 + " more than a first guess. As they run");
     out.reset();
     Files.writeString(file, TABLE.replace("7 bar(g)", "20 bar(g)"));
-    assertThat(run(file.toString())).isZero();
+    assertThat(run(file.toString(), page)).isZero();
     assertThat(out.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " "))
         .contains("needed 6 bar(g) (87.0 psig). As they run");
   }
