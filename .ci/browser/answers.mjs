@@ -151,8 +151,9 @@ for (const file of [page, probe]) {
 const ofCalls = await both(differing, page, answers, inChromium, NEAR, ABSOLUTE);
 for (const [where, { found, count, worst }] of Object.entries(ofCalls)) {
   tell(where, found);
+  const calls = where === 'Node' ? answers : inChromium;
   console.log(
-    `${where}: ${where === 'Node' ? answers.length : inChromium.length} calls with ${count.texts} texts and ${count.numbers} numbers, ${found.length} differ;` +
+    `${where}: ${calls.length} calls with ${count.texts} texts and ${count.numbers} numbers, ${found.length} differ;` +
       ` numbers within ${worst.toExponential(1)}`,
   );
 }
