@@ -62,7 +62,8 @@ final class FrictionKernels {
   }
 
   /**
-   * dλ/d ln Re of Colebrook's λ. The equation of {@link #colebrook} gives dx/d ln R = c x/(A + x + c), as A goes with R.
+   * dλ/d ln Re of Colebrook's λ: as A goes with R, the equation of {@link #colebrook} gives
+   * dx/d ln R = c x/(A + x + c).
    */
   static double colebrookByLogRe(double re, double relativeRoughness, double darcy) {
     double a = relativeRoughness * re * (1.0 / (3.7 * 2.51));

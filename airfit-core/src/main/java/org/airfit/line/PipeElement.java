@@ -189,7 +189,7 @@ final class PipeElement implements FlowElement {
     return nextJump(law, above, bore, viscosity);
   }
 
-  /** In closed form but for adiabatic flow and for the slope of λ by laws other than Colebrook's: these by a difference. */
+  /** In closed form, but by a difference for adiabatic flow and for λ of laws other than Colebrook's. */
   @Override
   public double slope(double flow, double pascals, double kelvins, double viscosity) {
     if (countsAsNone(flow)) {

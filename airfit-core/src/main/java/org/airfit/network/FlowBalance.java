@@ -251,40 +251,36 @@ final class FlowBalance {
 
   /** Whether nothing is left of any equation of a branch or a supply but a last digit of a pressure or a flow. */
   boolean isSettled() {
-    return isSettled(1.0e-15);
+    return isSettled(1.0e-15, LITTLE_FLOW);
   }
 
   /** Whether a solution that is accepted may be here; where not, its residual need not be evaluated. */
   boolean isNearAnswer() {
-    boolean near = true;
-    for (SolverBranch branch : branches) {
-      near &= Math.abs(branch.left) <= NEAR * pressureScale
-          || Math.abs(branch.left) / branch.slope <= NEAR * scales.flow();
-    }
-    return near;
+    return isSettled(NEAR, NEAR);
   }
 
   /** Whether nothing that counts is left of any equation. */
   boolean isNearlySettled() {
-    return isSettled(1.0e-10) && imbalance() <= Math.max(BALANCED, LEAKING * lean);
+    return isSettled(1.0e-10, LITTLE_FLOW) && imbalance() <= Math.max(BALANCED, LEAKING * lean);
   }
 
-  private boolean isSettled(double little) {
+  /** Whether no more is left of any equation than a part of the highest pressure, or of the largest flow. */
+  private boolean isSettled(double ofPressure, double ofFlow) {
     boolean settled = true;
     for (SolverBranch branch : branches) {
-      settled &= isLittle(branch.left, branch.slope, little);
+      settled &= isLittle(branch.left, branch.slope, ofPressure, ofFlow);
     }
     for (SolverSupply supply : supplies) {
       if (!isFixed(supply.node)) {
-        settled &= isLittle(supply.left, supply.slope, little);
+        settled &= isLittle(supply.left, supply.slope, ofPressure, ofFlow);
       }
     }
     return settled;
   }
 
-  private boolean isLittle(double left, double slope, double little) {
-    return Math.abs(left) <= little * pressureScale
-        || Math.abs(left) / slope <= LITTLE_FLOW * scales.flow();
+  private boolean isLittle(double left, double slope, double ofPressure, double ofFlow) {
+    return Math.abs(left) <= ofPressure * pressureScale
+        || Math.abs(left) / slope <= ofFlow * scales.flow();
   }
 
   /** The largest of what nodes gain or lose, over all that is supplied [-]. Supplies that hold give what is missing. */

@@ -67,7 +67,7 @@ final class RunPath {
   private final MassFlow others;
   private final AbsolutePressure atmosphere;
   private final List<Element> elements;
-  private final FlowElement[] flows; // of the elements
+  private final FlowElement whole;
   private final AirState still;
   private final double kelvins;
   private final double viscosity;
@@ -77,7 +77,7 @@ final class RunPath {
     this.others = others;
     this.atmosphere = atmosphere;
     this.elements = List.copyOf(elements);
-    this.flows = flows(elements);
+    this.whole = behind(-1);
     this.still = supply.still();
     this.kelvins = still.temperature().kelvins();
     this.viscosity = still.viscosity().pascalSeconds();
@@ -93,18 +93,10 @@ final class RunPath {
     this.others = like.others;
     this.atmosphere = like.atmosphere;
     this.elements = List.copyOf(elements);
-    this.flows = flows(elements);
+    this.whole = behind(-1);
     this.still = like.still;
     this.kelvins = like.kelvins;
     this.viscosity = like.viscosity;
-  }
-
-  private static FlowElement[] flows(List<Element> elements) {
-    FlowElement[] flows = new FlowElement[elements.size()];
-    for (int i = 0; i < flows.length; i++) {
-      flows[i] = elements.get(i).flow();
-    }
-    return flows;
   }
 
   Supply supply() {
@@ -226,36 +218,18 @@ final class RunPath {
   /** The pressure [Pa] that arrives at the tool, or NaN where the flow does not. */
   double pascalsAtTool(double flow) {
     double given = given(flow);
-    return given > 0.0 ? outlet(0, flow, given, kelvins) : Double.NaN;
+    return given > 0.0 ? whole.outlet(flow, given, kelvins, viscosity) : Double.NaN;
   }
 
   /** The pressure [Pa] that arrives at the tool from a pressure held at the supply, or NaN. */
   double pascalsAtTool(double flow, double held) {
-    return outlet(0, flow, held, kelvins);
+    return whole.outlet(flow, held, kelvins, viscosity);
   }
 
   /** The pressure [Pa] that arrives at the tool where one element loses nothing, or NaN. */
   double pascalsWithout(int element, double flow, Pass pass) {
     double held = elements.get(element).withoutLoss(pass.pascals(element));
-    return outlet(element + 1, flow, held, pass.kelvins(element));
-  }
-
-  /** The pressure [Pa] behind all elements from one on, or NaN where the flow does not pass. */
-  private double outlet(int from, double flow, double pascals, double kelvinsInFront) {
-    double p = pascals;
-    double t = kelvinsInFront;
-    for (int i = from; i < flows.length; i++) {
-      FlowElement element = flows[i];
-      double outlet = element.outlet(flow, p, t, viscosity);
-      if (!(outlet > 0.0)) {
-        return Double.NaN;
-      }
-      if (i + 1 < flows.length) {
-        t = element.outletKelvins(flow, p, t, viscosity);
-      }
-      p = outlet;
-    }
-    return p;
+    return behind(element).outlet(flow, held, pass.kelvins(element), viscosity);
   }
 
   /** Leads a flow along, and keeps what is found on the way. */
@@ -427,7 +401,7 @@ final class RunPath {
 
   /** Above every flow [kg/s] that gets to the tool, or the largest that does. */
   double bound() {
-    double passes = behind(-1).largest(still.pressure().pascals(), kelvins, viscosity);
+    double passes = whole.largest(still.pressure().pascals(), kelvins, viscosity);
     double most = Math.min(MOST, Math.min(passes, mostGiven()));
     // from a supply that sags the air may cool more on the way to a regulator, and a little more of
     // it chokes behind
@@ -458,8 +432,7 @@ final class RunPath {
     }
     double bound = bound();
     // all that stands there at rest is left of a flow only where a regulator holds it, not where
-    // rounding hides the
-    // loss
+    // rounding hides the loss
     boolean isForNone = atRest == least && !(pascalsAtTool(PART * bound) >= least);
     double flow = isForNone ? 0.0 : largest(this::pascalsAtTool, least, bound);
     return Optional.of(new Last(flow, justAbove(flow)));
@@ -491,21 +464,14 @@ final class RunPath {
       double next = flow * Math.exp(step * (1.0 + uncertain));
       double then = pascalsAtTool(next);
       if (Math.abs(step) <= CLOSE && then < least != left < least) {
-        return left < least
-            ? RootFinder.find(
-                f -> least - pascalsAtTool(f),
-                next,
-                least - then,
-                flow,
-                least - left,
-                TOLERANCE * next)
-            : RootFinder.find(
-                f -> least - pascalsAtTool(f),
-                flow,
-                least - left,
-                next,
-                least - then,
-                TOLERANCE * next);
+        boolean isNextWithin = left < least;
+        return RootFinder.find(
+            f -> least - pascalsAtTool(f),
+            isNextWithin ? next : flow,
+            least - Math.max(left, then),
+            isNextWithin ? flow : next,
+            least - Math.min(left, then),
+            TOLERANCE * next);
       }
       power = logOfLost(atRest, then, left) / Math.log(next / flow);
       uncertain = Math.abs(step);
@@ -515,7 +481,7 @@ final class RunPath {
     return Double.NaN;
   }
 
-  /** The logarithm of how many times more is lost of the squares of pressures [Pa] with one left than with another. */
+  /** ln of how many times more is lost of the squares of pressures [Pa] with one left than with another. */
   private static double logOfLost(double atRest, double one, double other) {
     return Math.log((atRest - one) * (atRest + one) / ((atRest - other) * (atRest + other)));
   }

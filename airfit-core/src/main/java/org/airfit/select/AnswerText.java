@@ -246,8 +246,8 @@ final class AnswerText {
       low.ifPresent(job::coldest);
       high.ifPresent(job::hottest);
     } else if (before.flatMap(Requirement::coldest).isPresent()
-        || low.get().compareTo(PartChecks.USUAL_LOWEST) < 0
-        || high.get().compareTo(PartChecks.USUAL_HIGHEST) > 0) {
+        || low.get().compareTo(Requirement.USUAL_LOWEST) < 0
+        || high.get().compareTo(Requirement.USUAL_HIGHEST) > 0) {
       job.temperatures(low.get(), high.get());
     }
   }

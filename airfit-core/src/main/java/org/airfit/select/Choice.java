@@ -63,9 +63,9 @@ final class Choice {
   };
 
   /**
-   * The order of proposals: least missed, then the fewest adapters missing and parts that break a rule, then the fewest questions, then the least
-   * doubt about the air, then by the objective with the profiles, then most pressure, then by name; of the same parts,
-   * the first adapters by name.
+   * The order of proposals: least missed, then the fewest adapters missing and parts that break a rule, then the fewest
+   * questions, then the least doubt about the air, then by the objective with the profiles, then most pressure, then by
+   * name; of the same parts, the first adapters by name.
    */
   static final Comparator<Choice> ORDER = Comparator.comparingLong(Choice::missed)
       .thenComparingInt(choice -> choice.missing)

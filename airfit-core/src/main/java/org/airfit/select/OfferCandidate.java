@@ -198,8 +198,8 @@ record OfferCandidate(
   }
 
   /**
-   * The same in a year of parts that cost so much, where joints leak: every layout has as many joints as this at least, and as many profiles as the
-   * job asks for.
+   * The same in a year of parts that cost so much, where joints leak: every layout has as many joints as this at least,
+   * and as many profiles as the job asks for.
    */
   Key leastInAYearBehind(BigDecimal parts, PlantYear year) {
     Key now = leastNowBehind();

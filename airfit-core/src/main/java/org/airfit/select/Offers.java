@@ -12,7 +12,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
+import org.airfit.internal.RootFinder;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Money;
@@ -59,9 +61,6 @@ public final class Offers {
 
   /** By so much more must be left at the tool each time [Pa]; a choice of this project. */
   private static final double LEAST_STEP_PASCALS = 10.0;
-
-  /** After so many halvings a pressure is known to a millipascal. */
-  private static final int HALVINGS = 40;
 
   /** A remark in both systems of units. */
   private record Remark(String si, String us) {
@@ -362,27 +361,29 @@ public final class Offers {
     private Optional<GaugePressure> leastAtTool(BigDecimal price, PlantYear figures) {
       OfferCandidate best = first(BY_YEAR);
       double outlet =
-          job.atOutlet(Known.AT_WORST).map(AbsolutePressure::pascals).orElse(0.0);
-      double atmosphere = job.toOutlet().atmosphere().pascals();
+          job.atOutlet(Known.AT_WORST).map(AbsolutePressure::pascals).orElse(0.0)
+              - job.toOutlet().atmosphere().pascals();
+      double mayBeLost = outlet - job.least().pascals();
       if (best.proposal().assembly().isAirOpen()
           || job.layout().allSlots().stream().anyMatch(Slot.Regulated.class::isInstance)
-          || outlet <= atmosphere) {
+          || !(mayBeLost > 0.0)) {
         return Optional.empty();
       }
       BigDecimal left = best.leftForPressure(price, figures);
-      double enough = 0.0;
-      double tooMuch = outlet - atmosphere;
-      for (int i = 0; i < HALVINGS; i++) {
-        double middle = (enough + tooMuch) / 2.0;
-        PressureDrop lost = PressureDrop.ofPascals(middle);
-        if (OfferCandidate.ofPressure(figures, lost).money().amount().compareTo(left) <= 0) {
-          enough = middle;
-        } else {
-          tooMuch = middle;
-        }
+      DoubleUnaryOperator tooDear =
+          lost -> OfferCandidate.ofPressure(figures, PressureDrop.ofPascals(lost))
+              .money()
+              .amount()
+              .subtract(left)
+              .doubleValue();
+      if (!(tooDear.applyAsDouble(mayBeLost) > 0.0)) {
+        return Optional.empty();
       }
-      GaugePressure least =
-          GaugePressure.ofPascals(outlet - atmosphere - tooMuch - SearchAir.NOISE_PASCALS);
+      double lost = tooDear.applyAsDouble(0.0) > 0.0
+          ? 0.0
+          : RootFinder.find(tooDear, 0.0, mayBeLost, SearchAir.NOISE_PASCALS);
+      // a search may end short of the place by twice its tolerance
+      GaugePressure least = GaugePressure.ofPascals(outlet - lost - 3.0 * SearchAir.NOISE_PASCALS);
       return Optional.of(least).filter(each -> each.compareTo(job.least()) > 0);
     }
 

@@ -15,14 +15,6 @@ import org.airfit.safety.Ruling;
  */
 final class PartChecks {
 
-  /**
-   * Between these, nobody is asked what temperatures a part is allowed at: air of a shop. Our own choice, without a
-   * source.
-   */
-  static final Temperature USUAL_LOWEST = Requirement.USUAL_LOWEST;
-
-  static final Temperature USUAL_HIGHEST = Requirement.USUAL_HIGHEST;
-
   private PartChecks() {}
 
   /** Tells whether a part breaks a rule at its position. */
@@ -71,8 +63,8 @@ final class PartChecks {
   static boolean isUnusuallyWarmOrCold(Requirement job) {
     return job.coldest().isPresent()
         || job.hottest().isPresent()
-        || coldest(job).compareTo(USUAL_LOWEST) < 0
-        || hottest(job).compareTo(USUAL_HIGHEST) > 0;
+        || coldest(job).compareTo(Requirement.USUAL_LOWEST) < 0
+        || hottest(job).compareTo(Requirement.USUAL_HIGHEST) > 0;
   }
 
   /** What its maker does not tell does not break the rule; it is asked for. */

@@ -40,10 +40,12 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Requirement {
 
-  /** From here on no temperature need be told. */
+  /**
+   * Between these, nobody is asked what temperatures a part is allowed at: air of a shop. Our own choice, without a
+   * source.
+   */
   static final Temperature USUAL_LOWEST = Temperature.ofCelsius(5.0);
 
-  /** Up to here no temperature need be told. */
   static final Temperature USUAL_HIGHEST = Temperature.ofCelsius(40.0);
 
   private static final Name<Supply> SUPPLY = Name.of("supply");

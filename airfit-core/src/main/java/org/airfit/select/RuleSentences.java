@@ -256,10 +256,11 @@ final class RuleSentences {
             + (job.demandRange().isExact() ? "" : units.say(job.demandRange().least()) + " to ")
             + units.say(job.demand());
     if (a.isAirOpen()) {
-      return RuleAnswer.open("It depends: the tool has from " + hasAtLeast(a.result(), job, units)
-          + " to " + hasAtMost(a.atBest(), job, units) + ", it needs " + wanted + ". "
-          + doubts(Doubts.of(a), units)
-          + (isAdapterMissing ? " That is without the missing adapter." : ""));
+      return RuleAnswer.open(
+          "It depends: the tool has from " + has(a.result(), job, units::sayAtLeast)
+              + " to " + has(a.atBest(), job, units::sayAtMost) + ", it needs " + wanted + ". "
+              + doubts(Doubts.of(a), units)
+              + (isAdapterMissing ? " That is without the missing adapter." : ""));
     }
     if (Assembly.isAtLeast(a.result(), job.least()) && isAdapterMissing) {
       return RuleAnswer.open("Without the missing adapter the tool has "
@@ -289,8 +290,8 @@ final class RuleSentences {
         .fold(
             delivered -> RuleAnswer.unmet("The tool has only "
                 + (a.isExact()
-                    ? has(delivered, job, units)
-                    : hasAtMost(delivered, job, units) + " at best")
+                    ? has(delivered, job, units::say)
+                    : has(delivered, job, units::sayAtMost) + " at best")
                 + ", it needs " + wanted + ". "
                 + heldBack(job, delivered, units)
                 + GivenHoses.inWords(a, units)),
@@ -316,28 +317,19 @@ final class RuleSentences {
   /** What it has, where that is not known exactly at least. */
   private static String has(Assembly a, UnitSystem units) {
     return a.isExact()
-        ? has(a.result(), a.requirement(), units)
-        : "at least " + hasAtLeast(a.result(), a.requirement(), units);
+        ? has(a.result(), a.requirement(), units::say)
+        : "at least " + has(a.result(), a.requirement(), units::sayAtLeast);
   }
 
-  private static String hasAtLeast(RunResult result, Requirement job, UnitSystem units) {
-    return result.fold(
-        delivered -> units.sayAtLeast(
-            delivered.atToolGauge(), job.least(), job.leastRange().least()),
-        starved -> "no air at all");
+  /** How a pressure is written beside others: rounded to the nearest, down or up. */
+  private interface Saying {
+    String of(GaugePressure pressure, GaugePressure... others);
   }
 
-  private static String hasAtMost(RunResult result, Requirement job, UnitSystem units) {
-    return result.fold(
-        delivered -> units.sayAtMost(
-            delivered.atToolGauge(), job.least(), job.leastRange().least()),
-        starved -> "no air at all");
-  }
-
-  private static String has(RunResult result, Requirement job, UnitSystem units) {
+  private static String has(RunResult result, Requirement job, Saying said) {
     return result.fold(
         delivered ->
-            units.say(delivered.atToolGauge(), job.least(), job.leastRange().least()),
+            said.of(delivered.atToolGauge(), job.least(), job.leastRange().least()),
         starved -> "no air at all");
   }
 

@@ -39,11 +39,11 @@ final class Turns {
   }
 
   private static double coldest(Requirement job) {
-    return job.coldest().orElse(PartChecks.USUAL_LOWEST).kelvins();
+    return job.coldest().orElse(Requirement.USUAL_LOWEST).kelvins();
   }
 
   private static double hottest(Requirement job) {
-    return job.hottest().orElse(PartChecks.USUAL_HIGHEST).kelvins();
+    return job.hottest().orElse(Requirement.USUAL_HIGHEST).kelvins();
   }
 
   /** Where a rule can turn, in SI, in order, inside the domain. */
@@ -63,12 +63,12 @@ final class Turns {
             .forEach(part -> turns.add(length((Part.Hose) part)));
       case REGULATOR_DROOP -> droops(job, catalogue, turns);
       case COLDEST -> {
-        turns.add(PartChecks.USUAL_LOWEST.kelvins());
+        turns.add(Requirement.USUAL_LOWEST.kelvins());
         turns.add(Freezing.POINT.kelvins());
         temperatures(job, catalogue, PartFacts::coldest, turns);
       }
       case HOTTEST -> {
-        turns.add(PartChecks.USUAL_HIGHEST.kelvins());
+        turns.add(Requirement.USUAL_HIGHEST.kelvins());
         temperatures(job, catalogue, PartFacts::hottest, turns);
       }
       default -> {}

@@ -65,7 +65,7 @@ class RunValuesTest {
   /** What follows from the other fields. */
   private static String[] derived(Class<?> type) {
     if (type == RunPath.class) {
-      return new String[] {"flows", "still", "kelvins", "viscosity"};
+      return new String[] {"whole", "still", "kelvins", "viscosity"};
     }
     return type == ToolDemand.class ? new String[] {"ratedFlow", "ratedPascals"} : new String[0];
   }
