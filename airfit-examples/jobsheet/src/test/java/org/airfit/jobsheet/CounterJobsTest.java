@@ -247,6 +247,23 @@ class CounterJobsTest {
     assertThat(receiver(alone)).doesNotContain("others take of the line");
   }
 
+  /**
+   * What the tool needs in the receiver lies on both sides of the 130 psig that are there when a draw begins, or beyond
+   * them whatever it is: only the first depends.
+   */
+  @Test
+  void a_receiver_depends_where_what_the_tool_needs_may_be_more_than_is_there() throws Exception {
+    String told = Files.readString(JOBS.resolve("pier/receiver-for-blasting.json"));
+    String need = "\"pressure\": \"80 psig\"";
+    assertThat(told).contains(need);
+    String mayDo = receiver(told.replace(need, "\"pressure\": \"80 to 129 psig\""));
+    assertThat(mayDo)
+        .contains("What the tool needs in the receiver depends on what is not known", "it depends")
+        .containsPattern("and it has 130 psig .*when a draw begins");
+    String never = receiver(told.replace(need, "\"pressure\": \"129 to 130 psig\""));
+    assertThat(never).doesNotContain("it depends");
+  }
+
   private static ReceiverUse receiverUse(String job) throws Exception {
     String catalogue = Files.readString(JOBS.resolve("quay-street/catalogue.json"));
     return sheet(job, catalogue).receiver().orElseThrow().use().orElseThrow();
