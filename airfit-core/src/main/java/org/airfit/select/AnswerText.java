@@ -114,6 +114,8 @@ final class AnswerText {
       case WHIP_HOSE, REGULATOR, DROPPED, DRAGGED, VENTED -> {
         if (isYes(topic, text)) {
           flag(job, topic);
+        } else if (topic == Topic.WHIP_HOSE) {
+          job.noWhipHose();
         }
       }
       case PROFILE -> job.profile(text.strip());
@@ -126,7 +128,7 @@ final class AnswerText {
   static ToolLine told(ToolLine line, Topic topic, String text) {
     return switch (topic) {
       case USE -> used(line, Labels.parse("use of the tool", text, Use.values()));
-      case WHIP_HOSE -> isYes(topic, text) ? line.withOwnWhipHose() : line;
+      case WHIP_HOSE -> isYes(topic, text) ? line.withOwnWhipHose() : line.withoutOwnWhipHose();
       case BLOCKED_NOZZLE -> line.withBlowGun(pressures(text).most());
       case TOOL_RATING -> line.withToolRating(pressures(text).least());
       default ->

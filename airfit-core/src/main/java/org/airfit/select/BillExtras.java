@@ -242,7 +242,10 @@ final class BillExtras {
 
   private void askForWhipHose() {
     List<Requirement> asked = a.requirement().toEachTool().stream()
-        .filter(job -> job.isImpactTool() && job.layout().hasCoupling() && !job.hasWhipHose())
+        .filter(job -> job.isImpactTool()
+            && job.layout().hasCoupling()
+            && !job.hasWhipHose()
+            && !job.lacksWhipHose())
         .toList();
     if (asked.isEmpty()) {
       return;

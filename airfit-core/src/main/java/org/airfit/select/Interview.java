@@ -405,7 +405,7 @@ public final class Interview {
             && !job.isPainting()
             && !job.isBlasting()
             && !job.isAutomaticFeed();
-      case WHIP_HOSE -> job.isImpactTool() && !job.hasWhipHose();
+      case WHIP_HOSE -> job.isImpactTool() && !job.hasWhipHose() && !job.lacksWhipHose();
       case BLOCKED_NOZZLE -> job.cleaningDeadEnd().isPresent() && !job.isDeadEndTold();
       case TOOL_RATING -> job.toolRating().isEmpty();
       case HIGHEST -> !job.isHighestTold() && !isRegulated;

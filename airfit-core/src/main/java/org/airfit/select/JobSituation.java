@@ -54,7 +54,7 @@ final class JobSituation {
     if (job.lubrication().isEmpty()) {
       situation.notKnown("lubricated line");
     }
-    if (!job.hasWhipHose()) {
+    if (!job.hasWhipHose() && !job.lacksWhipHose()) {
       situation.notKnown("whip hose");
     }
     return situation;

@@ -574,6 +574,11 @@ public final class Requirement {
     return told.is(ToolTold.WHIP_HOSE) || layout.endsInWhipHose();
   }
 
+  /** {@return whether it was told that the tool has no whip hose of its own, and none is the last slot of the layout} */
+  public boolean lacksWhipHose() {
+    return Boolean.FALSE.equals(told.get(ToolTold.WHIP_HOSE)) && !layout.endsInWhipHose();
+  }
+
   /** Whether the tool is so, or one of several. */
   private boolean isAny(Name<Boolean> name) {
     return toEachTool.isEmpty()
@@ -1049,6 +1054,17 @@ public final class Requirement {
      */
     public Builder whipHose() {
       told = told.with(ToolTold.WHIP_HOSE);
+      return this;
+    }
+
+    /**
+     * Tells that the tool has no whip hose of its own. Where this is not told it is a question; a percussion tool then
+     * needs one in the line.
+     *
+     * @return this builder
+     */
+    public Builder noWhipHose() {
+      told = told.with(ToolTold.WHIP_HOSE, false);
       return this;
     }
 

@@ -287,26 +287,40 @@ final class ServiceSentences {
       return RuleAnswer.met(
           last.part().name() + " goes straight to the tool; no coupling sits on it.");
     }
-    return job.hasWhipHose()
-        ? RuleAnswer.met(
-            "The tool hangs on a whip hose of its own; no coupling sits straight on it.")
-        : RuleAnswer.open(last.part().name() + " would sit on a percussion tool, which shakes"
-            + (last.position().isCoupling() ? " a coupling" : " it")
-            + " until it wears and lets go: a short whip hose must go between. "
-            + whips(a)
+    if (job.hasWhipHose()) {
+      return RuleAnswer.met(
+          "The tool hangs on a whip hose of its own; no coupling sits straight on it.");
+    }
+    String shaken = last.part().name() + " would sit on a percussion tool, which shakes"
+        + (last.position().isCoupling() ? " a coupling" : " it")
+        + " until it wears and lets go: a short whip hose must go between";
+    return job.lacksWhipHose()
+        ? RuleAnswer.unmet(shaken + ", and the tool has none of its own. " + placeWhip(a))
+        : RuleAnswer.open(shaken + ". " + whips(a)
             + " then tell that, and the end of the whip hose as the tool's inlet.");
+  }
+
+  /** What to do where the tool has no whip hose of its own. */
+  private static String placeWhip(Assembly a) {
+    return misplacedWhip(a)
+        .map(where -> where + ".")
+        .orElse("Put one into the line, last, next to the tool.");
   }
 
   /** Which whip hose stands in the line, though not next to the tool, and what to ask. */
   private static String whips(Assembly a) {
+    return misplacedWhip(a)
+        .map(where -> where + "; or ask whether the tool has one of its own,")
+        .orElse("None of these parts is a whip hose. Ask whether the tool has one,");
+  }
+
+  private static Optional<String> misplacedWhip(Assembly a) {
     return a.placed().stream()
         .filter(each -> each.position().kind() == Position.Kind.WHIP_HOSE)
         .findFirst()
-        .map(
-            whip -> whip.part().name() + " stands in front of "
-                + a.placed().get(a.placed().size() - 1).part().name()
-                + ": put the whip hose last in the line, next to the tool; or ask whether the tool has one of its own,")
-        .orElse("None of these parts is a whip hose. Ask whether the tool has one,");
+        .map(whip -> whip.part().name() + " stands in front of "
+            + a.placed().get(a.placed().size() - 1).part().name()
+            + ": put the whip hose last in the line, next to the tool");
   }
 
   static RuleAnswer airKept(Assembly a, UnitSystem units) {

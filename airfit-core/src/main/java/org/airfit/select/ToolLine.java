@@ -245,6 +245,15 @@ public final class ToolLine {
   }
 
   /**
+   * {@return this with a tool that has no whip hose of its own: where it is not told, that is a question}
+   *
+   * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
+   */
+  public ToolLine withoutOwnWhipHose() {
+    return with(told.with(ToolTold.WHIP_HOSE, false));
+  }
+
+  /**
    * {@return this with a tool that cleans with air, with nothing in it that lets pressure off}
    *
    * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
@@ -438,6 +447,11 @@ public final class ToolLine {
   /** {@return whether its tool has a whip hose of its own, which the inlet is the end of} */
   public boolean hasOwnWhipHose() {
     return told.is(ToolTold.WHIP_HOSE);
+  }
+
+  /** {@return whether it was told that its tool has no whip hose of its own} */
+  public boolean hasNoOwnWhipHose() {
+    return Boolean.FALSE.equals(told.get(ToolTold.WHIP_HOSE));
   }
 
   /** {@return whether its tool cleans with air} */

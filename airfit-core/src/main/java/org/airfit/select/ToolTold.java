@@ -18,7 +18,7 @@ final class ToolTold {
   static final Name<End> INLET = Name.of("tool inlet");
   static final Name<GaugePressure> DEAD_END = Name.of("dead end");
   static final Name<Boolean> IMPACT_TOOL = Name.flag("impact tool");
-  static final Name<Boolean> WHIP_HOSE = Name.flag("whip hose");
+  static final Name<Boolean> WHIP_HOSE = Name.of("whip hose"); // false is told too
   static final Name<Boolean> BLOW_GUN = Name.flag("blow gun");
   static final Name<Boolean> AUTOMATIC_FEED = Name.flag("automatic feed");
   static final Name<Boolean> BLASTING = Name.flag("blasting");

@@ -113,6 +113,10 @@ class InterviewOfSeveralToolsTest {
         .isTrue();
     assertThat(whip.requirement().orElseThrow().toEachTool().get(0).hasWhipHose())
         .isFalse();
+    Interview none = talk.with(Subject.of(Topic.WHIP_HOSE, RATCHET), "no");
+    assertThat(none.requirement().orElseThrow().toEachTool())
+        .extracting(Requirement::lacksWhipHose)
+        .containsExactly(false, true);
     Interview gun = talk.with(Subject.of(Topic.USE, GRINDER), "cleans with air")
         .with(Subject.of(Topic.BLOCKED_NOZZLE, GRINDER), "1.9 bar(g)");
     assertThat(gun.requirement().orElseThrow().toEachTool().get(0).cleaningDeadEnd())

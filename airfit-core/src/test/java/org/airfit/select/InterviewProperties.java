@@ -69,7 +69,8 @@ class InterviewProperties {
         List.of(Environment.values()).stream().map(Environment::toString).toList();
       case CLEANER -> List.of("water", "caustic");
       case AIR -> List.of("dry", "lubricated");
-      case WHIP_HOSE, REGULATOR, DROPPED, DRAGGED, VENTED -> List.of("yes");
+      case WHIP_HOSE -> List.of("yes", "no");
+      case REGULATOR, DROPPED, DRAGGED, VENTED -> List.of("yes");
       case PROFILES_IN_USE -> List.of("finch", "wren", "finch, wren", "owl");
       case PROFILE -> List.of("finch", "wren", "owl");
       case TOOL_RATING, BLOCKED_NOZZLE -> List.of(random.nextInt(150) + 1 + " psig");

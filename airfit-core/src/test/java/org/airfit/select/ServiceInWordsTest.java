@@ -544,6 +544,18 @@ class ServiceInWordsTest {
             + " go: a short whip hose must go between. hose stands in front of plug: put the whip hose last"
             + " in the line, next to the tool; or ask whether the tool has one of its own, then tell that,"
             + " and the end of the whip hose as the tool's inlet.");
+    String shaken =
+        "NOT MET. plug would sit on a percussion tool, which shakes a coupling until it wears and lets"
+            + " go: a short whip hose must go between, and the tool has none of its own. ";
+    assertThat(said(laid(laidOut().impactTool().noWhipHose(), outlet, hose, tool), Rule.WHIP_HOSE))
+        .isEqualTo(rule + shaken + "Put one into the line, last, next to the tool.");
+    assertThat(said(laid(laidOut().impactTool().noWhipHose(), outlet, whip, tool), Rule.WHIP_HOSE))
+        .isEqualTo(
+            rule + shaken
+                + "hose stands in front of plug: put the whip hose last in the line, next to the tool.");
+    assertThat(said(
+            laid(laidOut().impactTool().noWhipHose(), outlet, hose, tool, whip), Rule.WHIP_HOSE))
+        .isEqualTo(rule + "met. hose keeps the couplings from the shaking of the tool.");
   }
 
   @Test

@@ -22,7 +22,13 @@ import org.airfit.select.ToolLine;
 /** The tool of a job, and the conditions it works in. */
 final class JobTool {
 
-  private record Flag<T>(String field, UnaryOperator<T> said) {}
+  /** What a field says that is true, and that is false; what is missing says nothing. */
+  private record Flag<T>(String field, UnaryOperator<T> said, UnaryOperator<T> denied) {
+
+    Flag(String field, UnaryOperator<T> said) {
+      this(field, said, UnaryOperator.identity());
+    }
+  }
 
   /** How what is told of a tool is said to what it is told of. */
   private record Words<T>(
@@ -35,7 +41,7 @@ final class JobTool {
       Requirement.Builder::toolRating,
       List.of(
           new Flag<>("hammers", Requirement.Builder::impactTool),
-          new Flag<>("whipHose", Requirement.Builder::whipHose),
+          new Flag<>("whipHose", Requirement.Builder::whipHose, Requirement.Builder::noWhipHose),
           new Flag<>("feedsFasteners", Requirement.Builder::automaticFeed),
           new Flag<>("blasts", Requirement.Builder::blasting),
           new Flag<>("paints", Requirement.Builder::painting)),
@@ -46,7 +52,7 @@ final class JobTool {
       ToolLine::withToolRating,
       List.of(
           new Flag<>("hammers", ToolLine::withImpactTool),
-          new Flag<>("whipHose", ToolLine::withOwnWhipHose),
+          new Flag<>("whipHose", ToolLine::withOwnWhipHose, ToolLine::withoutOwnWhipHose),
           new Flag<>("feedsFasteners", ToolLine::withAutomaticFeed),
           new Flag<>("blasts", ToolLine::withBlasting),
           new Flag<>("paints", ToolLine::withPainting)),
@@ -118,7 +124,10 @@ final class JobTool {
       fuller = rating.orElse(tool).build(() -> words.rated().apply(before, allowed.get()));
     }
     for (Flag<T> flag : words.flags()) {
-      fuller = tool.flag(flag.field()) ? flag.said().apply(fuller) : fuller;
+      Optional<Field> told = tool.find(flag.field());
+      if (told.isPresent()) {
+        fuller = (told.get().yes() ? flag.said() : flag.denied()).apply(fuller);
+      }
     }
     boolean cleans = tool.flag("cleans");
     Optional<Field> blocked = tool.find("atBlockedNozzle", Accepted.GAUGE);

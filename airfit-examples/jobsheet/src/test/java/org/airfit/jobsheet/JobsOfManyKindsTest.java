@@ -459,6 +459,9 @@ class JobsOfManyKindsTest {
         .contains("a short whip hose must go between");
     assertThat(sheet(inlet, inlet + ", \"hammers\": true, \"whipHose\": true"))
         .contains("Whip hose before a percussion tool: met.");
+    assertThat(sheet(inlet, inlet + ", \"hammers\": true, \"whipHose\": false"))
+        .contains("Whip hose before a percussion tool: NOT MET.")
+        .doesNotContain("Does the percussion tool hang on a whip hose?");
   }
 
   @Test

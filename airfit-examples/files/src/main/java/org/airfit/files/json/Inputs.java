@@ -282,6 +282,7 @@ final class Inputs {
         "toolRating",
         "isImpactTool",
         "hasOwnWhipHose",
+        "hasNoOwnWhipHose",
         "isBlowGun",
         "deadEnd",
         "isAutomaticFeed",
@@ -463,6 +464,7 @@ final class Inputs {
     line = of.<GaugePressure>maybe("toolRating").map(line::withToolRating).orElse(line);
     line = of.yes("isImpactTool") ? line.withImpactTool() : line;
     line = of.yes("hasOwnWhipHose") ? line.withOwnWhipHose() : line;
+    line = of.yes("hasNoOwnWhipHose") ? line.withoutOwnWhipHose() : line;
     line = of.yes("isBlowGun") ? line.withBlowGun() : line;
     line = of.<GaugePressure>maybe("deadEnd").map(line::withBlowGun).orElse(line);
     line = of.yes("isAutomaticFeed") ? line.withAutomaticFeed() : line;

@@ -356,6 +356,7 @@ class RoundTripTest {
         new org.airfit.joint.Bore(
             new org.airfit.thread.Limits(inch, Length.parse("7 mm")), "as sold", source),
         tool.alike(2),
+        tool.withoutOwnWhipHose(),
         Layout.of(
             List.of(Slot.splitter("manifold")),
             List.of(
