@@ -53,6 +53,11 @@ enum Endpoint {
     return method;
   }
 
+  /** HEAD asks for what GET would say, without its body (RFC 9110, section 9.3.2): the server leaves that out. */
+  private List<String> methods() {
+    return isPost() ? List.of(method) : List.of(method, "HEAD");
+  }
+
   String path() {
     return path;
   }
@@ -108,10 +113,10 @@ enum Endpoint {
     for (Endpoint endpoint : values()) {
       Optional<String> word = endpoint.wordIn(asked);
       if (word.isPresent()) {
-        if (endpoint.method.equals(method)) {
+        if (endpoint.methods().contains(method)) {
           return new Found(endpoint, word.get());
         }
-        methods.add(endpoint.method);
+        methods.addAll(endpoint.methods());
       }
     }
     if (methods.isEmpty()) {

@@ -655,6 +655,30 @@ class CounterServiceTest {
   }
 
   @Test
+  void head_says_what_get_would_without_its_body() throws Exception {
+    for (String path :
+        List.of("/health", "/metrics", "/openapi.json", "/stock/DR-7", "/stock/none", "/admin")) {
+      HttpResponse<String> whole = till.get(path);
+      HttpResponse<String> head =
+          till.send(till.to(path).method("HEAD", HttpRequest.BodyPublishers.noBody()));
+      assertThat(head.statusCode()).as(path).isEqualTo(whole.statusCode());
+      assertThat(head.headers().firstValue("Content-Type"))
+          .as(path)
+          .isEqualTo(whole.headers().firstValue("Content-Type"));
+      assertThat(head.headers().firstValueAsLong("Content-Length").orElse(0L))
+          .as(path)
+          .isPositive();
+      assertThat(head.body()).as(path).isEmpty();
+    }
+    assertThat(till.send(till.to("/mating").method("HEAD", HttpRequest.BodyPublishers.noBody()))
+            .headers()
+            .firstValue("Allow"))
+        .contains("POST");
+    assertThat(till.send(till.to("/stock/DR-7").DELETE()).headers().firstValue("Allow"))
+        .contains("GET, HEAD");
+  }
+
+  @Test
   void a_question_that_is_too_long_is_refused_without_reading_on() throws Exception {
     String told = tooLong("Content-Length: 10485760", new byte[0]);
     assertThat(told)

@@ -2,6 +2,7 @@ package org.airfit.files;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * CSV text after RFC 4180 to rows of cells and back; what the cells mean is not known here.
@@ -13,6 +14,8 @@ public final class Csv {
 
   /** A set of ten thousand profiles has fewer, and more would not fit into the memory a program is given. */
   private static final int MOST_CELLS = 1_000_000;
+
+  private static final Pattern NUMBER = Pattern.compile("[+-]?[0-9]+(?:[.,][0-9]+)?");
 
   private final String file;
   private final String text;
@@ -144,6 +147,18 @@ public final class Csv {
       out.append('\n');
     }
     return out.toString();
+  }
+
+  /**
+   * Makes a cell that a spreadsheet shows as it is. What begins like a formula would be computed there, and a price list
+   * may hold one that was put into it: such a text gets an apostrophe in front. Numbers stay as they are.
+   *
+   * @param text a text of somebody else's
+   * @return the cell
+   */
+  public static String asText(String text) {
+    boolean isFormula = !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
+    return isFormula && !NUMBER.matcher(text).matches() ? "'" + text : text;
   }
 
   private static String written(String cell) {

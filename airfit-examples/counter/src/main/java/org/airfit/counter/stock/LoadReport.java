@@ -37,7 +37,10 @@ public record LoadReport(String file, int rowsIn, int stored, List<Reject> rejec
     }
   }
 
-  /** {@return the rejects as a table with the columns row, column, value and reason} */
+  /**
+   * {@return the rejects as a table with the columns row, column, value and reason; a value that a spreadsheet would
+   * compute has an apostrophe in front}
+   */
   public String toCsv() {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("row", "column", "value", "reason"));
@@ -48,7 +51,7 @@ public record LoadReport(String file, int rowsIn, int stored, List<Reject> rejec
       rows.add(List.of(
           String.valueOf(reject.row()),
           reject.column(),
-          Printable.line(shown),
+          Csv.asText(Printable.line(shown)),
           Printable.line(reject.reason())));
     }
     return Csv.write(rows);

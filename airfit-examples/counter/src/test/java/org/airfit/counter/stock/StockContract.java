@@ -25,6 +25,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import org.airfit.files.CatalogueFile;
+import org.airfit.files.Csv;
 import org.airfit.files.Disk;
 import org.airfit.files.Document;
 import org.airfit.files.JobFile;
@@ -143,6 +144,20 @@ abstract class StockContract {
     assertThat(report.toCsv()).startsWith("row,column,value,reason\n4,price,\"12,50\",");
     assertThat(report.toCsv().chars().filter(c -> c == 0x1b)).isEmpty();
     assertThat(stock.catalogue().parts().parts()).extracting("id").containsExactly("S-1", "S-16");
+  }
+
+  @Test
+  void a_report_of_rejects_computes_nothing_in_a_spreadsheet() throws Exception {
+    String table = Shops.HEADING
+        + Shops.socket("=1+1", "good", "=HYPERLINK(1)", "3")
+        + Shops.socket("S-2", "good", "@SUM(A1)", "3")
+        + Shops.socket("S-3", "good", "-1+2", "3")
+        + Shops.socket("S-4", "good", "-1.00", "3");
+    LoadReport report = Shops.load(Shops.boatyard(database), table);
+    assertThat(Csv.read("rejects.csv", report.toCsv()))
+        .extracting(row -> row.get(2))
+        .containsExactly("value", "'=HYPERLINK(1)", "'@SUM(A1)", "'-1+2", "-1.00");
+    assertThat(report.rejects()).extracting(Reject::value).contains("=HYPERLINK(1)");
   }
 
   @Test
