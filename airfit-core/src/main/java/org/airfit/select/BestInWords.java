@@ -113,9 +113,8 @@ final class BestInWords {
 
   private String itself() {
     long pieces = best.pieces();
-    return (pieces == 0
-            ? "nothing to buy, "
-            : pieces + (pieces == 1 ? " piece" : " pieces") + " to buy, ")
+    return (pieces == 0 ? "nothing" : pieces + (pieces == 1 ? " piece" : " pieces"))
+        + " to buy in its line, "
         + best.priceInWords().map(price -> price + ", ").orElse("")
         + arriving()
         + (best.requirement().isOfSeveralTools()

@@ -263,9 +263,10 @@ final class RuleSentences {
               + (isAdapterMissing ? " That is without the missing adapter." : ""));
     }
     if (Assembly.isAtLeast(a.result(), job.least()) && isAdapterMissing) {
-      return RuleAnswer.open("Without the missing adapter the tool has "
-          + has(a, units) + ", it needs " + wanted
-          + ". What the adapter takes of that is not reckoned: judge it again when one is found.");
+      return RuleAnswer.open(
+          "Without the missing adapter the tool has "
+              + has(a, units) + ", it needs " + wanted
+              + ". What the adapter takes of that is not reckoned: judge it again once the ends are joined.");
     }
     if (Assembly.isAtLeast(a.result(), job.least())
         && !PartChecks.breaking(a, PartChecks::isTooShort).isEmpty()) {

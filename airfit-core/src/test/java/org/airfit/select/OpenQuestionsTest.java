@@ -83,7 +83,7 @@ class OpenQuestionsTest {
         .startsWith(
             "It breaks no rule, but whether it meets every rule depends on what is still to be asked."
                 + " Parts are rated: No rating is known of old hose")
-        .contains("It is the only combination that breaks no rule: 4 pieces to buy");
+        .contains("It is the only combination that breaks no rule: 4 pieces to buy in its line");
     assertThat(answer.toString()).contains("No rating is known of old hose");
     assertThat(answer.working().toText())
         .contains("No rule is broken. Still to be asked: Parts are rated.");

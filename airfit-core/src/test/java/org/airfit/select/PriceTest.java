@@ -46,7 +46,7 @@ class PriceTest {
         .contains(
             "fewest pieces to buy, of those its couplings have the fewest profiles, and of those that have"
                 + " all prices known the parts in its line cost least")
-        .contains("5 pieces to buy, 75.00 EUR,");
+        .contains("5 pieces to buy in its line, 75.00 EUR,");
     List<Part> unpriced = new ArrayList<>(Shelf.parts());
     unpriced.add(Shelf.socket(Shelf.steel("wider"), "finch", "3/8 NPT female", 9.5));
     Selection.Proposals pressure = fitting(Objective.FEWEST_PIECES, unpriced);
@@ -80,7 +80,7 @@ class PriceTest {
     assertThat(price.best().socket("tool").id()).isEqualTo("middling");
     assertThat(price.best().price()).contains(Money.parse("75 EUR"));
     assertThat(price.whyBest())
-        .contains("the parts in its line cost least: 5 pieces to buy, 75.00 EUR,");
+        .contains("the parts in its line cost least: 5 pieces to buy in its line, 75.00 EUR,");
     assertThat(price.proposals())
         .isSortedAccordingTo(
             (one, other) -> one.price().orElseThrow().compareTo(other.price().orElseThrow()));

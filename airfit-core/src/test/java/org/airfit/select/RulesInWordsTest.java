@@ -569,7 +569,7 @@ class RulesInWordsTest {
   void why_the_best_stands_first_is_told_with_its_pieces_price_and_pressure() {
     Selection.Proposals alone = fitting(Shelf.job(), usual());
     assertThat(alone.whyBest())
-        .isEqualTo("It is the only combination that meets every rule: 5 pieces to buy, "
+        .isEqualTo("It is the only combination that meets every rule: 5 pieces to buy in its line, "
             + atTool(alone.best()) + " at the tool.");
     List<Part> priced = List.of(
         socket(priced("socket", "10"), "finch"),
@@ -582,17 +582,18 @@ class RulesInWordsTest {
         .isEqualTo(
             "Of all combinations that meet every rule it needs the fewest pieces to buy, of those its"
                 + " couplings have the fewest profiles, and of those"
-                + " that have all prices known the parts in its line cost least: 5 pieces to buy, 50.00 EUR, "
-                + atTool(pieces.best()) + " at the tool.");
+                + " that have all prices known the parts in its line cost least: 5 pieces to buy in its line,"
+                + " 50.00 EUR, " + atTool(pieces.best()) + " at the tool.");
     assertThat(fitting(Shelf.job().objective(Objective.LOWEST_PRICE), priced).whyBest())
         .isEqualTo(
             "Of all combinations that meet every rule and have all prices known, the parts in its line cost least: 5"
-                + " pieces to buy, 50.00 EUR, " + atTool(pieces.best()) + " at the tool.");
+                + " pieces to buy in its line, 50.00 EUR, " + atTool(pieces.best())
+                + " at the tool.");
     assertThat(fitting(Shelf.job(), usualWith(hose(facts("other hose")))).whyBest())
         .isEqualTo(
             "Of all combinations that meet every rule it needs the fewest pieces to buy, of those its"
-                + " couplings have the fewest profiles, and of those it keeps the most pressure: 5 pieces to buy, "
-                + atTool(alone.best())
+                + " couplings have the fewest profiles, and of those it keeps the most pressure: 5 pieces to buy"
+                + " in its line, " + atTool(alone.best())
                 + " at the tool.");
     List<Part> partly = usualWith(
         socket(priced("socket", "10"), "finch"),
@@ -603,12 +604,12 @@ class RulesInWordsTest {
             "Of all combinations that meet every rule it needs the fewest pieces to buy, of those its"
                 + " couplings have the fewest profiles, and of those it has the fewest of unknown price, and their"
                 + " known prices sum to the least: 5 pieces to"
-                + " buy, 45.00 EUR without hose plug, tool plug, of unknown price, "
+                + " buy in its line, 45.00 EUR without hose plug, tool plug, of unknown price, "
                 + atTool(alone.best()) + " at the tool.");
     assertThat(fitting(Shelf.job().objective(Objective.LOWEST_PRICE), partly).whyBest())
         .isEqualTo(
             "Of all combinations that meet every rule it has the fewest pieces of unknown price, and"
-                + " of those the known prices sum to the least: 5 pieces to buy, 45.00 EUR without hose"
+                + " of those the known prices sum to the least: 5 pieces to buy in its line, 45.00 EUR without hose"
                 + " plug, tool plug, of unknown price, " + atTool(alone.best()) + " at the tool.");
   }
 
@@ -625,18 +626,18 @@ class RulesInWordsTest {
     Selection.Proposals nothing = fitting(Shelf.job(), there(true));
     String tool = atTool(nothing.best());
     assertThat(nothing.whyBest())
-        .isEqualTo("It is the only combination that meets every rule: nothing to buy, " + tool
-            + " at the tool.");
+        .isEqualTo("It is the only combination that meets every rule: nothing to buy in its line, "
+            + tool + " at the tool.");
     assertThat(fitting(Shelf.job(), there(false)).whyBest())
-        .isEqualTo("It is the only combination that meets every rule: 1 piece to buy, " + tool
-            + " at the tool.");
+        .isEqualTo("It is the only combination that meets every rule: 1 piece to buy in its line, "
+            + tool + " at the tool.");
     assertThat(fitting(Shelf.job().highest(GaugePressure.ofBar(8.0)).regulated(), there(false))
             .whyBest())
         .isEqualTo(
             "Tool is not over-pressured: met while the regulator holds. It is the only combination"
-                + " that meets every rule: 1 piece to buy, " + tool + " at the tool.");
+                + " that meets every rule: 1 piece to buy in its line, " + tool + " at the tool.");
     assertThat(fitting(Shelf.job(), there(true)).whyBest(UnitSystem.US))
-        .contains("nothing to buy, ", " psig at the tool.")
+        .contains("nothing to buy in its line, ", " psig at the tool.")
         .doesNotContain("bar");
   }
 
@@ -651,25 +652,26 @@ class RulesInWordsTest {
     Selection.Proposals one = fitting(job, usual());
     String tool = atTool(one.best());
     assertThat(one.whyBest())
-        .isEqualTo(still + "It is the only combination that breaks no rule: 5 pieces to buy, "
-            + tool + " at the tool.");
+        .isEqualTo(
+            still + "It is the only combination that breaks no rule: 5 pieces to buy in its line, "
+                + tool + " at the tool.");
     assertThat(fitting(job, usualWith(hose(facts("other hose")))).whyBest())
         .isEqualTo(
             still + "Of all combinations that break no rule and leave as few questions about their"
                 + " parts open it needs the fewest pieces to buy, of those its couplings have the fewest"
                 + " profiles, and of those it keeps the most pressure:"
-                + " 5 pieces to buy, " + tool + " at the tool.");
+                + " 5 pieces to buy in its line, " + tool + " at the tool.");
     assertThat(fitting(
                 job, usualWith(hose(facts("other hose").withLubrication(Lubrication.LUBRICATED))))
             .whyBest())
         .isEqualTo(
             still + "Every other combination that breaks no rule leaves more questions about its"
-                + " parts open: 5 pieces to buy, " + tool + " at the tool.");
+                + " parts open: 5 pieces to buy in its line, " + tool + " at the tool.");
     assertThat(fitting(Shelf.job(), usualWith(hose(unmarked("other hose").asExisting())))
             .whyBest())
         .isEqualTo(
             "It is the only combination that meets every rule; the others that break no rule leave"
-                + " something to be asked: 5 pieces to buy, " + tool + " at the tool.");
+                + " something to be asked: 5 pieces to buy in its line, " + tool + " at the tool.");
   }
 
   /** The reasons without the losses of pressure, which are compared elsewhere. */
@@ -739,6 +741,6 @@ class RulesInWordsTest {
     assertThat(air.reason())
         .startsWith("Without the missing adapter the tool has 6.")
         .endsWith(
-            "What the adapter takes of that is not reckoned: judge it again when one is found.");
+            "What the adapter takes of that is not reckoned: judge it again once the ends are joined.");
   }
 }

@@ -28,7 +28,7 @@ import org.airfit.working.UnitSystem;
 class WordsProperties {
 
   private static final Pattern PIECES = Pattern.compile(
-      "(nothing|\\d+ pieces?) to buy, (?:(.*), )?(?:at least )?(-?[0-9.]+) bar\\(g\\) at the tool\\.$");
+      "(nothing|\\d+ pieces?) to buy in its line, (?:(.*), )?(?:at least )?(-?[0-9.]+) bar\\(g\\) at the tool\\.$");
   /** Less than half of the last digit is told as less than that digit. */
   private static final Pattern LOSS = Pattern.compile("pressure loss (?:(-?[0-9.]+)|< 0\\.01) bar");
 

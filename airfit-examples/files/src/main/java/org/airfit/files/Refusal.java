@@ -155,8 +155,7 @@ public record Refusal(
 
   /** A word is told, a whole text is not. */
   private static String shown(String word) {
-    String text = word.length() > LONGEST_WORD ? word.substring(0, LONGEST_WORD) + "…" : word;
-    return text.toLowerCase(Locale.ROOT);
+    return word.length() > LONGEST_WORD ? word.substring(0, LONGEST_WORD) + "…" : word;
   }
 
   /** Refuses a file that gives no sheet of its own for it. */

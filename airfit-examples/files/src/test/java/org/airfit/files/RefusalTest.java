@@ -41,8 +41,8 @@ class RefusalTest {
 
   @Test
   void any_other_word_is_told_back() {
-    assertThat(reason("argon").orElseThrow())
-        .startsWith("airfit advises on compressed air for tools only, not on \"argon\".")
+    assertThat(reason("Argon").orElseThrow())
+        .startsWith("airfit advises on compressed air for tools only, not on \"Argon\".")
         .endsWith("If it is compressed air, type compressed air.");
     assertThat(reason("Another  medium")).isEqualTo(Medium.OTHER.refusalInWords());
   }

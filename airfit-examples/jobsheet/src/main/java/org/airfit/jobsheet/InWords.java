@@ -227,7 +227,7 @@ final class InWords {
     if (depends && isAdapterMissing) {
       return "Without the missing adapter " + betweenWorstAndBest(proposal, units)
           + " at the tool, needed " + units.sayBothOfRange(job.leastRange())
-          + ": what the adapter takes is not reckoned; judge it again when one is found.";
+          + ": what the adapter takes is not reckoned; judge it again once the ends are joined.";
     }
     if (depends && isTooShort(proposal)) {
       return "With a hose that is too short " + betweenWorstAndBest(proposal, units)
