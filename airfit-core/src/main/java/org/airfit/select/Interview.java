@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * each possible answer is put in and the parts are chosen with it, and the answer counts if the proposal, whether it
  * fits, a rule that is open, broken or met by a regulator only, or the title of a warning is other than before. Of an
  * amount the answers are the spans between the values at which a rule turns, which are known from the rules, ratings
- * and lengths themselves. The question comes first of which an answer may break a rule of safety; then that whose
+ * and lengths themselves; where the air turns with the droop of a regulator is found by halving, to 1 mbar. The question comes first of which an answer may break a rule of safety; then that whose
  * answers settle most open rules on average, each answer taken as likely as another; then that of which most answers
  * change the parts; then by the order of {@link Topic}. That order is our own choice.
  *
@@ -46,6 +46,9 @@ import org.jspecify.annotations.Nullable;
  * value-based.
  */
 public final class Interview {
+
+  /** How near to where it turns a droop is told: less than any gauge shows; our own choice [Pa]. */
+  private static final double DROOP_STEP = 100.0;
 
   /** What comes first of several questions. */
   private static final Comparator<Weighed> ORDER = Comparator.comparing(
@@ -432,7 +435,11 @@ public final class Interview {
       List<Span> spans = topic == Topic.REACH
           ? Turns.spans(hose(subject, job), job, catalogue)
           : Turns.spans(topic, asked.of(), catalogue);
-      return spans(subject, spans, units, Standing::isAs);
+      return spans(
+          subject,
+          topic == Topic.REGULATOR_DROOP ? parted(subject, spans) : spans,
+          units,
+          Standing::isAs);
     }
     List<String> words =
         topic == Topic.MEDIUM ? AnswerText.media() : AnswerText.words(topic, job, catalogue);
@@ -469,6 +476,54 @@ public final class Interview {
     }
     add(tried, topic, open, standing, units);
     return tried;
+  }
+
+  /**
+   * The spans, those parted within which it turns: how much droop the air allows follows from the flow, and where a
+   * setting is a range too, it turns at another droop for each end of it.
+   */
+  private List<Span> parted(Subject subject, List<Span> spans) {
+    List<Span> parted = new ArrayList<>();
+    for (Span span : spans) {
+      if (span.least() == span.most()) {
+        parted.add(span);
+        continue;
+      }
+      double step = Math.min(DROOP_STEP, 0.5 * (span.most() - span.least()));
+      List<Double> turns = new ArrayList<>();
+      TriedAt inside = tryAt(subject, span.inside());
+      addTurns(turns, subject, tryAt(subject, span.least() + step), inside);
+      addTurns(turns, subject, inside, tryAt(subject, span.most()));
+      double from = span.least();
+      for (double turn : turns) {
+        parted.add(Span.between(from, turn));
+        parted.add(Span.at(turn));
+        from = turn;
+      }
+      parted.add(Span.between(from, span.most()));
+    }
+    return List.copyOf(parted);
+  }
+
+  /** A value of an amount in SI, and how it stands with that. */
+  private record TriedAt(double value, Standing standing) {}
+
+  private TriedAt tryAt(Subject subject, double value) {
+    return new TriedAt(value, with(Turns.text(subject.topic(), value), subject));
+  }
+
+  /** Halves what lies between two values as long as it stands otherwise at one than at the other. */
+  private void addTurns(List<Double> turns, Subject subject, TriedAt low, TriedAt high) {
+    if (low.standing().isAs(high.standing())) {
+      return;
+    }
+    if (high.value() - low.value() <= DROOP_STEP) {
+      turns.add(low.value());
+      return;
+    }
+    TriedAt middle = tryAt(subject, 0.5 * (low.value() + high.value()));
+    addTurns(turns, subject, low, middle);
+    addTurns(turns, subject, middle, high);
   }
 
   private static void add(

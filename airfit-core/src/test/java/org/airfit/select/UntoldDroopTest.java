@@ -8,6 +8,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
@@ -26,6 +28,9 @@ import org.junit.jupiter.api.Test;
 class UntoldDroopTest {
 
   private static final End FEMALE = End.parse("3/8 NPT female");
+  /** Of "up to 0.4 bar" and "more than 0.4 bar, up to 1 bar" the upper end. */
+  private static final Pattern LAST_NUMBER = Pattern.compile("([0-9.]+) bar$");
+
   private static final Range<PressureDrop> NONE = Range.exactly(PressureDrop.ofBar(0.0));
 
   private static Part.Regulator regulator(Range<PressureDrop> droop) {
@@ -190,5 +195,52 @@ class UntoldDroopTest {
         .isEqualTo(GaugePressure.ofBar(6.8).absolute(Shelf.ATMOSPHERE));
     assertThat(settled.questions())
         .noneMatch(question -> question.topic() == Topic.REGULATOR_DROOP);
+  }
+
+  /**
+   * Where the regulator is set to is a range too, some droops are too much at any setting: whatever a customer tells
+   * does what the span says that it lies in.
+   */
+  @Test
+  void with_a_range_of_settings_every_droop_does_what_its_span_says() {
+    Interview talk = Interview.of(
+            Shelf.job()
+                .highest(GaugePressure.ofBar(7.3))
+                .regulated()
+                .leastSetting(GaugePressure.ofBar(6.5))
+                .droop(Regulator.UNTOLD_DROOP)
+                .build(),
+            Catalogue.of(Shelf.parts()))
+        .with(Topic.MEDIUM, "compressed air");
+    Question asked = talk.questions().stream()
+        .filter(question -> question.topic() == Topic.REGULATOR_DROOP)
+        .findFirst()
+        .orElseThrow();
+    List<Double> ends = new ArrayList<>(List.of(-1.0));
+    for (PossibleAnswer answer : asked.answers()) {
+      Matcher last = LAST_NUMBER.matcher(answer.inWords());
+      ends.add(last.find() ? Double.parseDouble(last.group(1)) : Double.NaN);
+    }
+    ends.set(ends.size() - 1, 1.0);
+    assertThat(ends).isSorted();
+    for (int i = 1; i < 50; i++) {
+      double droop = 0.02 * i;
+      int span = 0;
+      while (droop > ends.get(span + 1)) {
+        span++;
+      }
+      if (Math.min(Math.abs(droop - ends.get(span)), Math.abs(droop - ends.get(span + 1)))
+          > 0.005) {
+        assertThat(air(talk, droop + " bar"))
+            .as(droop + " bar in " + asked.answers())
+            .isEqualTo(air(talk, asked.answers().get(span).text()));
+      }
+    }
+  }
+
+  private static RuleOutcome air(Interview talk, String droop) {
+    Interview told = talk.with(Topic.REGULATOR_DROOP, droop);
+    return air(Selection.of(told.requirement().orElseThrow(), Catalogue.of(Shelf.parts())))
+        .outcome();
   }
 }
