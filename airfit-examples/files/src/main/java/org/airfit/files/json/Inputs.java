@@ -228,6 +228,7 @@ final class Inputs {
         "source",
         "dimensions",
         "decidingDimensions",
+        "missingDimensions",
         "grooveForm",
         "tipLengthBall");
     put(
@@ -382,8 +383,9 @@ final class Inputs {
     Map<Dimension, PartSpread> dimensions = of.the("dimensions");
     dimensions.forEach(builder::dimension);
     Set<Dimension> deciding = of.the("decidingDimensions");
-    if (!deciding.equals(dimensions.keySet())) {
-      builder.deciding(deciding);
+    Set<Dimension> missing = of.the("missingDimensions");
+    if (missing.isEmpty() || !deciding.equals(dimensions.keySet())) {
+      builder.deciding(deciding); // those that decide were named: nothing else does
     }
     of.<GrooveForm>maybe("grooveForm").ifPresent(builder::grooveForm);
     of.<GaugeBall>maybe("tipLengthBall").ifPresent(builder::tipLengthBy);

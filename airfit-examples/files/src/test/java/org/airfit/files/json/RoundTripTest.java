@@ -243,6 +243,17 @@ class RoundTripTest {
         .deciding(List.of(Dimension.TIP_DIAMETER))
         .grooveForm(GrooveForm.VEE)
         .build();
+    PlugProfile partlyKnown = PlugProfile.builder("skua")
+        .displayName("Skua")
+        .from(Provenance.userMeasured(5), source)
+        .dimension(Dimension.TIP_DIAMETER, sample)
+        .build();
+    PlugProfile known = PlugProfile.builder("skua")
+        .displayName("Skua")
+        .from(Provenance.userMeasured(5), source)
+        .dimension(Dimension.TIP_DIAMETER, sample)
+        .deciding(List.of(Dimension.TIP_DIAMETER))
+        .build();
     ToolLine tool = ToolLine.to(
             "sander",
             Range.exactly(flow),
@@ -355,6 +366,8 @@ class RoundTripTest {
             List.of(new Accessory.Drain(PartFacts.of("p-3", "c")))),
         new org.airfit.joint.Bore(
             new org.airfit.thread.Limits(inch, Length.parse("7 mm")), "as sold", source),
+        partlyKnown,
+        known,
         tool.alike(2),
         tool.withoutOwnWhipHose(),
         Layout.of(
