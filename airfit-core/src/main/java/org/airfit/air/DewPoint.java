@@ -76,14 +76,14 @@ public record DewPoint(Temperature temperature, AbsolutePressure pressure) imple
 
   private static final Formula OVER_WATER = Formula.of(
       "Pressure of the vapour, over water",
-      "⟨e⟩ = [22064000|3200.11264527934] × exp((−7.85951783 × ⟨τ⟩ + 1.84408259 × ⟨τ⟩^1.5 − 11.7866497 × ⟨τ⟩^3"
+      "⟨e⟩ = [22064000|3200.112645] × exp((−7.85951783 × ⟨τ⟩ + 1.84408259 × ⟨τ⟩^1.5 − 11.7866497 × ⟨τ⟩^3"
           + " + 22.6807411 × ⟨τ⟩^3.5 − 15.9618719 × ⟨τ⟩^4 + 1.80122502 × ⟨τ⟩^7.5) / (1 − ⟨τ⟩))",
       WATER,
       VAPOUR,
       TAU);
 
-  private static final Formula FROM_TRIPLE = Formula.of(
-      "Over the triple point", "⟨θ⟩ = ⟨td⟩ / [273.16|491.688]", ICE, THETA, KELVINS);
+  private static final Formula FROM_TRIPLE =
+      Formula.of("Over the triple point", "⟨θ⟩ = ⟨td⟩ / [273.16|491.688]", ICE, THETA, KELVINS);
 
   private static final Formula OVER_ICE = Formula.of(
       "Pressure of the vapour, over ice",
@@ -223,14 +223,12 @@ public record DewPoint(Temperature temperature, AbsolutePressure pressure) imple
 
   @Override
   public Working working(UnitSystem units) {
-    Working.Builder working = Working.titled("Water in air with a dew point", units)
+    Working.Builder working = Working.titled("Water in air with a dew point of " + in(units), units)
         .given(KELVINS, temperature.kelvins(), 7)
         .given(PRESSURE, pressure.pascals(), 7);
     double t = temperature.kelvins();
     if (isFrostPoint()) {
-      working
-          .step(FROM_TRIPLE, t / TRIPLE, 9)
-          .step(OVER_ICE, vapourPressure().pascals(), 5);
+      working.step(FROM_TRIPLE, t / TRIPLE, 9).step(OVER_ICE, vapourPressure().pascals(), 5);
     } else {
       working
           .step(REDUCED, 1.0 - t / 647.096, 9)

@@ -83,6 +83,9 @@ public final class WaterBalance implements Worked {
   /** Of cool water, to 0.3 % [kg/m³]. */
   private static final double WATER_DENSITY = 1_000.0;
 
+  /** More than any line has; a choice of this project. */
+  private static final int MOST_STAGES = 20;
+
   private static final Source BALANCE = Source.derived("balance of mass");
 
   private static final Symbol DRY_AIR = Symbol.of("ṁa", ValueKind.MASS_FLOW);
@@ -90,8 +93,8 @@ public final class WaterBalance implements Worked {
   private static final Symbol LEFT = Symbol.of("ṁv", ValueKind.MASS_FLOW);
   private static final Symbol IN_INTAKE = ratio(0);
 
-  private static final Formula TAKES_IN = Formula.of(
-      "Water taken in", "⟨ṁ0⟩ = ⟨ṁa⟩ × ⟨W0⟩", BALANCE, TAKEN_IN, DRY_AIR, IN_INTAKE);
+  private static final Formula TAKES_IN =
+      Formula.of("Water taken in", "⟨ṁ0⟩ = ⟨ṁa⟩ × ⟨W0⟩", BALANCE, TAKEN_IN, DRY_AIR, IN_INTAKE);
 
   private final MassFlow dryAir;
   private final DewPoint intake;
@@ -139,11 +142,15 @@ public final class WaterBalance implements Worked {
    *     pressure of the air behind it, of a dryer its pressure dew point
    * @return this with it; air that comes in drier leaves as it came
    * @throws IllegalArgumentException if the air that comes in drier has a dew point outside of [-100, 100] °C at the
-   *     pressure there
+   *     pressure there, or if there are 20 stages already
    */
   public WaterBalance through(String name, DewPoint saturated) {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(saturated, "saturated");
+    if (stages.size() == MOST_STAGES) {
+      throw new IllegalArgumentException("stages that take water out must be at most " + MOST_STAGES
+          + ", " + name + " would be one more");
+    }
     DewPoint before = behind();
     boolean isDrier = before.humidityRatio() <= saturated.humidityRatio();
     DewPoint behind = isDrier ? before.at(saturated.pressure()) : saturated;

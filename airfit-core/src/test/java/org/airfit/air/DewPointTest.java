@@ -164,7 +164,8 @@ class DewPointTest {
     DewPoint half = DewPoint.of(room, 0.5);
     assertThat(half.relativeHumidity(room.temperature())).isCloseTo(0.5, within(1.0e-12));
     assertThat(DewPoint.of(room, 1.0).temperature().celsius()).isCloseTo(25.0, within(1.0e-9));
-    // ASHRAE's table of saturated air (2017, chapter 1): 3169.8 Pa at 25 °C and 1228.1 at 10, so 38.7 % at 10
+    // ASHRAE's table of saturated air (2017, chapter 1): 3169.8 Pa at 25 °C and 1228.1 at 10, so
+    // 38.7 % at 10
     assertThat(new DewPoint(Temperature.ofCelsius(10.0), AROUND)
             .relativeHumidity(Temperature.ofCelsius(25.0)))
         .isCloseTo(1228.1 / 3169.8, within(1.0e-4));

@@ -18,6 +18,7 @@ import org.airfit.quantity.Temperature;
 import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.source.Source;
 import org.airfit.working.Completeness;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -50,11 +51,7 @@ class WaterBalanceTest {
 
   private static void compare(Row row, String column, String unit, double ours) {
     Comparison.of(
-            CHAPTER,
-            row.text("id") + ", " + column,
-            row.number(column),
-            unit,
-            row.evidence(column))
+            CHAPTER, row.text("id") + ", " + column, row.number(column), unit, row.evidence(column))
         .isMetBy(
             ours,
             row.halfDigit(column) + 2.0e-4 * row.number("intake_" + unit),
@@ -69,13 +66,13 @@ class WaterBalanceTest {
         AbsolutePressure.ofBar(row.number("p_atm_bar_abs") + row.number("p_line_bar_g"));
     Temperature t = Temperature.ofCelsius(row.number("t_intake_degC"));
     WaterBalance balance = balance(
-            counted(row.number("flow_m3_min_intake"), VolumeFlowUnit.CUBIC_METRE_PER_MINUTE, t, around),
+            counted(
+                row.number("flow_m3_min_intake"), VolumeFlowUnit.CUBIC_METRE_PER_MINUTE, t, around),
             t,
             row.number("rh"),
             around)
         .through(
-            "cooler",
-            new DewPoint(Temperature.ofCelsius(row.number("t_cooler_out_degC")), line));
+            "cooler", new DewPoint(Temperature.ofCelsius(row.number("t_cooler_out_degC")), line));
     double seconds = 3600.0 * row.number("hours");
     compare(row, "intake_kg", "kg", seconds * balance.takenIn().kilogramsPerSecond());
     compare(row, "condensed_at_cooler_kg", "kg", seconds * taken(balance, 0));
@@ -132,8 +129,10 @@ class WaterBalanceTest {
         .through("aftercooler", new DewPoint(Temperature.ofCelsius(35.0), LINE))
         .through("receiver", new DewPoint(Temperature.ofCelsius(28.0), LINE))
         .through("dryer", new DewPoint(Temperature.ofCelsius(3.0), AbsolutePressure.ofBar(7.9)))
-        .through("warm pipe", new DewPoint(Temperature.ofCelsius(22.0), AbsolutePressure.ofBar(7.8)))
-        .through("cold pipe", new DewPoint(Temperature.ofCelsius(-5.0), AbsolutePressure.ofBar(7.7)));
+        .through(
+            "warm pipe", new DewPoint(Temperature.ofCelsius(22.0), AbsolutePressure.ofBar(7.8)))
+        .through(
+            "cold pipe", new DewPoint(Temperature.ofCelsius(-5.0), AbsolutePressure.ofBar(7.7)));
     double out = balance.stages().stream()
         .mapToDouble(stage -> stage.takenOut().kilogramsPerSecond())
         .sum();
@@ -147,7 +146,9 @@ class WaterBalanceTest {
         .isLessThan(3.0)
         .isCloseTo(3.0, within(0.3));
     assertThat(taken(balance, 4)).isPositive();
-    assertThat(balance.toString()).startsWith("water in 0.8293 kg/h; aftercooler 0.5226 kg/h; ").contains("; warm pipe 0 kg/h; ", "; left ");
+    assertThat(balance.toString())
+        .startsWith("water in 0.8293 kg/h; aftercooler 0.5226 kg/h; ")
+        .contains("; warm pipe 0 kg/h; ", "; left ");
   }
 
   /** Of dry air all cubic metres count, of moist air those of the air in it: 1.9 % fewer at 25 °C and 60 %. */
@@ -156,16 +157,29 @@ class WaterBalanceTest {
     WaterBalance moist = shop();
     double share = moist.intake().vapourPressure().pascals() / AROUND.pascals();
     assertThat(share).isCloseTo(0.0188, within(0.0001));
-    assertThat(moist.dryAir().kilogramsPerSecond()
-            / (AROUND.pascals() / (287.05287 * 298.15 * 60.0)))
+    assertThat(
+            moist.dryAir().kilogramsPerSecond() / (AROUND.pascals() / (287.05287 * 298.15 * 60.0)))
         .isCloseTo(1.0 - share, within(1.0e-9));
+  }
+
+  @Test
+  void a_line_has_twenty_stages_at_most() {
+    DewPoint pipe = new DewPoint(Temperature.ofCelsius(10.0), LINE);
+    WaterBalance balance = shop();
+    for (int i = 0; i < 20; i++) {
+      balance = balance.through("pipe " + i, pipe);
+    }
+    WaterBalance full = balance;
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> full.through("the next pipe", pipe))
+        .withMessage(
+            "stages that take water out must be at most 20, the next pipe would be one more");
   }
 
   @Test
   void a_shift_of_water_is_a_volume() {
     WaterBalance balance = WaterBalance.ofDryAir(
-            MassFlow.ofKilogramsPerSecond(1.0),
-            new DewPoint(Temperature.ofCelsius(20.0), AROUND))
+            MassFlow.ofKilogramsPerSecond(1.0), new DewPoint(Temperature.ofCelsius(20.0), AROUND))
         .through("cooler", new DewPoint(Temperature.ofCelsius(20.0), LINE));
     WaterBalance.Stage cooler = balance.stages().get(0);
     assertThat(cooler.collected(Duration.ofHours(8)).litres())
@@ -185,6 +199,8 @@ class WaterBalanceTest {
     Completeness.check(balance);
     Pencil.check(shop());
     assertThat(balance).isNotEqualTo(shop());
+    assertThat(balance.working(UnitSystem.US).toText())
+        .contains("Water in air with a dew point of -40 °F (frost point) at 116.2 psi(a)");
     assertThat(shop()).isEqualTo(shop()).hasSameHashCodeAs(shop());
   }
 }
