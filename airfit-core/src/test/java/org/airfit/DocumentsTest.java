@@ -17,6 +17,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.airfit.air.AirState;
 import org.airfit.air.Compression;
+import org.airfit.air.DewPoint;
+import org.airfit.air.WaterBalance;
 import org.airfit.flow.FannoFlow;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.FlowElement;
@@ -86,6 +88,7 @@ import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.ValveCoefficient;
+import org.airfit.quantity.Volume;
 import org.airfit.run.Change;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.LargestFlow;
@@ -618,6 +621,23 @@ class DocumentsTest {
     assertThat(branches).extracting(BranchFlow::name).containsExactly("north", "south", "coupler");
     assertThat(supplies.get(0).given()).isGreaterThan(MassFlow.ofKilogramsPerSecond(0.0));
     assertThat(shop.unsolved()).isZero();
+  }
+
+  @Test
+  void the_water_of_the_guide_comes_out_at_the_cooler() {
+    DewPoint intake = DewPoint.of(
+        AirState.of(AbsolutePressure.parse("14.7 psia"), Temperature.parse("80 °F")), 0.75);
+    AbsolutePressure inLine = AbsolutePressure.parse("114.7 psia");
+    WaterBalance water = WaterBalance.ofDryAir(FreeAirFlow.parse("500 scfm").massFlow(), intake)
+        .through("aftercooler", new DewPoint(Temperature.parse("100 °F"), inLine))
+        .through("dryer", new DewPoint(Temperature.parse("38 °F"), inLine));
+    Volume perShift = water.stages().get(0).collected(Duration.ofHours(8));
+    DewPoint outdoors = water.behind().at(AbsolutePressure.parse("14.7 psia"));
+    String letOut = outdoors.in(UnitSystem.US);
+    assertThat(perShift.usGallons())
+        .isCloseTo(25.0, within(0.3)); // CAGI, quoted: (0.1521 - 0.0478) × 240
+    assertThat(letOut).contains("°F (frost point) at 14.7 psi");
+    assertThat(outdoors.temperature().fahrenheit()).isCloseTo(-5.0, within(1.0));
   }
 
   @Test
