@@ -2,7 +2,7 @@ package org.airfit.internal;
 
 import java.util.function.IntToDoubleFunction;
 
-/** A sum that makes up for its rounding, after Kahan (1965): to the last bit that of a stream, in a tenth of the time. */
+/** A sum that makes up for its rounding, after Kahan (1965): to the last bit that of a stream, in less time. */
 public final class Sum {
 
   private Sum() {}
