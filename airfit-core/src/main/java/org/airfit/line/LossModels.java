@@ -7,6 +7,8 @@ import java.util.Objects;
 /** The models of line loss there are. {@link #isothermal()} is the one to use where nothing else is asked for. */
 public final class LossModels {
 
+  private static final LossModel ISOTHERMAL = of(PipeEquation.ISOTHERMAL, FrictionLaw.COLEBROOK);
+
   private LossModels() {}
 
   /**
@@ -15,7 +17,7 @@ public final class LossModels {
    * @return the model
    */
   public static LossModel isothermal() {
-    return of(PipeEquation.ISOTHERMAL, FrictionLaw.COLEBROOK);
+    return ISOTHERMAL;
   }
 
   /**

@@ -92,7 +92,7 @@ public final class AbsolutePressure extends Quantity<AbsolutePressure, PressureU
 
   /** {@return this absolute pressure [Pa]} */
   public double pascals() {
-    return in(PressureUnit.PASCAL);
+    return si();
   }
 
   /** {@return this absolute pressure [bar]} */

@@ -101,7 +101,7 @@ public final class GaugePressure extends Quantity<GaugePressure, PressureUnit> {
 
   /** {@return this gauge pressure [Pa]} */
   public double pascals() {
-    return in(PressureUnit.PASCAL);
+    return si();
   }
 
   /** {@return this gauge pressure [bar]} */

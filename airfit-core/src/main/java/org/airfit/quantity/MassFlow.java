@@ -85,7 +85,7 @@ public final class MassFlow extends AdditiveQuantity<MassFlow, MassFlowUnit> {
 
   /** {@return this mass flow [kg/s]} */
   public double kilogramsPerSecond() {
-    return in(MassFlowUnit.KILOGRAM_PER_SECOND);
+    return si();
   }
 
   /** {@return this mass flow [kg/h]} */

@@ -87,7 +87,7 @@ public final class PressureDrop extends AdditiveQuantity<PressureDrop, PressureU
 
   /** {@return this pressure drop [Pa]} */
   public double pascals() {
-    return in(PressureUnit.PASCAL);
+    return si();
   }
 
   /** {@return this pressure drop [bar]} */

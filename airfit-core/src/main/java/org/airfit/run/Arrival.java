@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import org.airfit.internal.Later;
+import org.airfit.internal.Sum;
 import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
@@ -141,28 +142,71 @@ final class Arrival {
     return pass.pascals(at) - element.withoutLoss(pass.pascals(at));
   }
 
+  /** What an element loses [Pa]; what a regulator takes down to what it is set to is none of it. */
+  private static double lost(Element element, Pass pass, int at) {
+    return Math.max(0.0, pass.pascals(at) - pass.pascals(at + 1) - regulated(element, pass, at));
+  }
+
+  /** The sum of what the elements lose [Pa]. */
+  double lostByElements() {
+    return Sum.of(path.elements().size(), i -> lost(path.elements().get(i), pass, i));
+  }
+
+  /** What is lost between supply and tool [Pa], without what regulators take down to what they are set to. */
+  double lost() {
+    double regulated =
+        Sum.of(path.elements().size(), i -> regulated(path.elements().get(i), pass, i));
+    return Math.max(0.0, atSupply().dropTo(atTool()).pascals() - regulated);
+  }
+
+  /** The first of the elements without which the tool would gain most; no other is explained for it. */
+  ElementLoss bottleneck() {
+    int count = path.elements().size();
+    int at = 0;
+    double most = gain.applyAsDouble(0);
+    for (int i = 1; i < count; i++) {
+      double other = gain.applyAsDouble(i);
+      if (other > most) {
+        at = i;
+        most = other;
+      }
+    }
+    double gained = most;
+    double lost = lost(path, pass, count);
+    return share(path, massFlow, pass, at, lost, Later.of(() -> PressureDrop.ofPascals(gained)));
+  }
+
   /** What the first elements lose, and how much more pressure [Pa] the tool would have without each. */
   static List<ElementLoss> shares(
       RunPath path, MassFlow demand, Pass pass, int count, IntToDoubleFunction gain) {
-    double lost = pass.pascals(0) - pass.pascals(count) - regulated(path, pass, count);
+    double lost = lost(path, pass, count);
     List<ElementLoss> shares = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      Element element = path.elements().get(i);
       int at = i;
-      double regulated = regulated(element, pass, i);
-      double drop = Math.max(0.0, pass.pascals(i) - pass.pascals(i + 1) - regulated);
-      shares.add(new ElementLoss(
-          element.name(),
-          AbsolutePressure.ofPascals(pass.pascals(i)),
-          AbsolutePressure.ofPascals(pass.pascals(i + 1)),
-          PressureDrop.ofPascals(regulated),
-          lost > 0.0 ? drop / lost : 0.0,
-          Later.of(() -> PressureDrop.ofPascals(gain.applyAsDouble(at))),
-          pass.chokes(i),
-          pass.unsettled(i),
-          Later.of(() -> element.explain(demand, path.air(pass, at)))));
+      Later<PressureDrop> gained = Later.of(() -> PressureDrop.ofPascals(gain.applyAsDouble(at)));
+      shares.add(share(path, demand, pass, i, lost, gained));
     }
     return List.copyOf(shares);
+  }
+
+  /** What the first elements lose together [Pa]. */
+  private static double lost(RunPath path, Pass pass, int count) {
+    return pass.pascals(0) - pass.pascals(count) - regulated(path, pass, count);
+  }
+
+  private static ElementLoss share(
+      RunPath path, MassFlow demand, Pass pass, int at, double lost, Later<PressureDrop> gain) {
+    Element element = path.elements().get(at);
+    return new ElementLoss(
+        element.name(),
+        AbsolutePressure.ofPascals(pass.pascals(at)),
+        AbsolutePressure.ofPascals(pass.pascals(at + 1)),
+        PressureDrop.ofPascals(regulated(element, pass, at)),
+        lost > 0.0 ? lost(element, pass, at) / lost : 0.0,
+        gain,
+        pass.chokes(at),
+        pass.unsettled(at),
+        Later.of(() -> element.explain(demand, path.air(pass, at))));
   }
 
   @Override

@@ -5,18 +5,19 @@ import java.util.Arrays;
 /** One pass of a flow along a run: the air in front of each element and at the tool, as far as the flow gets. */
 final class Pass {
 
+  /** Of no element: most passes have none that chokes or stands at a jump. */
+  private static final boolean[] NONE = {};
+
   private final double[] pascals;
   private final double[] kelvins;
-  private final boolean[] chokes;
-  private final boolean[] unsettled;
+  private boolean[] chokes = NONE;
+  private boolean[] unsettled = NONE;
   private double least = Double.NaN;
   private double most = Double.NaN;
 
   Pass(int elements) {
     pascals = new double[elements + 1];
     kelvins = new double[elements + 1];
-    chokes = new boolean[elements];
-    unsettled = new boolean[elements];
     Arrays.fill(pascals, Double.NaN);
   }
 
@@ -35,22 +36,28 @@ final class Pass {
     return place;
   }
 
+  private boolean[] marked(boolean[] marks, int element) {
+    boolean[] all = Arrays.copyOf(marks, pascals.length - 1);
+    all[element] = true;
+    return all;
+  }
+
   /** Notes that an element lets no more through, however low the pressure behind it. */
   void markChoking(int element) {
-    chokes[element] = true;
+    chokes = marked(chokes, element);
   }
 
   boolean chokes(int element) {
-    return chokes[element];
+    return element < chokes.length && chokes[element];
   }
 
   /** Notes that an element stands at a jump of its friction. */
   void markUnsettled(int element) {
-    unsettled[element] = true;
+    unsettled = marked(unsettled, element);
   }
 
   boolean unsettled(int element) {
-    return unsettled[element];
+    return element < unsettled.length && unsettled[element];
   }
 
   /** Notes the pressures [Pa] at the tool on both sides of a jump of friction. */

@@ -134,9 +134,10 @@ public final class Run {
               + names() + ", was \"" + element.name() + "\" again; say which, such as \""
               + element.name() + " 2\"");
     }
-    List<Element> longer = new ArrayList<>(path.elements());
-    longer.add(element);
-    return new Run(path.of(longer));
+    int count = path.elements().size();
+    Element[] longer = path.elements().toArray(new Element[count + 1]);
+    longer[count] = element;
+    return new Run(path.of(List.of(longer)));
   }
 
   /**

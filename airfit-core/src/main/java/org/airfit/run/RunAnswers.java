@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowElement;
+import org.airfit.internal.Later;
 import org.airfit.plant.Supply;
 import org.airfit.quantity.MassFlow;
 import org.airfit.working.UnitSystem;
@@ -38,16 +39,15 @@ final class RunAnswers {
     double flow = demand.kilogramsPerSecond();
     double least = path.atmosphere().pascals();
     if (!(path.given(flow) >= least)) {
-      double most = RunPath.largest(path::given, least, Math.min(flow, path.mostGiven()));
       return new RunResult.Starved(
           demand,
           "supply",
           path.still().pressure(),
-          MassFlow.ofKilogramsPerSecond(most),
-          List.of(),
-          new SupplyWorking(path.supply(), path.fromSupply(demand)),
+          Later.of(() -> mostGiven(path, flow)),
+          Later.of(List::of),
+          Later.of(() -> new SupplyWorking(path.supply(), path.fromSupply(demand))),
           path.still(),
-          path.cautions());
+          Later.of(path::cautions));
     }
     Pass pass = path.pass(flow);
     int stop = pass.firstBelow(least);
@@ -63,11 +63,17 @@ final class RunAnswers {
         demand,
         element.name(),
         inlet.pressure(),
-        intoTheOpen(path, demand, pass, stop),
-        Arrival.shares(path, demand, pass, stop, i -> 0.0),
-        element.explain(demand, inlet).working(),
+        Later.of(() -> intoTheOpen(path, demand, pass, stop)),
+        Later.of(() -> Arrival.shares(path, demand, pass, stop, i -> 0.0)),
+        Later.of(() -> element.explain(demand, inlet).working()),
         path.still(),
-        path.cautions());
+        Later.of(path::cautions));
+  }
+
+  /** The most that a supply gives at the atmosphere or more, of a flow [kg/s] that is too much. */
+  private static MassFlow mostGiven(RunPath path, double tooMuch) {
+    return MassFlow.ofKilogramsPerSecond(RunPath.largest(
+        path::given, path.atmosphere().pascals(), Math.min(tooMuch, path.mostGiven())));
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowElement;
 import org.airfit.flow.FlowElements;
+import org.airfit.internal.Later;
 import org.airfit.internal.RootFinder;
 import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
@@ -67,7 +68,7 @@ final class RunPath {
   private final MassFlow others;
   private final AbsolutePressure atmosphere;
   private final List<Element> elements;
-  private final FlowElement whole;
+  private final Later<FlowElement> whole;
   private final AirState still;
   private final double kelvins;
   private final double viscosity;
@@ -77,7 +78,7 @@ final class RunPath {
     this.others = others;
     this.atmosphere = atmosphere;
     this.elements = List.copyOf(elements);
-    this.whole = behind(-1);
+    this.whole = Later.of(() -> behind(-1));
     this.still = supply.still();
     this.kelvins = still.temperature().kelvins();
     this.viscosity = still.viscosity().pascalSeconds();
@@ -93,7 +94,7 @@ final class RunPath {
     this.others = like.others;
     this.atmosphere = like.atmosphere;
     this.elements = List.copyOf(elements);
-    this.whole = behind(-1);
+    this.whole = Later.of(() -> behind(-1));
     this.still = like.still;
     this.kelvins = like.kelvins;
     this.viscosity = like.viscosity;
@@ -218,18 +219,21 @@ final class RunPath {
   /** The pressure [Pa] that arrives at the tool, or NaN where the flow does not. */
   double pascalsAtTool(double flow) {
     double given = given(flow);
-    return given > 0.0 ? whole.outlet(flow, given, kelvins, viscosity) : Double.NaN;
+    return given > 0.0 ? whole.get().outlet(flow, given, kelvins, viscosity) : Double.NaN;
   }
 
   /** The pressure [Pa] that arrives at the tool from a pressure held at the supply, or NaN. */
   double pascalsAtTool(double flow, double held) {
-    return whole.outlet(flow, held, kelvins, viscosity);
+    return whole.get().outlet(flow, held, kelvins, viscosity);
   }
 
   /** The pressure [Pa] that arrives at the tool where one element loses nothing, or NaN. */
   double pascalsWithout(int element, double flow, Pass pass) {
+    Pass without = new Pass(elements.size());
     double held = elements.get(element).withoutLoss(pass.pascals(element));
-    return behind(element).outlet(flow, held, pass.kelvins(element), viscosity);
+    without.put(element + 1, held, pass.kelvins(element));
+    lead(flow, without, element + 1);
+    return without.atTool();
   }
 
   /** Leads a flow along, and keeps what is found on the way. */
@@ -401,7 +405,7 @@ final class RunPath {
 
   /** Above every flow [kg/s] that gets to the tool, or the largest that does. */
   double bound() {
-    double passes = whole.largest(still.pressure().pascals(), kelvins, viscosity);
+    double passes = whole.get().largest(still.pressure().pascals(), kelvins, viscosity);
     double most = Math.min(MOST, Math.min(passes, mostGiven()));
     // from a supply that sags the air may cool more on the way to a regulator, and a little more of
     // it chokes behind

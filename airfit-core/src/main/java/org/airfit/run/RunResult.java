@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.airfit.air.AirState;
+import org.airfit.internal.Later;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
@@ -132,9 +133,7 @@ public sealed interface RunResult extends Worked {
     public Optional<PressureDrop> justEnough(GaugePressure needed) {
       double over =
           atToolGauge().pascals() - Objects.requireNonNull(needed, "needed").pascals();
-      double lost =
-          arrival.shares().stream().mapToDouble(share -> share.lost().pascals()).sum();
-      return over >= 0.0 && over < LEFT_OUT * lost
+      return over >= 0.0 && over < LEFT_OUT * arrival.lostByElements()
           ? Optional.of(PressureDrop.ofPascals(over))
           : Optional.empty();
     }
@@ -183,18 +182,12 @@ public sealed interface RunResult extends Worked {
 
     /** {@return all that is lost between supply and tool, without what regulators take down to what they are set to} */
     public PressureDrop lost() {
-      double regulated = arrival.shares().stream()
-          .mapToDouble(share -> share.regulated().pascals())
-          .sum();
-      return PressureDrop.ofPascals(
-          Math.max(0.0, arrival.atSupply().dropTo(arrival.atTool()).pascals() - regulated));
+      return PressureDrop.ofPascals(arrival.lost());
     }
 
     /** {@return the element without which the tool would gain most: the one that holds it back} */
     public ElementLoss bottleneck() {
-      return arrival.shares().stream()
-          .max(Comparator.comparing(ElementLoss::gain))
-          .orElseThrow();
+      return arrival.bottleneck();
     }
 
     /** {@return what each element loses, the largest loss first} */
@@ -318,6 +311,8 @@ public sealed interface RunResult extends Worked {
    * it, or the
    * supply does not give that much.
    *
+   * <p>What lets how much through, and what was lost before, is worked out when it is first asked for.
+   *
    * <p>This class is immutable, thread-safe and value-based.
    */
   final class Starved implements RunResult {
@@ -326,11 +321,11 @@ public sealed interface RunResult extends Worked {
         MassFlow massFlow,
         String element,
         AbsolutePressure inlet,
-        MassFlow largest,
-        List<ElementLoss> before,
-        Worked reached,
+        Later<MassFlow> largest,
+        Later<List<ElementLoss>> before,
+        Later<Worked> reached,
         AirState still,
-        List<Caution> cautions) {}
+        Later<List<Caution>> cautions) {}
 
     private final Stop stop;
 
@@ -338,20 +333,12 @@ public sealed interface RunResult extends Worked {
         MassFlow massFlow,
         String element,
         AbsolutePressure inlet,
-        MassFlow largest,
-        List<ElementLoss> before,
-        Worked reached,
+        Later<MassFlow> largest,
+        Later<List<ElementLoss>> before,
+        Later<Worked> reached,
         AirState still,
-        List<Caution> cautions) {
-      this.stop = new Stop(
-          massFlow,
-          element,
-          inlet,
-          largest,
-          List.copyOf(before),
-          reached,
-          still,
-          List.copyOf(cautions));
+        Later<List<Caution>> cautions) {
+      this.stop = new Stop(massFlow, element, inlet, largest, before, reached, still, cautions);
     }
 
     @Override
@@ -371,17 +358,18 @@ public sealed interface RunResult extends Worked {
 
     /** {@return the largest flow it lets through from that pressure into the open} */
     public MassFlow largest() {
-      return stop.largest;
+      return stop.largest.get();
     }
 
     /** {@return what the elements before it lose; their gain is told as 0} */
     public List<ElementLoss> before() {
-      return stop.before;
+      return stop.before.get();
     }
 
     @Override
     public List<Caution> cautions(UnitSystem units) {
-      return RunPath.withAir(stop.cautions, stop.still, Objects.requireNonNull(units, "units"));
+      return RunPath.withAir(
+          stop.cautions.get(), stop.still, Objects.requireNonNull(units, "units"));
     }
 
     @Override
@@ -394,7 +382,7 @@ public sealed interface RunResult extends Worked {
 
     @Override
     public Working working(UnitSystem units) {
-      return stop.reached.working(units);
+      return stop.reached.get().working(units);
     }
 
     @Override
@@ -412,7 +400,7 @@ public sealed interface RunResult extends Worked {
     public String toString() {
       return stop.massFlow.format(MassFlowUnit.KILOGRAM_PER_SECOND) + " does not pass "
           + stop.element + ", which lets "
-          + stop.largest.format(MassFlowUnit.KILOGRAM_PER_SECOND) + " through";
+          + largest().format(MassFlowUnit.KILOGRAM_PER_SECOND) + " through";
     }
   }
 }

@@ -15,6 +15,7 @@ import org.airfit.files.ShopCatalogue;
 import org.airfit.files.WrongFileException;
 import org.airfit.plug.DemoProfiles;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.MassFlow;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.select.Catalogue;
@@ -36,9 +37,9 @@ final class DropJudge {
 
   private final ShopCatalogue catalogue;
   private final UnitSystem units;
-  private final Map<String, Optional<Job>> places = new HashMap<>();
-  private final Map<String, Optional<Job>> tools = new HashMap<>();
-  private final Map<String, Item> items = new HashMap<>();
+  private final Kept<Optional<Place>> places = new Kept<>(this::readPlace);
+  private final Kept<Optional<Tool>> tools = new Kept<>(this::readTool);
+  private final Kept<Item> items = new Kept<>(this::readItem);
 
   private DropJudge(ShopCatalogue catalogue, UnitSystem units) {
     this.catalogue = catalogue;
@@ -52,6 +53,46 @@ final class DropJudge {
 
   static ShopCatalogue noCatalogue() {
     return new ShopCatalogue("none", DemoProfiles.birds(), Catalogue.of(List.of()), List.of());
+  }
+
+  /** Where a drop is: a job with its supply, and the run to the outlet. */
+  private record Place(Job job, Run toOutlet) {}
+
+  /** What a drop feeds: a job with its tool, and what every row with it asks. */
+  private record Tool(Job job, MassFlow takes, GaugePressure least, boolean isExact) {}
+
+  /** Reads what is packed. */
+  private interface Reader<T> {
+    T read(String packed) throws PackedFields.UnreadableException;
+  }
+
+  /** What was read, by its text. Rows that lie together often have the same place and tool as the row before. */
+  private static final class Kept<T> {
+    private final Reader<T> reader;
+    private final Map<String, T> all = new HashMap<>();
+    private String last = "";
+    private @Nullable T ofLast;
+
+    Kept(Reader<T> reader) {
+      this.reader = reader;
+    }
+
+    T of(String packed) throws PackedFields.UnreadableException {
+      T known = ofLast;
+      if (known == null || !packed.equals(last)) {
+        known = all.get(packed);
+        if (known == null) {
+          known = reader.read(packed);
+          if (all.size() >= MOST_KEPT) {
+            all.clear();
+          }
+          all.put(packed, known);
+        }
+        last = packed;
+        ofLast = known;
+      }
+      return known;
+    }
   }
 
   /** One thing of what is connected; or why it is refused, its field as the item calls it. */
@@ -94,22 +135,22 @@ final class DropJudge {
 
   private JudgedDrop drop(DropFields.Packed row)
       throws RefusedException, PackedFields.UnreadableException {
-    Optional<Job> place = place(row.place());
-    Optional<Job> tool = place.isEmpty() ? Optional.empty() : tool(row.tool());
-    if (tool.isEmpty()) {
+    Optional<Place> known = places.of(row.place());
+    Optional<Tool> read = known.isEmpty() ? Optional.empty() : tools.of(row.tool());
+    if (read.isEmpty()) {
       throw new RefusedException(complaint(row));
     }
-    Requirement supplied = place.get().requirement();
-    Requirement asked = tool.get().requirement();
-    Run run = supplied.toOutlet();
-    boolean isExact = asked.isExact();
+    Place place = known.get();
+    Tool tool = read.get();
+    Run run = place.toOutlet();
+    boolean isExact = tool.isExact();
     Optional<GaugePressure> set = Optional.empty();
     int count = 0;
     for (int i = 0; i < row.now().size(); i++) {
       if (PackedFields.isBlank(row.now().get(i))) {
         continue;
       }
-      Item item = item(row.now().get(i));
+      Item item = items.of(row.now().get(i));
       if (item.told() == null) {
         throw refused(i, Objects.requireNonNull(item.refused()));
       }
@@ -130,36 +171,23 @@ final class DropJudge {
           "tells nothing that is connected; accepted: one item or more, a hose with name, bore,"
               + " length and wall, or a part with name and capacity"));
     }
-    RunResult result = run.at(asked.demand());
+    RunResult result = run.at(tool.takes());
     return new JudgedDrop(
-        place.get(), tool.get(), run, set, result, DropVerdict.of(result, asked.least(), isExact));
+        place.job(), tool.job(), run, set, result, DropVerdict.of(result, tool.least(), isExact));
   }
 
-  /** A job with what the place tells; empty where that is refused. */
-  private Optional<Job> place(String packed) throws PackedFields.UnreadableException {
-    Optional<Job> known = places.get(packed);
-    if (known == null) {
-      known = read(DropFields.ofPlace(packed, units));
-      keep(places, packed, known);
-    }
-    return known;
+  /** What the place tells; empty where that is refused. */
+  private Optional<Place> readPlace(String packed) throws PackedFields.UnreadableException {
+    return read(DropFields.ofPlace(packed, units))
+        .map(job -> new Place(job, job.requirement().toOutlet()));
   }
 
-  /** A job with the tool; empty where that is refused. */
-  private Optional<Job> tool(String packed) throws PackedFields.UnreadableException {
-    Optional<Job> known = tools.get(packed);
-    if (known == null) {
-      known = read(DropFields.ofTool(packed, units));
-      keep(tools, packed, known);
-    }
-    return known;
-  }
-
-  private static <T> void keep(Map<String, T> kept, String packed, T value) {
-    if (kept.size() >= MOST_KEPT) {
-      kept.clear();
-    }
-    kept.put(packed, value);
+  /** What is told of the tool; empty where that is refused. */
+  private Optional<Tool> readTool(String packed) throws PackedFields.UnreadableException {
+    return read(DropFields.ofTool(packed, units)).map(job -> {
+      Requirement asked = job.requirement();
+      return new Tool(job, asked.demand().massFlow(), asked.least(), asked.isExact());
+    });
   }
 
   private Optional<Job> read(Map<String, Object> fields) {
@@ -188,15 +216,6 @@ final class DropJudge {
       return new Refused(e.place(), DropFields.text(row, e.place()), e.complaint());
     }
     throw new IllegalStateException("place and tool are refused alone and taken together");
-  }
-
-  private Item item(String packed) throws PackedFields.UnreadableException {
-    Item known = items.get(packed);
-    if (known == null) {
-      known = readItem(packed);
-      keep(items, packed, known);
-    }
-    return known;
   }
 
   private Item readItem(String packed) throws PackedFields.UnreadableException {

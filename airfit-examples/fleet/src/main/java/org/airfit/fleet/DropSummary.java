@@ -21,6 +21,9 @@ final class DropSummary {
   private static final List<String> VERDICTS =
       Arrays.stream(DropVerdict.values()).map(DropVerdict::word).toList();
 
+  private static final String QUICK = " Asked with --quick: what would help, what the loss costs,"
+      + " remarks, and the other cautions of each row were not worked out.";
+
   private static final int MOST_BARS = 15;
 
   /** Steps of the histogram of what a tool has above its need [bar]. */
@@ -31,11 +34,17 @@ final class DropSummary {
 
   private DropSummary() {}
 
-  /** Writes the summary of answers. */
+  /** Writes the summary of answers; what was not asked of them is left out. */
   static void write(
-      WholeOutput output, Dataset<Row> answers, String headline, List<Caution> cautions)
+      WholeOutput output,
+      Dataset<Row> answers,
+      String headline,
+      DropAnswers.Depth depth,
+      List<Caution> cautions)
       throws IOException {
-    Summary summary = new Summary(output, "Tool drops of a fleet", headline);
+    boolean isWhole = depth == DropAnswers.Depth.WHOLE;
+    Summary summary =
+        new Summary(output, "Tool drops of a fleet", isWhole ? headline : headline + QUICK);
     Dataset<Row> verdicts = answers.where(col(Outcome.COLUMN).equalTo(Outcome.VERDICT));
     Dataset<Row> byVerdict = by(verdicts, List.of("verdict"));
     SharesChart all = new SharesChart("Drops by verdict", List.of("drops"), false);
@@ -45,21 +54,44 @@ final class DropSummary {
     }
     VERDICTS.forEach(verdict -> all.bar(verdict, List.of(counts.getOrDefault(verdict, 0L))));
     summary.drawing("verdicts", all);
-    summary.table("by-verdict", "By verdict", byVerdict.orderBy(col("drops").desc()));
+    summary.table(
+        "by-verdict", "By verdict", asked(byVerdict, depth).orderBy(col("drops").desc()));
     Dataset<Row> byProfile =
-        byGroup(answers, "profile").orderBy(col("drops").desc()).cache();
+        asked(byGroup(answers, "profile"), depth).orderBy(col("drops").desc()).cache();
     summary.drawing("profiles", shares("Verdicts by profile of the couplings", byProfile));
     summary.table("by-profile", "By profile", byProfile);
-    Dataset<Row> bySite = byGroup(answers, "site")
+    Dataset<Row> bySite = asked(byGroup(answers, "site"), depth)
         .orderBy(col("tooLittleShare").desc(), col("drops").desc(), col("site"))
         .cache();
     summary.drawing("sites", shares("Verdicts at the " + MOST_BARS + " worst sites", bySite));
     summary.table("by-site", "By site, the worst first", bySite);
     Dataset<Row> byRestriction =
-        byGroup(verdicts, "restriction").orderBy(col("drops").desc());
+        asked(byGroup(verdicts, "restriction"), depth).orderBy(col("drops").desc());
     summary.drawing("restrictions", shares("Verdicts by biggest restriction", byRestriction));
     summary.table("by-restriction", "By biggest restriction", byRestriction);
     summary.drawing("margins", margins(verdicts));
+    if (isWhole) {
+      whatHelps(summary, verdicts);
+    }
+    summary.table(
+        "tool-limits",
+        "Whether a tool can get more than its maker allows",
+        verdicts.groupBy("toolLimit").agg(functions.count("*").as("drops")).orderBy("toolLimit"));
+    if (isWhole) {
+      remarks(summary, verdicts);
+    }
+    Rejects.add(summary, answers);
+    summary.complete(isWhole ? cautions : List.of(Caution.MORE_SUPPLY_PRESSURE));
+    byProfile.unpersist();
+    bySite.unpersist();
+  }
+
+  /** Without the columns that hold nothing where only verdicts were asked for. */
+  private static Dataset<Row> asked(Dataset<Row> groups, DropAnswers.Depth depth) {
+    return depth == DropAnswers.Depth.WHOLE ? groups : groups.drop("costAYear", "currency");
+  }
+
+  private static void whatHelps(Summary summary, Dataset<Row> verdicts) throws IOException {
     summary.table(
         "what-helps",
         "What would help most",
@@ -70,10 +102,9 @@ final class DropSummary {
                 functions.count("*").as("drops"),
                 expr("percentile_approx(helpsGain_bar, 0.5)").as("medianGain_bar"))
             .orderBy(col("drops").desc()));
-    summary.table(
-        "tool-limits",
-        "Whether a tool can get more than its maker allows",
-        verdicts.groupBy("toolLimit").agg(functions.count("*").as("drops")).orderBy("toolLimit"));
+  }
+
+  private static void remarks(Summary summary, Dataset<Row> verdicts) throws IOException {
     summary.table(
         "remarks",
         "What was assumed, and what looks like a slip",
@@ -82,10 +113,6 @@ final class DropSummary {
             .groupBy("remark")
             .agg(functions.count("*").as("drops"))
             .orderBy(col("drops").desc(), col("remark")));
-    Rejects.add(summary, answers);
-    summary.complete(cautions);
-    byProfile.unpersist();
-    bySite.unpersist();
   }
 
   private static Dataset<Row> by(Dataset<Row> answers, List<String> columns) {

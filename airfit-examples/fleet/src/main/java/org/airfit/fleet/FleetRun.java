@@ -1,14 +1,15 @@
 package org.airfit.fleet;
 
 import java.io.IOException;
-import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.apache.hadoop.conf.Configuration;
 import org.apache.hadoop.fs.FileStatus;
 import org.apache.hadoop.fs.FileSystem;
+import org.apache.hadoop.fs.LocatedFileStatus;
 import org.apache.hadoop.fs.Path;
+import org.apache.hadoop.fs.RemoteIterator;
 import org.apache.spark.sql.Dataset;
 import org.apache.spark.sql.Observation;
 import org.apache.spark.sql.Row;
@@ -120,9 +121,10 @@ final class FleetRun {
     int count = 0;
     FileStatus[] found = files.globStatus(path);
     for (FileStatus each : found == null ? new FileStatus[0] : found) {
-      List<FileStatus> inside =
-          each.isDirectory() ? List.of(files.listStatus(each.getPath())) : List.of(each);
-      for (FileStatus file : inside) {
+      // a table may lie in folders of folders, such as "site=yard 1"
+      RemoteIterator<LocatedFileStatus> inside = files.listFiles(each.getPath(), true);
+      while (inside.hasNext()) {
+        FileStatus file = inside.next();
         bytes += file.getLen();
         newest = Math.max(newest, file.getModificationTime());
         count++;

@@ -202,7 +202,7 @@ public final class Main {
             rows,
             counted -> DropAnswers.judged(counted, depth, units, told),
             (output, answers, headline) ->
-                DropSummary.write(output, answers, headline, told.all()));
+                DropSummary.write(output, answers, headline, depth, told.all()));
   }
 
   private Optional<FleetRun.Counts> identify(String table, String set, String folder)

@@ -29,7 +29,8 @@ final class Summary {
     page.append("<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">\n<title>")
         .append(SharesChart.escaped(title))
         .append("</title>\n<style>body{font-family:sans-serif;max-width:60rem;margin:1rem auto;"
-            + "padding:0 1rem}table{border-collapse:collapse;font-size:.85rem}"
+            + "padding:0 1rem}table{display:block;overflow-x:auto;border-collapse:collapse;font-size:.85rem}"
+            + "td:first-child{white-space:nowrap}"
             + "td,th{border:1px solid #999;padding:.2rem .5rem;text-align:left}"
             + "svg{max-width:100%;height:auto}</style></head><body>\n<h1>")
         .append(SharesChart.escaped(title))

@@ -83,11 +83,60 @@ class MainTest {
   }
 
   @Test
+  void a_table_in_folders_by_site_is_read_and_a_change_inside_it_is_seen(@TempDir Path folder)
+      throws Exception {
+    Path table = folder.resolve("drops");
+    for (String site : List.of("heron", "plover")) {
+      Path part = Files.createDirectories(table.resolve("site=" + site));
+      Files.writeString(part.resolve("a.csv"), "key,supply.pressure\n" + site + ",100 psig\n");
+    }
+    String output = folder.resolve("out").toString();
+    String[] asked = {"drops", table.toString(), output, "--format", "csv"};
+    assertThat(Fleets.run(asked).out()).contains("2 rows in");
+    assertThat(Files.readString(Path.of(output, "summary", "by-site.csv")))
+        .contains("heron,1,")
+        .contains("plover,1,");
+    assertThat(Fleets.run(asked).out()).contains("nothing was done");
+    Files.writeString(
+        table.resolve("site=plover").resolve("a.csv"), "key,supply.pressure\nother,90 psig\n");
+    assertThat(Fleets.run(asked).err()).contains("holds something else");
+  }
+
+  @Test
+  void a_quick_summary_shows_nothing_that_was_not_asked(@TempDir Path folder) throws Exception {
+    String output = folder.resolve("out").toString();
+    String table = place.resolve("drops").toString();
+    assertThat(Fleets.run("drops", table, output, "--quick").code()).isEqualTo(1);
+    Path summary = Path.of(output, "summary");
+    assertThat(Files.readString(summary.resolve("index.html")))
+        .contains("were not worked out")
+        .contains("More pressure at the supply does not help")
+        .doesNotContain("costAYear")
+        .doesNotContain("What would help most")
+        .doesNotContain("What was assumed");
+    assertThat(summary.resolve("what-helps.csv")).doesNotExist();
+    assertThat(Files.readString(summary.resolve("by-site.csv"))).contains("medianAtTool_bar");
+  }
+
+  @Test
   void what_cannot_be_done_is_told() {
     assertThat(Fleets.run("drops").err()).contains("airfit-fleet drops TABLE FOLDER");
     assertThat(Fleets.run("drops", "nowhere", "out").code()).isEqualTo(2);
     assertThat(Fleets.run("speed", "none").err()).contains("no whole number");
     assertThat(Fleets.run("--slow").err()).contains("--slow is no option");
+  }
+
+  @Test
+  void speed_prints_a_table_with_how_it_was_measured_and_what_follows() {
+    Fleets.Ended speed = Fleets.run("speed", "2000");
+    assertThat(speed.code()).as(speed.err()).isZero();
+    assertThat(speed.out())
+        .contains("2,000 rows of four elements")
+        .contains(System.getProperty("java.version"))
+        .containsPattern(
+            "\\| Spark, mapPartitions \\| 2 \\| [0-9,]+ \\| [0-9.]+ \\| [0-9.]+ \\| [0-9.]+ × one core")
+        .containsPattern("\\| plain Java \\| 1 \\| [0-9,]+ ")
+        .containsPattern("A billion rows: [0-9.]+ µs of a core to read");
   }
 
   @Test
