@@ -107,7 +107,7 @@ public record AirPurity(PurityClass particles, PurityClass water, PurityClass oi
 
   private static void require(String what, PurityClass given, PurityClass last) {
     Objects.requireNonNull(given, what);
-    if (given.ordinal() > last.ordinal() && given.ordinal() < PurityClass.CLASS_X.ordinal()) {
+    if (given.compareTo(last) > 0 && given.compareTo(PurityClass.CLASS_X) < 0) {
       throw new IllegalArgumentException(
           "class of " + what + " must be 0 to " + last + ", X or -, was " + given);
     }
@@ -210,7 +210,7 @@ public record AirPurity(PurityClass particles, PurityClass water, PurityClass oi
       if (value
           <= most[i]
               * (1.0 + 1.0e-12)) { // a limit told in mg/m³ is one in kg/m³ but for its last digit
-        return CLASSES.get(least.ordinal() + i);
+        return CLASSES.get(CLASSES.indexOf(least) + i);
       }
     }
     return PurityClass.CLASS_X;

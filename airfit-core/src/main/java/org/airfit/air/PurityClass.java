@@ -49,7 +49,7 @@ public enum PurityClass {
   /** Whether air of this class may be taken where another is asked for. */
   boolean meets(PurityClass asked) {
     return asked == NOT_SPECIFIED
-        || (this != NOT_SPECIFIED && asked != CLASS_0 && ordinal() <= asked.ordinal());
+        || (this != NOT_SPECIFIED && asked != CLASS_0 && compareTo(asked) <= 0);
   }
 
   /** {@return the class as a designation has it, such as "4", "X" or "-"} */
