@@ -1,5 +1,6 @@
 package org.airfit.plug;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -50,7 +51,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p><b>Source:</b> the density, see {@link SharedError}; the bound is elementary.
  *
- * <p>Kernel: millimetres; no checks; immutable once built.
+ * <p>Kernel: millimetres; no checks; immutable once built, but for what is worked out when first asked for, equal whoever
+ * does it.
  */
 final class Scores {
 
@@ -72,6 +74,12 @@ final class Scores {
 
   /** A product of variances below this is put away as a logarithm before it underflows. */
   private static final double SMALL = 1.0e-100;
+
+  /** Of a sum of squares, more than rounding can take in its few terms and in what is subtracted. */
+  private static final double ROUNDING = 1.0e-13;
+
+  /** The logarithm of no product of variances is below. */
+  private static final double FAR_BELOW = -1.0e6;
 
   private final SizeTable table;
   private final Collection<PlugReading> taken;
@@ -100,6 +108,9 @@ final class Scores {
   private final @Nullable ProfileFit[] fits;
   private final boolean[] bounded;
 
+  /** The first bound of χ² + ln |V|, profile by profile. */
+  private final double[] looked;
+
   private Scores(SizeTable table, Collection<PlugReading> taken, double wear) {
     int n = taken.size();
     int profiles = table.profiles.size();
@@ -118,6 +129,7 @@ final class Scores {
     this.compared = new int[profiles];
     this.fits = new ProfileFit[profiles];
     this.bounded = new boolean[profiles];
+    this.looked = new double[profiles];
   }
 
   /**
@@ -125,28 +137,46 @@ final class Scores {
    */
   static Scores of(
       SizeTable table, Collection<PlugReading> taken, List<Clue> clues, double wear, double reach) {
+    return of(table, taken, clues, wear, reach, Double.NEGATIVE_INFINITY);
+  }
+
+  /**
+   * @param reach profiles so far below the likeliest, or less, keep a bound; infinite for none
+   * @param rest ln of another weight against which all are held, in the same unit: profiles so far below it keep a bound
+   *     as well, but for the likeliest; minus infinity for none
+   */
+  static Scores of(
+      SizeTable table,
+      Collection<PlugReading> taken,
+      List<Clue> clues,
+      double wear,
+      double reach,
+      double rest) {
     Scores scores = new Scores(table, taken, wear);
     scores.layOut();
-    scores.weigh(clues, reach);
-    scores.workOut(clues, reach);
+    scores.weigh(clues, reach, rest);
+    scores.workOut(clues, reach, rest);
     return scores;
   }
 
   /** Readings by a caliper that took two or more come side by side, then all others on their own. */
   private void layOut() {
-    for (Instrument caliper : CALIPERS) {
-      int together = 0;
-      for (PlugReading reading : taken) {
-        together += CaliperGroup.isBy(caliper, reading) ? 1 : 0;
+    int[] by = new int[CALIPERS.size()];
+    for (PlugReading reading : taken) {
+      if (reading.caliper().isPresent()) {
+        by[reading.caliper().get().ordinal()]++;
       }
-      boolean shared = together > 1;
-      calipers += shared ? 1 : 0;
-      for (PlugReading reading : taken) {
-        if (CaliperGroup.isBy(caliper, reading)) {
-          put(
-              reading,
-              shared ? caliper.commonUncertainty().millimetres() : 0.0,
-              shared ? together : 1);
+    }
+    for (int i = 0; i < by.length; i++) {
+      if (by[i] > 0) {
+        Instrument caliper = CALIPERS.get(i);
+        boolean shared = by[i] > 1;
+        calipers += shared ? 1 : 0;
+        double c = shared ? caliper.commonUncertainty().millimetres() : 0.0;
+        for (PlugReading reading : taken) {
+          if (CaliperGroup.isBy(caliper, reading)) {
+            put(reading, c, shared ? by[i] : 1);
+          }
         }
       }
     }
@@ -210,12 +240,19 @@ final class Scores {
         && (converted == null || converted.j != j || !Double.isNaN(converted.shift[k]));
   }
 
-  private void weigh(List<Clue> clues, double reach) {
+  private void weigh(List<Clue> clues, double reach, double other) {
+    boolean simple = converted == null;
+    for (SizeTable.Column sizes : column) {
+      simple &= sizes.allNormal && (wear == 0.0 || sizes.wearSign == 0);
+    }
     double best = Double.NEGATIVE_INFINITY;
+    if (simple) {
+      lookOver();
+    }
     for (int k = 0; k < logLikelihood.length; k++) {
       boolean normal = true;
-      int n = 0;
-      for (int j = 0; j < y.length; j++) {
+      int n = simple ? y.length : 0;
+      for (int j = 0; j < y.length && !simple; j++) {
         if (compares(j, k)) {
           n++;
           normal &= column[j].isNormal(k, wear);
@@ -225,14 +262,83 @@ final class Scores {
       double rest = logChance(clues, table.profiles.get(k))
           - n * Statistics.LN_SQRT_TWO_PI
           - (y.length - n) * LN_UNKNOWN_WIDTH;
+      double least = Math.min(best, Math.max(best, other) - reach);
+      if (simple) {
+        // the bound that was looked over, and only what it leaves in reach is worked out
+        logLikelihood[k] = rest - 0.5 * looked[k];
+        bounded[k] = logLikelihood[k] < least;
+        if (bounded[k]) {
+          chiSquare[k] = Double.NaN;
+          continue;
+        }
+      }
+      chiSquare[k] = Double.NaN;
       double drop = normal ? normal(k) : bound(k);
       // the exponent of a number is never above its logarithm to the base two
       logLikelihood[k] = rest - 0.5 * (drop + LN_TWO * Math.getExponent(det));
-      bounded[k] = !normal || logLikelihood[k] < best - reach;
+      bounded[k] = !normal || logLikelihood[k] < least;
       if (!bounded[k]) {
         logLikelihood[k] = rest - 0.5 * (drop + Math.log(det));
         best = Math.max(best, logLikelihood[k]);
       }
+    }
+  }
+
+  /**
+   * A bound of χ² + ln |V| from below for all profiles at once, where all densities are normal and nothing is missing:
+   * the same sums in another order, in which digits may be lost, and less by what that can be.
+   *
+   * <pre>
+   *   χ² = Σ r²/σ² − c² (Σ r/σ²)²/(1 + W)
+   * </pre>
+   */
+  private void lookOver() {
+    int profiles = logLikelihood.length;
+    double[] bound = looked;
+    double[] squares = new double[profiles];
+    double[] pull = new double[profiles];
+    double[] weight = new double[profiles];
+    double[] product = new double[profiles];
+    int end;
+    for (int start = 0; start < y.length; start = end) {
+      end = start + sharing[start];
+      double c2 = common[start] * common[start];
+      Arrays.fill(product, 1.0);
+      Arrays.fill(squares, 0.0);
+      Arrays.fill(pull, 0.0);
+      Arrays.fill(weight, 0.0);
+      for (int j = start; j < end; j++) {
+        add(y[j], ownVariance[j], column[j], squares, pull, weight, product);
+      }
+      for (int k = 0; k < profiles; k++) {
+        double all = 1.0 + c2 * weight[k];
+        double determinant = product[k] * all;
+        // the exponent of a number is never above its logarithm to the base two; one that underflows tells nothing
+        bound[k] += squares[k] * (1.0 - ROUNDING)
+            - c2 * pull[k] * pull[k] / all
+            + (determinant > SMALL ? LN_TWO * Math.getExponent(determinant) : FAR_BELOW);
+      }
+    }
+  }
+
+  private static void add(
+      double y,
+      double own,
+      SizeTable.Column sizes,
+      double[] squares,
+      double[] pull,
+      double[] weight,
+      double[] product) {
+    double[] nominal = sizes.nominal;
+    double[] variance = sizes.variance;
+    for (int k = 0; k < squares.length; k++) {
+      double sigma2 = variance[k] + own;
+      double w = 1.0 / sigma2;
+      double r = y - nominal[k];
+      squares[k] += r * r * w;
+      pull[k] += r * w;
+      weight[k] += w;
+      product[k] *= sigma2;
     }
   }
 
@@ -318,7 +424,7 @@ final class Scores {
   }
 
   /** Puts the exact value for the bound where that is within reach, the highest bound first. */
-  private void workOut(List<Clue> clues, double reach) {
+  private void workOut(List<Clue> clues, double reach, double rest) {
     double best = Double.NEGATIVE_INFINITY;
     for (int k = 0; k < logLikelihood.length; k++) {
       best = bounded[k] ? best : Math.max(best, logLikelihood[k]);
@@ -330,12 +436,11 @@ final class Scores {
           next = k;
         }
       }
-      if (next < 0 || logLikelihood[next] < best - reach) {
+      double least = Math.min(best, Math.max(best, rest) - reach);
+      if (next < 0 || logLikelihood[next] < least) {
         return;
       }
-      ProfileFit fit = ProfileFit.of(table.profiles.get(next), taken, wear);
-      double log = fit.logLikelihood() + logChance(clues, table.profiles.get(next));
-      fits[next] = fit;
+      double log = fit(next).logLikelihood() + logChance(clues, table.profiles.get(next));
       logLikelihood[next] = log;
       bounded[next] = false;
       best = Math.max(best, log);
@@ -346,20 +451,26 @@ final class Scores {
    * Whether half of the sizes at least could be those of the profile. Of no other profile can a plug be a near copy.
    */
   boolean mostAgree(int k) {
-    return 2 * agreeing(k, 1.0) >= compared[k];
+    int missed = 0;
+    for (int j = 0; j < y.length && 2 * missed <= compared[k]; j++) {
+      missed += compares(j, k) && !agrees(j, k, 1.0) ? 1 : 0;
+    }
+    return 2 * missed <= compared[k];
   }
 
   /** How many sizes could be those of the profile, were all readings that many times as long. */
   private int agreeing(int k, double times) {
     int agree = 0;
     for (int j = 0; j < y.length; j++) {
-      if (compares(j, k)) {
-        double d = column[j].beyond(k, times * length(j, k), wear);
-        double sigma2 = column[j].variance[k] + variance(j, k) + common[j] * common[j];
-        agree += d * d <= CHANGED_BEYOND * CHANGED_BEYOND * sigma2 ? 1 : 0;
-      }
+      agree += compares(j, k) && agrees(j, k, times) ? 1 : 0;
     }
     return agree;
+  }
+
+  private boolean agrees(int j, int k, double times) {
+    double d = column[j].beyond(k, times * length(j, k), wear);
+    double sigma2 = column[j].variance[k] + variance(j, k) + common[j] * common[j];
+    return d * d <= CHANGED_BEYOND * CHANGED_BEYOND * sigma2;
   }
 
   /** Whether there is a profile whose sizes all readings but one could be: only then may one of them be a slip. */
@@ -393,7 +504,7 @@ final class Scores {
     }
     double log = normal
         ? normalCopy(k)
-        : ProfileFit.of(table.profiles.get(k), taken, wear).logLikelihoodOfNearCopy();
+        : fit(k).logLikelihoodOfNearCopy();
     return log + clues * Math.log(Clue.BY_CHANCE);
   }
 
@@ -489,13 +600,16 @@ final class Scores {
 
   /** χ² of the profile; to be asked of profiles within reach. */
   double chiSquare(int k) {
-    ProfileFit fit = fits[k];
-    return fit == null ? chiSquare[k] : fit.chiSquare();
+    return Double.isNaN(chiSquare[k]) ? fit(k).chiSquare() : chiSquare[k];
   }
 
   /** Reading by reading. */
   ProfileFit fit(int k) {
     ProfileFit fit = fits[k];
-    return fit == null ? ProfileFit.of(table.profiles.get(k), taken, wear) : fit;
+    if (fit == null) {
+      fit = ProfileFit.of(table.profiles.get(k), taken, wear);
+      fits[k] = fit;
+    }
+    return fit;
   }
 }
