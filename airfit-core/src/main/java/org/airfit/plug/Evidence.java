@@ -77,7 +77,7 @@ final class Evidence {
     this.elsewhereProbability = Math.exp(logElsewhere - logSum);
     double near = 0.0;
     for (double log : logNear) {
-      near += Math.exp(log - logSum);
+      near += log > Double.NEGATIVE_INFINITY ? Math.exp(log - logSum) : 0.0;
     }
     this.nearCopyProbability = near;
     double unknownProbability = elsewhereProbability + near;
@@ -149,7 +149,7 @@ final class Evidence {
       sum += below < -Scores.REACH ? 0.0 : Math.exp(below);
     }
     for (double near : logNear) {
-      sum += Math.exp(near - largest);
+      sum += near > Double.NEGATIVE_INFINITY ? Math.exp(near - largest) : 0.0;
     }
     return largest + Math.log(sum + Math.exp(logElsewhere - largest));
   }

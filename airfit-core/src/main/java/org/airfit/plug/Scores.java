@@ -67,6 +67,24 @@ final class Scores {
 
   private static final double INV_SQRT_TWO_PI = Math.exp(-Statistics.LN_SQRT_TWO_PI);
 
+  /** The bell of the common error at each step for near copies, over its peak. */
+  private static final double[] AT_STEP = new double[2 * SharedError.COPY_STEPS + 1];
+
+  static {
+    for (int i = 0; i < AT_STEP.length; i++) {
+      double x = (i - SharedError.COPY_STEPS) * SharedError.COPY_STEP;
+      AT_STEP[i] = Math.exp(-0.5 * x * x);
+    }
+  }
+
+  private static final double LN_COPY_STEP =
+      Math.log(SharedError.COPY_STEP) - Statistics.LN_SQRT_TWO_PI;
+
+  /** With steps wider than this, in standard deviations, or a reading further off, a bell is worked out step by step. */
+  private static final double WIDE = 3.0;
+
+  private static final double FAR_OFF = 30.0;
+
   private static final double LN_TWO = Math.log(2.0);
   private static final double LN_UNKNOWN_WIDTH = Math.log(Assumptions.UNKNOWN_WIDTH_MM);
 
@@ -101,6 +119,10 @@ final class Scores {
   private final double[] r;
   private final double[] w;
   private double det;
+
+  // scratch for a near copy: what is at each step of the common error
+  private final double[] changed = new double[AT_STEP.length];
+  private final double[] same = new double[AT_STEP.length];
 
   private final double[] logLikelihood;
   private final double[] chiSquare;
@@ -423,8 +445,78 @@ final class Scores {
     return drop + log;
   }
 
+  /**
+   * A bound nearer to the value, but for pieces, for which it is infinite: with the error of each caliper the best there
+   * is.
+   *
+   * <pre>
+   *   ln L ≤ −(min χ² + ln B)/2 − n ln √(2π) − m ln 10 + Σ ln P(clue),   b as above, g = 0
+   * </pre>
+   *
+   * <p>No density is above its peak times exp(−d²/(2σ²)), and χ² as a function of e rises from its least by (e − e*)²/c²
+   * at least, so that the integral over e is 1 at most.
+   */
+  private double tighterBound(int k, List<Clue> clues) {
+    double sum = logChance(clues, table.profiles.get(k))
+        - compared[k] * Statistics.LN_SQRT_TWO_PI
+        - (y.length - compared[k]) * LN_UNKNOWN_WIDTH;
+    double square = 0.0;
+    int end;
+    for (int start = 0; start < y.length; start = end) {
+      end = start + sharing[start];
+      double c = common[start];
+      double e = c > 0.0 ? mostLikelyError(start, end, k) : 0.0;
+      if (Double.isNaN(e)) {
+        return Double.POSITIVE_INFINITY;
+      }
+      square += c > 0.0 ? e / c * (e / c) : 0.0;
+      for (int j = start; j < end; j++) {
+        if (compares(j, k)) {
+          SizeTable.Column sizes = column[j];
+          if (sizes.kind[k] == SizeTable.Kind.PIECES) {
+            return Double.POSITIVE_INFINITY;
+          }
+          double sigma2 = sizes.variance[k] + variance(j, k);
+          double d = sizes.beyond(k, length(j, k) - e, wear);
+          double width = 2.0 * sizes.half[k];
+          square += d * d / sigma2;
+          sum -= 0.5 * Math.log(Math.max(width * width / (2.0 * Math.PI), sigma2));
+        }
+      }
+    }
+    return sum - 0.5 * square * (1.0 - ROUNDING) + ROUNDING * Math.abs(sum);
+  }
+
+  /** Where χ² of the readings by one caliper is least, as in {@link SharedError}; NaN if it is not found. */
+  private double mostLikelyError(int start, int end, int k) {
+    double e = 0.0;
+    for (int i = 0; i < 4 + 2 * y.length; i++) {
+      double pull = 0.0;
+      double stiff = 1.0 / (common[start] * common[start]);
+      for (int j = start; j < end; j++) {
+        if (compares(j, k)) {
+          double at = length(j, k) - e;
+          double beyond = column[j].beyond(k, at, wear);
+          if (beyond > 0.0) {
+            double w = 1.0 / (column[j].variance[k] + variance(j, k));
+            double signed = at > column[j].nominal[k] ? beyond : -beyond;
+            pull += (signed + e) * w;
+            stiff += w;
+          }
+        }
+      }
+      double next = pull / stiff;
+      if (Math.abs(next - e) <= 1.0e-14 * Math.abs(next)) {
+        return next;
+      }
+      e = next;
+    }
+    return Double.NaN;
+  }
+
   /** Puts the exact value for the bound where that is within reach, the highest bound first. */
   private void workOut(List<Clue> clues, double reach, double rest) {
+    boolean[] lowered = new boolean[logLikelihood.length];
     double best = Double.NEGATIVE_INFINITY;
     for (int k = 0; k < logLikelihood.length; k++) {
       best = bounded[k] ? best : Math.max(best, logLikelihood[k]);
@@ -439,6 +531,11 @@ final class Scores {
       double least = Math.min(best, Math.max(best, rest) - reach);
       if (next < 0 || logLikelihood[next] < least) {
         return;
+      }
+      if (!lowered[next]) {
+        lowered[next] = true;
+        logLikelihood[next] = Math.min(logLikelihood[next], tighterBound(next, clues));
+        continue;
       }
       double log = fit(next).logLikelihood() + logChance(clues, table.profiles.get(next));
       logLikelihood[next] = log;
@@ -519,36 +616,75 @@ final class Scores {
       int steps = c > 0.0 && comparedBetween(start, end, k) > 1 ? SharedError.COPY_STEPS : 0;
       // a reading that shares its error with none that is compared has the error in its own scatter
       double more = steps == 0 ? c * c : 0.0;
+      for (int i = 0; i <= 2 * steps; i++) {
+        changed[i] = steps == 0 ? 1.0 : AT_STEP[i];
+        same[i] = changed[i];
+      }
+      for (int j = start; j < end; j++) {
+        if (compares(j, k)) {
+          double variance = column[j].variance[k] + variance(j, k) + more;
+          multiply(
+              length(j, k) - column[j].nominal[k], variance, SharedError.COPY_STEP * c, steps);
+        }
+      }
       double sumAny = 0.0;
       double sumNone = 0.0;
-      for (int step = -steps; step <= steps; step++) {
-        double x = step * SharedError.COPY_STEP;
-        double changed = steps == 0 ? 1.0 : Math.exp(-0.5 * x * x);
-        double same = changed;
-        for (int j = start; j < end; j++) {
-          if (compares(j, k)) {
-            double sigma2 = column[j].variance[k] + variance(j, k) + more;
-            double off = length(j, k) - column[j].nominal[k] - x * c;
-            double f = (1.0 - Assumptions.CHANGED)
-                * INV_SQRT_TWO_PI
-                / Math.sqrt(sigma2)
-                * Math.exp(-0.5 * off * off / sigma2);
-            changed *= f
-                + Assumptions.CHANGED
-                    / (2.0 * Assumptions.CHANGED_BY_MM)
-                    * Math.exp(-Math.abs(off) / Assumptions.CHANGED_BY_MM);
-            same *= f;
-          }
-        }
-        sumAny += changed;
-        sumNone += same;
+      for (int i = 0; i <= 2 * steps; i++) {
+        sumAny += changed[i];
+        sumNone += same[i];
       }
-      double width = steps == 0 ? 0.0 : Math.log(SharedError.COPY_STEP) - Statistics.LN_SQRT_TWO_PI;
+      double width = steps == 0 ? 0.0 : LN_COPY_STEP;
       any += Math.log(sumAny) + width;
       none += Math.log(sumNone) + width;
     }
     return ProfileFit.someChanged(
         any, none, table.profiles.get(k).dimensions().size(), compared[k], y.length);
+  }
+
+  /**
+   * Multiplies what is at each step of the error by the densities of a reading of a size that is the same, and of one
+   * that is the same or changed. Each step of a bell is the one before times a ratio that itself changes by one factor,
+   * and an exponential keeps its ratio on either side, so that neither is worked out step by step.
+   *
+   * <pre>
+   *   f(d − h) = f(d) t,   t(d) = exp((d h − h²/2)/σ²),   t(d − h) = t(d) exp(−h²/σ²)
+   * </pre>
+   */
+  private void multiply(double off, double variance, double step, int steps) {
+    double peak = (1.0 - Assumptions.CHANGED) * INV_SQRT_TWO_PI / Math.sqrt(variance);
+    double all = Assumptions.CHANGED / (2.0 * Assumptions.CHANGED_BY_MM);
+    double sharp = step / variance;
+    double f = peak * Math.exp(-0.5 * off * off / variance);
+    double nearness = Math.exp(-Math.abs(off) / Assumptions.CHANGED_BY_MM);
+    times(steps, f, all * nearness);
+    if (steps == 0) {
+      return;
+    }
+    boolean byRatio = step * sharp < WIDE * WIDE && off * off < FAR_OFF * FAR_OFF * variance;
+    double up = byRatio ? Math.exp((off - 0.5 * step) * sharp) : 0.0;
+    double factor = byRatio ? Math.exp(-step * sharp) : 0.0;
+    double fall = Math.exp(-step / Assumptions.CHANGED_BY_MM);
+    for (int side = -1; side <= 1; side += 2) {
+      double ratio = side > 0 ? up : factor / up;
+      double value = f;
+      double near = nearness;
+      double d = off;
+      for (int i = 1; i <= steps; i++) {
+        double before = d;
+        d = off - side * i * step;
+        value = byRatio ? value * ratio : peak * Math.exp(-0.5 * d * d / variance);
+        ratio *= factor;
+        near = before < 0.0 == d < 0.0
+            ? Math.abs(d) < Math.abs(before) ? near / fall : near * fall
+            : Math.exp(-Math.abs(d) / Assumptions.CHANGED_BY_MM);
+        times(steps + side * i, value, all * near);
+      }
+    }
+  }
+
+  private void times(int at, double f, double g) {
+    changed[at] *= f + g;
+    same[at] *= f;
   }
 
   private int comparedBetween(int start, int end, int k) {
