@@ -89,8 +89,7 @@ public final class Statistics {
     }
     return from < 0.0
         ? 0.5 * (ErrorFunction.erf(to * SQRT_HALF) + ErrorFunction.erf(-from * SQRT_HALF))
-        : 0.5
-            * (ErrorFunction.erfc(from * SQRT_HALF) - ErrorFunction.erfc(to * SQRT_HALF));
+        : 0.5 * (ErrorFunction.erfc(from * SQRT_HALF) - ErrorFunction.erfc(to * SQRT_HALF));
   }
 
   /**
@@ -138,7 +137,9 @@ public final class Statistics {
     if (low + high + width > 0.0) {
       return logSecondDifference(-high - width, -low - width, width);
     }
-    if (width < 1.0e-3 || high - low < 1.0e-3) { // by two points of Gauss's rule, as the difference loses its digits
+    if (width < 1.0e-3
+        || high - low
+            < 1.0e-3) { // by two points of Gauss's rule, as the difference loses its digits
       double narrow = Math.min(width, high - low);
       double wide = Math.max(width, high - low);
       double first = low + GAUSS * narrow;

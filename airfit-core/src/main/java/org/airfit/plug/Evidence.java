@@ -267,8 +267,7 @@ final class Evidence {
   private SharedError.@Nullable Left[] leftOfCommonError(double[] chances, int profiles) {
     Instrument instrument = assumptions.instrument();
     SharedError.@Nullable Left[] left = new SharedError.Left[profiles];
-    boolean none =
-        taken.stream().noneMatch(reading -> CaliperGroup.isBy(instrument, reading));
+    boolean none = taken.stream().noneMatch(reading -> CaliperGroup.isBy(instrument, reading));
     for (int k = 0; k < profiles && !none; k++) {
       double copy = logNear.length > 0 ? chances[profiles + k] : 0.0;
       if (chances[k] + copy > Information.NEGLIGIBLE) {

@@ -253,9 +253,7 @@ public final class Identification implements Worked {
    *     explains the readings as they stand
    */
   public List<ReadingSlip> slips() {
-    return noneFits() || unknownIsLikely()
-        ? evidence.slips()
-        : List.of();
+    return noneFits() || unknownIsLikely() ? evidence.slips() : List.of();
   }
 
   /**
@@ -263,9 +261,7 @@ public final class Identification implements Worked {
    * it is}
    */
   public Optional<PlugProfile> ifWorn() {
-    return noneFits()
-        ? evidence.ifWorn()
-        : Optional.empty();
+    return noneFits() ? evidence.ifWorn() : Optional.empty();
   }
 
   /** {@return the fewest profiles that, with the unknown where it is likely, hold the confidence asked for} */

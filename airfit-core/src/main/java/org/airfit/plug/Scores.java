@@ -335,7 +335,8 @@ final class Scores {
       for (int k = 0; k < profiles; k++) {
         double all = 1.0 + c2 * weight[k];
         double determinant = product[k] * all;
-        // the exponent of a number is never above its logarithm to the base two; one that underflows tells nothing
+        // the exponent of a number is never above its logarithm to the base two; one that
+        // underflows tells nothing
         bound[k] += squares[k] * (1.0 - ROUNDING)
             - c2 * pull[k] * pull[k] / all
             + (determinant > SMALL ? LN_TWO * Math.getExponent(determinant) : FAR_BELOW);
@@ -599,9 +600,7 @@ final class Scores {
     for (int j = 0; j < y.length; j++) {
       normal &= !compares(j, k) || column[j].isNormal(k, wear);
     }
-    double log = normal
-        ? normalCopy(k)
-        : fit(k).logLikelihoodOfNearCopy();
+    double log = normal ? normalCopy(k) : fit(k).logLikelihoodOfNearCopy();
     return log + clues * Math.log(Clue.BY_CHANCE);
   }
 
@@ -623,8 +622,7 @@ final class Scores {
       for (int j = start; j < end; j++) {
         if (compares(j, k)) {
           double variance = column[j].variance[k] + variance(j, k) + more;
-          multiply(
-              length(j, k) - column[j].nominal[k], variance, SharedError.COPY_STEP * c, steps);
+          multiply(length(j, k) - column[j].nominal[k], variance, SharedError.COPY_STEP * c, steps);
         }
       }
       double sumAny = 0.0;
