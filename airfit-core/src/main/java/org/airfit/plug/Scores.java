@@ -186,7 +186,7 @@ final class Scores {
     int[] by = new int[CALIPERS.size()];
     for (PlugReading reading : taken) {
       if (reading.caliper().isPresent()) {
-        by[reading.caliper().get().ordinal()]++;
+        by[CALIPERS.indexOf(reading.caliper().get())]++;
       }
     }
     for (int i = 0; i < by.length; i++) {
