@@ -119,6 +119,16 @@ final class ErrorFunction {
   }
 
   /**
+   * Complementary error function.
+   *
+   * @param x the argument, not negative
+   * @return erfc x, 0 where it underflows
+   */
+  static double erfc(double x) {
+    return x <= MIDDLE ? 1.0 - erfMiddle(x) : Math.exp(-x * x) * scaledErfc(x);
+  }
+
+  /**
    * Error function.
    *
    * @param x the argument, not negative

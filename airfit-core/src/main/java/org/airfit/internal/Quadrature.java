@@ -18,6 +18,24 @@ public final class Quadrature {
   private static final double AT_INNER = (322.0 + 13.0 * Math.sqrt(70.0)) / 900.0;
   private static final double AT_OUTER = (322.0 - 13.0 * Math.sqrt(70.0)) / 900.0;
 
+  /** The points above 0 of the rule of ten points on −1 … 1; each counts on both sides. Source: DLMF 3.5(v). */
+  static final double[] TEN_POINTS = {
+    0.14887433898163122,
+    0.4333953941292472,
+    0.6794095682990244,
+    0.8650633666889845,
+    0.9739065285171717
+  };
+
+  /** Their weights. */
+  static final double[] TEN_WEIGHTS = {
+    0.2955242247147528,
+    0.2692667193099965,
+    0.219086362515982,
+    0.1494513491505804,
+    0.06667134430868814
+  };
+
   private Quadrature() {}
 
   /**

@@ -138,6 +138,61 @@ public abstract class ReadingDensity {
   }
 
   /**
+   * Density of a reading, for many that are multiplied: right to the digits of {@link #logDensity}, but 0 where that is
+   * below some −700.
+   *
+   * @param y the reading
+   * @return its density
+   */
+  public final double density(double y) {
+    if (wear < Math.max(NARROW * sigma, 4.0 * Math.ulp(y))) {
+      return densityNew(sign < 0 ? y + 0.5 * wear : y - 0.5 * wear);
+    }
+    double from = sign < 0 ? y : y - wear;
+    return share(from, from + wear) / wear;
+  }
+
+  /** The same for a new part. */
+  abstract double densityNew(double y);
+
+  /** The chance that a reading of a new part lies between two bounds. */
+  abstract double share(double from, double to);
+
+  /**
+   * How fast the density grows away from the real axis, which says how widely it may be stepped along.
+   *
+   * <pre>
+   *   |f(y + iη)| ≤ e^growth f(y),   growth = η²/(2σ²)
+   * </pre>
+   *
+   * <p>for a mixture of normal densities of that σ, shifted at will, as those of limits and wear are.
+   *
+   * @param square η²
+   * @return the growth, at least what it is for any y
+   */
+  double growth(double square) {
+    return 0.5 * square / (sigma * sigma);
+  }
+
+  /**
+   * By how much the logarithm of the density rises at most towards its middle, per unit of length; 0 where it is
+   * concave, which tells more.
+   */
+  double steepest() {
+    return 0.0;
+  }
+
+  /** How strongly a reading at a distance from what is allowed is drawn to it: minus the slope of ln f over the distance. */
+  double stiffness(double distance) {
+    return 1.0 / (sigma * sigma);
+  }
+
+  /** How far below its peak the density is at a distance from what is allowed [σ], twice in logarithms, roughly. */
+  double drop(double sigmas) {
+    return sigmas * sigmas;
+  }
+
+  /**
    * Density of a reading of a size that was changed by an amount that falls off as an exponential on both sides.
    *
    * <pre>
@@ -202,10 +257,12 @@ public abstract class ReadingDensity {
     private static final class Bell extends Around {
 
       private final double logPeak;
+      private final double peak;
 
       Bell(double nominal, double sigma, double wear, int sign) {
         super(nominal, sigma, wear, sign);
         this.logPeak = -Math.log(sigma) - Statistics.LN_SQRT_TWO_PI;
+        this.peak = Math.exp(logPeak);
       }
 
       @Override
@@ -223,6 +280,17 @@ public abstract class ReadingDensity {
       double logChance(double from, double to) {
         return Statistics.logNormalBetween((from - nominal) / sigma, (to - nominal) / sigma);
       }
+
+      @Override
+      double densityNew(double y) {
+        double z = (y - nominal) / sigma;
+        return peak * Math.exp(-0.5 * z * z);
+      }
+
+      @Override
+      double share(double from, double to) {
+        return Statistics.normalShare((from - nominal) / sigma, (to - nominal) / sigma);
+      }
     }
 
     private static final class Student extends Around {
@@ -230,16 +298,92 @@ public abstract class ReadingDensity {
       /** A tail below this is no tail of any part; an approximation serves there, before the exact tail underflows. */
       private static final double NO_TAIL = 1.0e-200;
 
+      /** So near the pole of the density no bound of its growth is asked for. */
+      private static final double POLE = 0.95;
+
+      /** From so many degrees of freedom on, 1 + t²/ν would lose the digits of t²/ν. */
+      private static final double MANY = 1.0e4;
+
+      private static final int MOST_PANELS = 6;
+
       private final double degreesOfFreedom;
       private final double logPeak;
+      private final double peak;
 
       Student(double nominal, double sigma, double degreesOfFreedom, double wear, int sign) {
         super(nominal, sigma, wear, sign);
         this.degreesOfFreedom = degreesOfFreedom;
         this.logPeak = Statistics.logStudentDensity(0.0, degreesOfFreedom) - Math.log(sigma);
+        this.peak = Math.exp(logPeak);
       }
 
-      /** Density of Student's t over that at its middle: (1 + t²/ν) to the power of −(ν + 1)/2. */
+      /** Where t² = ν. */
+      @Override
+      double steepest() {
+        return 0.5 * (degreesOfFreedom + 1.0) / (Math.sqrt(degreesOfFreedom) * sigma);
+      }
+
+      @Override
+      double stiffness(double distance) {
+        return (degreesOfFreedom + 1.0) / (degreesOfFreedom * sigma * sigma + distance * distance);
+      }
+
+      @Override
+      double drop(double sigmas) {
+        return (degreesOfFreedom + 1.0) * Math.log1p(sigmas * sigmas / degreesOfFreedom);
+      }
+
+      /** As a bell is the normal one: never above −(ν + 1)/2 ln(1 − v), v = η²/(νσ²), with v + v²/(2 (1 − v)) for −ln. */
+      @Override
+      double growth(double square) {
+        double v = square / (degreesOfFreedom * sigma * sigma);
+        return v < POLE
+            ? 0.5 * (degreesOfFreedom + 1.0) * (v + 0.5 * v * v / (1.0 - v))
+            : Double.POSITIVE_INFINITY;
+      }
+
+      @Override
+      double densityNew(double y) {
+        return peak * shape((y - nominal) / sigma);
+      }
+
+      /**
+       * By Gauss's rule on panels so narrow that ten points give ten digits: within half the distance of the pole, and
+       * over which the density changes by e⁸ at most. What is as wide as many panels is the difference of two tails.
+       */
+      @Override
+      double share(double from, double to) {
+        double low = (from - nominal) / sigma;
+        double high = (to - nominal) / sigma;
+        double root = Math.sqrt(degreesOfFreedom);
+        double near = low < 0.0 && high > 0.0 ? 0.0 : Math.min(Math.abs(low), Math.abs(high));
+        double far = Math.max(Math.abs(low), Math.abs(high));
+        double at = Math.max(near, Math.min(far, root)); // where the logarithm is steepest
+        double steepest = (degreesOfFreedom + 1.0) * at / (degreesOfFreedom + at * at);
+        double half = Math.min(Math.min(1.25, 0.5 * root), 4.0 / steepest);
+        double panels = Math.ceil((high - low) / (2.0 * half));
+        if (panels > MOST_PANELS) {
+          return Math.exp(Statistics.logStudentBetween(low, high, degreesOfFreedom));
+        }
+        half = 0.5 * (high - low) / panels;
+        double sum = 0.0;
+        for (int panel = 0; panel < panels; panel++) {
+          double middle = low + (2 * panel + 1) * half;
+          for (int i = 0; i < Quadrature.TEN_POINTS.length; i++) {
+            double away = Quadrature.TEN_POINTS[i] * half;
+            sum += Quadrature.TEN_WEIGHTS[i] * (shape(middle - away) + shape(middle + away));
+          }
+        }
+        return half * sigma * peak * sum;
+      }
+
+      /** The density over that at its middle. */
+      private double shape(double t) {
+        double x = t * t / degreesOfFreedom;
+        double log = degreesOfFreedom < MANY ? Math.log(1.0 + x) : Math.log1p(x);
+        return Math.exp(-0.5 * (degreesOfFreedom + 1.0) * log);
+      }
+
       @Override
       double logDensityNew(double y) {
         double t = (y - nominal) / sigma;
@@ -248,8 +392,11 @@ public abstract class ReadingDensity {
 
       @Override
       double logChance(double from, double to) {
-        return Statistics.logStudentBetween(
-            (from - nominal) / sigma, (to - nominal) / sigma, degreesOfFreedom);
+        double share = share(from, to);
+        return share > NO_TAIL
+            ? Math.log(share)
+            : Statistics.logStudentBetween(
+                (from - nominal) / sigma, (to - nominal) / sigma, degreesOfFreedom);
       }
 
       /** The normal score with the same tail, so that chi-square stays a chi-square. */
@@ -304,6 +451,19 @@ public abstract class ReadingDensity {
           + Statistics.logSecondDifference(
               (from - b) / sigma, (from - a) / sigma, (to - from) / sigma);
     }
+
+    @Override
+    double densityNew(double y) {
+      return Statistics.normalShare((y - b) / sigma, (y - a) / sigma) / (b - a);
+    }
+
+    @Override
+    double share(double from, double to) {
+      return sigma
+          / (b - a)
+          * Statistics.secondDifference(
+              (from - b) / sigma, (from - a) / sigma, (to - from) / sigma);
+    }
   }
 
   /** As another, or changed. */
@@ -324,6 +484,17 @@ public abstract class ReadingDensity {
     double logDensityNew(double y) {
       return Math.log(
           (1.0 - chance) * Math.exp(same.logDensity(y)) + chance * same.densityIfChanged(y, scale));
+    }
+
+    @Override
+    double densityNew(double y) {
+      return (1.0 - chance) * same.density(y) + chance * same.densityIfChanged(y, scale);
+    }
+
+    /** Asked for by wear only, which the other has in it. */
+    @Override
+    double share(double from, double to) {
+      throw new UnsupportedOperationException("the wear of a copy is in what it is a copy of");
     }
 
     /** Asked for by wear only, which the other has in it. */

@@ -13,11 +13,16 @@ public final class Statistics {
 
   private static final double SQRT_HALF = Math.sqrt(0.5);
 
+  private static final double INV_SQRT_TWO_PI = Math.exp(-LN_SQRT_TWO_PI);
+
   /** From here on the series of {@link #oneAndTail} is right to 10⁻¹³, and the difference it replaces is not. */
   private static final double FAR = 100.0;
 
   /** From here on the nearest corner of a {@link #logSecondDifference} is all of it; the others are below e⁻¹⁰⁰⁰. */
   private static final double ALONE = 1.0e6;
+
+  /** Where the first of the two points of Gauss's rule lies on its interval. */
+  private static final double GAUSS = 0.5 - Math.sqrt(1.0 / 12.0);
 
   /** Far above what any argument needs (the slowest takes about 120); a loop that reaches it would be a fault. */
   private static final int MAX_TERMS = 2000;
@@ -29,6 +34,9 @@ public final class Statistics {
 
   /** From here on seven terms of Stirling's series suffice. */
   private static final double STIRLING = 12.0;
+
+  /** From here on three terms give ln Γ(a + 1/2) − ln Γ(a). */
+  private static final double HALF_MORE = 100.0;
 
   /** e to the minus this is no digit of 1. */
   private static final double SURE = 40.0;
@@ -59,6 +67,29 @@ public final class Statistics {
    */
   public static double normalBetween(double low, double high) {
     return Math.exp(logNormalBetween(low, high));
+  }
+
+  /**
+   * The same without a logarithm, for many that are multiplied; 0 where it underflows.
+   *
+   * @param low the lower bound
+   * @param high the upper bound, at least {@code low}
+   * @return Φ(high) − Φ(low)
+   */
+  static double normalShare(double low, double high) {
+    double from = low;
+    double to = high;
+    if (to <= 0.0) {
+      from = -high;
+      to = -low;
+    }
+    if (to - from < 1.0e-5) {
+      double middle = 0.5 * (from + to);
+      return INV_SQRT_TWO_PI * Math.exp(-0.5 * middle * middle) * (to - from);
+    }
+    return from < 0.0
+        ? 0.5 * (ErrorFunction.erf(to * SQRT_HALF) + ErrorFunction.erf(-from * SQRT_HALF))
+        : 0.5 * (ErrorFunction.erfc(from * SQRT_HALF) - ErrorFunction.erfc(to * SQRT_HALF));
   }
 
   /**
@@ -106,13 +137,18 @@ public final class Statistics {
     if (low + high + width > 0.0) {
       return logSecondDifference(-high - width, -low - width, width);
     }
-    if (width < 1.0e-3) {
-      double half = 0.5 * width;
-      return Math.log(width) + logNormalBetween(low + half, high + half);
-    }
-    if (high - low < 1.0e-3) {
-      double middle = 0.5 * (low + high);
-      return Math.log(high - low) + logNormalBetween(middle, middle + width);
+    if (width < 1.0e-3
+        || high - low
+            < 1.0e-3) { // by two points of Gauss's rule, as the difference loses its digits
+      double narrow = Math.min(width, high - low);
+      double wide = Math.max(width, high - low);
+      double first = low + GAUSS * narrow;
+      double second = low + (1.0 - GAUSS) * narrow;
+      double one = logNormalBetween(first, first + wide);
+      double other = logNormalBetween(second, second + wide);
+      return Math.log(0.5 * narrow)
+          + Math.max(one, other)
+          + Math.log1p(Math.exp(-Math.abs(one - other)));
     }
     double nearest = Math.max(0.0, -high - width);
     if (nearest > ALONE) {
@@ -125,9 +161,34 @@ public final class Statistics {
     return -0.5 * nearest * nearest + Math.log(sum);
   }
 
+  /**
+   * The same without a logarithm, for many that are multiplied; 0 where it underflows.
+   *
+   * @param low l
+   * @param high h, above {@code low}
+   * @param width w, above 0
+   * @return the integral
+   */
+  static double secondDifference(double low, double high, double width) {
+    if (low + high + width > 0.0) {
+      return secondDifference(-high - width, -low - width, width);
+    }
+    if (width < 1.0e-3 || high - low < 1.0e-3) {
+      double narrow = Math.min(width, high - low);
+      double wide = Math.max(width, high - low);
+      double first = low + GAUSS * narrow;
+      double second = low + (1.0 - GAUSS) * narrow;
+      return 0.5 * narrow * (normalShare(first, first + wide) + normalShare(second, second + wide));
+    }
+    return scaledG(high + width, 0.0)
+        - scaledG(low + width, 0.0)
+        - scaledG(high, 0.0)
+        + scaledG(low, 0.0);
+  }
+
   /** G(−x) e^(x²/2) = φ(0) − x Q(x) e^(x²/2), far out by its series, where the difference loses its digits. */
   private static double oneAndTail(double x) {
-    double peak = Math.exp(-LN_SQRT_TWO_PI);
+    double peak = INV_SQRT_TWO_PI;
     if (x < FAR) {
       return peak - 0.5 * x * ErrorFunction.scaledErfc(x * SQRT_HALF);
     }
@@ -291,10 +352,17 @@ public final class Statistics {
    */
   public static double logStudentDensity(double t, double degreesOfFreedom) {
     double nu = degreesOfFreedom;
-    return logGamma(0.5 * (nu + 1.0))
-        - logGamma(0.5 * nu)
+    return logGammaOfHalfMore(0.5 * nu)
         - 0.5 * Math.log(nu * Math.PI)
         - 0.5 * (nu + 1.0) * Math.log1p(t * t / nu);
+  }
+
+  /** ln Γ(a + 1/2) − ln Γ(a), for large a by its series (DLMF 5.11.13), where the difference would lose its digits. */
+  private static double logGammaOfHalfMore(double a) {
+    double v = 1.0 / (a * a);
+    return a < HALF_MORE
+        ? logGamma(a + 0.5) - logGamma(a)
+        : 0.5 * Math.log(a) - (1.0 / 8.0 - v * (1.0 / 192.0 - v * (1.0 / 640.0))) / a;
   }
 
   /**

@@ -73,7 +73,11 @@ record CaliperGroup(Instrument caliper, SharedError error) {
 
   /** Whether a reading shares its error with another of these. */
   static boolean shares(List<CaliperGroup> groups, PlugReading reading) {
-    return reading.caliper().isPresent()
-        && groups.stream().anyMatch(group -> group.caliper == reading.caliper().get());
+    for (CaliperGroup group : groups) {
+      if (isBy(group.caliper, reading)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

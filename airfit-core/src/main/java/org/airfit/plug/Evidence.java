@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -48,10 +47,17 @@ final class Evidence {
   private final List<ProfileCandidate> likely;
   private final boolean unknownLikely;
 
+  /** The readings in the order of {@link Dimension}. */
+  private final List<PlugReading> taken;
+
+  private volatile @Nullable ProfileCandidate best;
   private volatile @Nullable List<ProfileCandidate> candidates;
   private volatile @Nullable List<NextReading> nextReadings;
   private volatile @Nullable List<ReadingSlip> slips;
 
+  /**
+   * @param readings taken over and not copied
+   */
   Evidence(
       ReferenceSet set,
       Assumptions assumptions,
@@ -59,18 +65,19 @@ final class Evidence {
       List<Clue> clues) {
     this.set = set;
     this.assumptions = assumptions;
-    this.readings = Collections.unmodifiableMap(new EnumMap<>(readings));
+    this.readings = readings;
+    this.taken = List.copyOf(readings.values());
     this.clues = List.copyOf(clues);
-    this.scores =
-        scores(assumptions.confidence() < CERTAIN ? Scores.REACH : Double.POSITIVE_INFINITY);
     double logElsewhere =
         Math.log(assumptions.elsewherePrior() / prior()) + logElsewhereLikelihood();
+    this.scores = scores(
+        assumptions.confidence() < CERTAIN ? Scores.REACH : Double.POSITIVE_INFINITY, logElsewhere);
     this.logNear = logNear();
     this.logSum = logSum(scores, logElsewhere, logNear);
     this.elsewhereProbability = Math.exp(logElsewhere - logSum);
     double near = 0.0;
     for (double log : logNear) {
-      near += Math.exp(log - logSum);
+      near += log > Double.NEGATIVE_INFINITY ? Math.exp(log - logSum) : 0.0;
     }
     this.nearCopyProbability = near;
     double unknownProbability = elsewhereProbability + near;
@@ -97,9 +104,9 @@ final class Evidence {
     this.unknownLikely = unknownCounted || sum < assumptions.confidence();
   }
 
-  private Scores scores(double reach) {
+  private Scores scores(double reach, double logElsewhere) {
     return Scores.of(
-        set.sizes(), readings.values(), clues, assumptions.wear().millimetres(), reach);
+        set.sizes(), taken, clues, assumptions.wear().millimetres(), reach, logElsewhere);
   }
 
   /** The chance of each profile before the readings. */
@@ -142,7 +149,7 @@ final class Evidence {
       sum += below < -Scores.REACH ? 0.0 : Math.exp(below);
     }
     for (double near : logNear) {
-      sum += Math.exp(near - largest);
+      sum += near > Double.NEGATIVE_INFINITY ? Math.exp(near - largest) : 0.0;
     }
     return largest + Math.log(sum + Math.exp(logElsewhere - largest));
   }
@@ -182,7 +189,7 @@ final class Evidence {
         compared,
         compared == 0 ? 1.0 : Statistics.chiSquareAbove(chiSquare, compared),
         of.logLikelihood(k),
-        of.fit(k).residuals());
+        of.fit(k));
   }
 
   /** The chances in the order of the set; 0 where a profile is out of reach. */
@@ -260,8 +267,7 @@ final class Evidence {
   private SharedError.@Nullable Left[] leftOfCommonError(double[] chances, int profiles) {
     Instrument instrument = assumptions.instrument();
     SharedError.@Nullable Left[] left = new SharedError.Left[profiles];
-    boolean none =
-        readings.values().stream().noneMatch(reading -> CaliperGroup.isBy(instrument, reading));
+    boolean none = taken.stream().noneMatch(reading -> CaliperGroup.isBy(instrument, reading));
     for (int k = 0; k < profiles && !none; k++) {
       double copy = logNear.length > 0 ? chances[profiles + k] : 0.0;
       if (chances[k] + copy > Information.NEGLIGIBLE) {
@@ -290,9 +296,15 @@ final class Evidence {
 
   /** The likeliest profile. */
   ProfileCandidate best() {
-    return likely.isEmpty()
-        ? candidate(scores, likeliest(new boolean[scores.count()]))
-        : likely.get(0);
+    if (!likely.isEmpty()) {
+      return likely.get(0);
+    }
+    ProfileCandidate known = best;
+    if (known == null) {
+      known = candidate(scores, likeliest(new boolean[scores.count()]));
+      best = known;
+    }
+    return known;
   }
 
   /** Every profile of the set, the likeliest first. */
@@ -306,7 +318,7 @@ final class Evidence {
   }
 
   private List<ProfileCandidate> rankCandidates() {
-    Scores all = scores(Double.POSITIVE_INFINITY);
+    Scores all = scores(Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY);
     List<ProfileCandidate> ranked = new ArrayList<>();
     for (int k = 0; k < all.count(); k++) {
       ranked.add(candidate(all, k));
@@ -375,7 +387,7 @@ final class Evidence {
       return Optional.empty();
     }
     Scores worn =
-        Scores.of(set.sizes(), readings.values(), clues, Assumptions.USUAL_WEAR_MM, Scores.REACH);
+        Scores.of(set.sizes(), taken, clues, Assumptions.USUAL_WEAR_MM, Scores.REACH, logSum);
     int best = -1;
     for (int k = 0; k < worn.count(); k++) {
       if (!worn.isOutOfReach(k)
@@ -393,7 +405,7 @@ final class Evidence {
 
   /** Whether a profile fits throughout with nothing worn, worse than so many genuine plugs at most. */
   boolean fitsAsNew(ProfileCandidate candidate, double least) {
-    ProfileFit asNew = ProfileFit.of(candidate.profile(), readings.values(), 0.0);
+    ProfileFit asNew = ProfileFit.of(candidate.profile(), taken, 0.0);
     double chiSquare = asNew.chiSquare();
     int n = candidate.degreesOfFreedom();
     double largest = 0.0;
@@ -444,7 +456,7 @@ final class Evidence {
 
   /** In the order of {@link Dimension}. */
   List<PlugReading> readings() {
-    return List.copyOf(readings.values());
+    return taken;
   }
 
   List<Clue> clues() {

@@ -57,7 +57,7 @@ public final class Identification implements Worked {
     if (evidence.nothingCompared()) {
       return PlugVerdict.INSUFFICIENT_DATA;
     }
-    if (likely().stream().noneMatch(ProfileCandidate::fits)) {
+    if (noneFits()) {
       return slips().isEmpty() && ifWorn().isEmpty() ? PlugVerdict.NO_MATCH : PlugVerdict.AMBIGUOUS;
     }
     if (likely().size() > 1 || unknownIsLikely()) {
@@ -71,11 +71,21 @@ public final class Identification implements Worked {
         : PlugVerdict.CANDIDATE;
   }
 
+  private boolean noneFits() {
+    for (ProfileCandidate candidate : likely()) {
+      if (candidate.fits()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** What costs least to find out is asked first. */
   private boolean nothingOpen() {
-    return fitsFirmly()
-        && !mayBeChance()
+    return notKnown().isEmpty()
         && stillToRead().isEmpty()
-        && notKnown().isEmpty()
+        && fitsFirmly()
+        && !mayBeChance()
         && !needsWear();
   }
 
@@ -98,6 +108,7 @@ public final class Identification implements Worked {
 
   private boolean needsWear() {
     return expectsNearCopies()
+        && wearAllowance().metres() > 0.0
         && fitsFirmly()
         && !evidence.fitsAsNew(best(), firmAbove(expectsNearCopies()));
   }
@@ -242,9 +253,7 @@ public final class Identification implements Worked {
    *     explains the readings as they stand
    */
   public List<ReadingSlip> slips() {
-    return likely().stream().noneMatch(ProfileCandidate::fits) || unknownIsLikely()
-        ? evidence.slips()
-        : List.of();
+    return noneFits() || unknownIsLikely() ? evidence.slips() : List.of();
   }
 
   /**
@@ -252,9 +261,7 @@ public final class Identification implements Worked {
    * it is}
    */
   public Optional<PlugProfile> ifWorn() {
-    return likely().stream().noneMatch(ProfileCandidate::fits)
-        ? evidence.ifWorn()
-        : Optional.empty();
+    return noneFits() ? evidence.ifWorn() : Optional.empty();
   }
 
   /** {@return the fewest profiles that, with the unknown where it is likely, hold the confidence asked for} */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.internal.Statistics;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One profile of the set, and how the readings lie to it.
@@ -22,9 +23,10 @@ public final class ProfileCandidate {
   private final int degreesOfFreedom;
   private final double tailProbability;
   private final double logLikelihood;
-  private final List<Residual> residuals;
+  private final ProfileFit fit;
+  private volatile @Nullable List<Residual> residuals;
 
-  /** Checks that the parts belong together and keeps a copy of the list. */
+  /** Checks that the parts belong together. The residuals are worked out when first asked for, equal whoever does it. */
   ProfileCandidate(
       PlugProfile profile,
       double prior,
@@ -33,14 +35,14 @@ public final class ProfileCandidate {
       int degreesOfFreedom,
       double tailProbability,
       double logLikelihood,
-      List<Residual> residuals) {
+      ProfileFit fit) {
     if (!(prior >= 0.0 && prior <= 1.0 && probability >= 0.0 && probability <= 1.0 + 1.0e-9)) {
       throw new IllegalArgumentException(
           "chances of a candidate must be in [0, 1], were " + prior + " and " + probability);
     }
-    if (residuals.size() != degreesOfFreedom) {
+    if (fit.compared() != degreesOfFreedom) {
       throw new IllegalArgumentException("residuals of a candidate must be as many as its "
-          + degreesOfFreedom + " degrees of freedom, were " + residuals.size());
+          + degreesOfFreedom + " degrees of freedom, were " + fit.compared());
     }
     this.profile = Objects.requireNonNull(profile, "profile");
     this.prior = prior;
@@ -49,7 +51,7 @@ public final class ProfileCandidate {
     this.degreesOfFreedom = degreesOfFreedom;
     this.tailProbability = tailProbability;
     this.logLikelihood = logLikelihood;
-    this.residuals = List.copyOf(residuals);
+    this.fit = fit;
   }
 
   /** {@return the profile} */
@@ -97,7 +99,12 @@ public final class ProfileCandidate {
    * out}
    */
   public List<Residual> residuals() {
-    return residuals;
+    List<Residual> known = residuals;
+    if (known == null) {
+      known = List.copyOf(fit.residuals());
+      residuals = known;
+    }
+    return known;
   }
 
   /** {@return whether the readings could well be of this profile: the tail probability is 0.01 or more} */
@@ -108,7 +115,7 @@ public final class ProfileCandidate {
   /** {@return the reading that lies furthest from what the profile allows, in standard deviations; 0 if none does} */
   public double largestMisfit() {
     double largest = 0.0;
-    for (Residual residual : residuals) {
+    for (Residual residual : residuals()) {
       largest = Math.max(largest, Math.abs(residual.sigmas()));
     }
     return largest;
@@ -156,7 +163,7 @@ public final class ProfileCandidate {
         && degreesOfFreedom == that.degreesOfFreedom
         && Double.compare(tailProbability, that.tailProbability) == 0
         && Double.compare(logLikelihood, that.logLikelihood) == 0
-        && residuals.equals(that.residuals);
+        && residuals().equals(that.residuals());
   }
 
   @Override
@@ -169,7 +176,7 @@ public final class ProfileCandidate {
         degreesOfFreedom,
         tailProbability,
         logLikelihood,
-        residuals);
+        residuals());
   }
 
   /** {@return the profile and its chance, such as "Finch, 97.1 %"} */

@@ -26,6 +26,7 @@ final class ProfileFit {
   private final double wear;
   private final int unknown;
   private final int known;
+  private volatile @Nullable List<CaliperGroup> groups;
 
   private ProfileFit(PlugProfile profile, Collection<PlugReading> taken, double wear) {
     this.wear = wear;
@@ -51,8 +52,14 @@ final class ProfileFit {
     return new ProfileFit(profile, taken, wear);
   }
 
+  /** Worked out when first asked for; equal whoever does it. */
   private List<CaliperGroup> groups() {
-    return CaliperGroup.of(readings, spreads, wear);
+    List<CaliperGroup> known = groups;
+    if (known == null) {
+      known = CaliperGroup.of(readings, spreads, wear);
+      groups = known;
+    }
+    return known;
   }
 
   private @Nullable ReadingDensity alone(List<CaliperGroup> groups, int j) {
@@ -149,6 +156,11 @@ final class ProfileFit {
   /** What the readings by a caliper leave of its error. */
   SharedError.Left leftOfError(Instrument caliper) {
     return CaliperGroup.of(caliper, readings, spreads, wear).error().left();
+  }
+
+  /** How many readings there are of sizes that the profile knows. */
+  int compared() {
+    return readings.size();
   }
 
   /** In the order of the readings; those the profile does not know are left out. */

@@ -1,5 +1,6 @@
 package org.airfit.plug;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -69,6 +70,9 @@ final class SizeTable {
      */
     final double classWidth;
 
+    /** Whether every profile knows the dimension, by its deviation. */
+    final boolean allNormal;
+
     private Column(Dimension dimension, List<PlugProfile> profiles) {
       int n = profiles.size();
       this.wearSign = dimension.wear().sign();
@@ -82,6 +86,7 @@ final class SizeTable {
         kind[k] = spread == null ? Kind.NOTHING : fill(k, spread);
       }
       this.classWidth = classWidth();
+      this.allNormal = Arrays.stream(kind).allMatch(of -> of == Kind.DEVIATION);
     }
 
     private double classWidth() {

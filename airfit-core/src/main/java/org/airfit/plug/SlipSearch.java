@@ -36,6 +36,7 @@ final class SlipSearch {
   private final Assumptions assumptions;
   private final List<PlugReading> readings;
   private final List<Clue> clues;
+  private final double logSum;
   private final List<Found> found = new ArrayList<>();
 
   /** One slip that may have happened. */
@@ -64,7 +65,12 @@ final class SlipSearch {
   }
 
   private SlipSearch(
-      ReferenceSet set, Assumptions assumptions, List<PlugReading> readings, List<Clue> clues) {
+      ReferenceSet set,
+      Assumptions assumptions,
+      List<PlugReading> readings,
+      List<Clue> clues,
+      double logSum) {
+    this.logSum = logSum;
     this.set = set;
     this.assumptions = assumptions;
     this.readings = readings;
@@ -85,9 +91,9 @@ final class SlipSearch {
       List<Clue> clues,
       Scores asRead,
       double logSum) {
-    SlipSearch search = new SlipSearch(set, assumptions, readings, clues);
+    SlipSearch search = new SlipSearch(set, assumptions, readings, clues, logSum);
     search.run(asRead);
-    return search.slips(logSum);
+    return search.slips();
   }
 
   /** Most plugs have no slip, so what cannot be one is found out first. */
@@ -185,8 +191,8 @@ final class SlipSearch {
 
   /** Of profiles that all readings fit, as they may have been meant; of others there is none. */
   private double[] weights(List<PlugReading> as, double log) {
-    Scores scores =
-        Scores.of(set.sizes(), as, clues, assumptions.wear().millimetres(), Scores.REACH);
+    Scores scores = Scores.of(
+        set.sizes(), as, clues, assumptions.wear().millimetres(), Scores.REACH, logSum - log);
     double[] weights = new double[scores.count()];
     for (int k = 0; k < weights.length; k++) {
       boolean fits = !scores.isOutOfReach(k)
@@ -198,7 +204,7 @@ final class SlipSearch {
     return weights;
   }
 
-  private List<ReadingSlip> slips(double logSum) {
+  private List<ReadingSlip> slips() {
     double largest = logSum;
     for (Found one : found) {
       for (double weight : one.logWeight) {
