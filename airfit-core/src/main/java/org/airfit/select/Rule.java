@@ -1,7 +1,7 @@
 package org.airfit.select;
 
-import java.util.EnumMap;
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import org.airfit.source.Source;
@@ -139,7 +139,7 @@ public enum Rule {
     static final Broken NEVER = byJob(job -> false);
 
     static Broken byJob(Predicate<Requirement> byJob) {
-      return new Broken(byJob, (job, position, part) -> false);
+      return new Broken(byJob, PartChecks.NEVER);
     }
 
     static Broken byPart(PartChecks.OfPart byPart) {
@@ -147,11 +147,14 @@ public enum Rule {
     }
   }
 
-  private static final Map<Rule, Integer> BITS = new EnumMap<>(Rule.class);
+  /** Those that single parts break, asked of every part of a catalogue. */
+  private static final List<Rule> BY_PART = new ArrayList<>();
 
   static {
     for (Rule rule : values()) {
-      BITS.put(rule, 1 << BITS.size());
+      if (rule.broken.byPart() != PartChecks.NEVER) {
+        BY_PART.add(rule);
+      }
     }
   }
 
@@ -203,13 +206,13 @@ public enum Rule {
 
   /** This rule as a bit, so that a set of rules is a number. */
   int bit() {
-    return BITS.getOrDefault(this, 0);
+    return 1 << ordinal();
   }
 
   /** The rules one part breaks in a position, as bits. */
   static int brokenBy(Requirement job, Position position, Part part) {
     int bits = 0;
-    for (Rule rule : BITS.keySet()) {
+    for (Rule rule : BY_PART) {
       if (rule.broken.byPart().isBroken(job, position, part)) {
         bits |= rule.bit();
       }
@@ -220,7 +223,7 @@ public enum Rule {
   /** The rules the job itself breaks, as bits. */
   static int brokenBy(Requirement job) {
     int bits = 0;
-    for (Rule rule : BITS.keySet()) {
+    for (Rule rule : values()) {
       if (rule.broken.byJob().test(job)) {
         bits |= rule.bit();
       }
