@@ -78,7 +78,7 @@ final class Front {
     List<Choice> sorted = new ArrayList<>(choices);
     sorted.sort(Choice.ORDER);
     List<Choice> kept = new ArrayList<>();
-    Map<Choice.Parts, Variants> byParts = new IdentityHashMap<>();
+    IdentityHashMap<Choice.Parts, Variants> byParts = new IdentityHashMap<>();
     List<Variants> byPressure = new ArrayList<>();
     for (Choice choice : sorted) {
       Interruption.check(SEARCH);

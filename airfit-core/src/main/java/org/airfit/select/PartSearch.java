@@ -132,7 +132,7 @@ final class PartSearch {
   }
 
   /** Parts that go onto one end, each with what it and all that follows it cost at least. */
-  private record Group(List<Candidate> parts, long[] costs) {}
+  private record Group(List<Candidate> parts, List<Long> costs) {}
 
   /** One search. */
   private final class Level {
@@ -448,7 +448,7 @@ final class PartSearch {
             long lines = ofLines(choice);
             for (int i = 0; i < sockets.parts.size(); i++) {
               Candidate socket = sockets.parts.get(i);
-              if (plug.isLookedAtInVain(choice, socket, sum(lines, sockets.costs[i]))) {
+              if (plug.isLookedAtInVain(choice, socket, sum(lines, sockets.costs.get(i)))) {
                 continue;
               }
               Choice longer = with(choice, socket);
@@ -496,7 +496,7 @@ final class PartSearch {
       private Group group(List<Candidate> parts) {
         return new Group(
             parts,
-            parts.stream().mapToLong(part -> ahead.costFrom(position, part)).toArray());
+            parts.stream().map(part -> ahead.costFrom(position, part)).toList());
       }
 
       private void attach(List<Choice> choices, Group group, AtEnds next) {
@@ -505,7 +505,7 @@ final class PartSearch {
           for (int i = 0; i < group.parts.size(); i++) {
             Candidate part = group.parts.get(i);
             if (!choice.allows(part)
-                || next().isLookedAtInVain(choice, part, sum(lines, group.costs[i]))) {
+                || next().isLookedAtInVain(choice, part, sum(lines, group.costs.get(i)))) {
               continue;
             }
             Choice longer = split(profiled(with(choice, part), part), part);

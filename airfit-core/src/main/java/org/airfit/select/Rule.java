@@ -1,7 +1,9 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import org.airfit.source.Source;
@@ -147,11 +149,14 @@ public enum Rule {
     }
   }
 
+  private static final Map<Rule, Integer> BITS = new EnumMap<>(Rule.class);
+
   /** Those that single parts break, asked of every part of a catalogue. */
   private static final List<Rule> BY_PART = new ArrayList<>();
 
   static {
     for (Rule rule : values()) {
+      BITS.put(rule, 1 << BITS.size());
       if (rule.broken.byPart() != PartChecks.NEVER) {
         BY_PART.add(rule);
       }
@@ -206,7 +211,7 @@ public enum Rule {
 
   /** This rule as a bit, so that a set of rules is a number. */
   int bit() {
-    return 1 << ordinal();
+    return BITS.getOrDefault(this, 0);
   }
 
   /** The rules one part breaks in a position, as bits. */
@@ -223,7 +228,7 @@ public enum Rule {
   /** The rules the job itself breaks, as bits. */
   static int brokenBy(Requirement job) {
     int bits = 0;
-    for (Rule rule : values()) {
+    for (Rule rule : BITS.keySet()) {
       if (rule.broken.byJob().test(job)) {
         bits |= rule.bit();
       }
