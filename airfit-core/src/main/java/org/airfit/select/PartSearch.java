@@ -495,8 +495,7 @@ final class PartSearch {
 
       private Group group(List<Candidate> parts) {
         return new Group(
-            parts,
-            parts.stream().map(part -> ahead.costFrom(position, part)).toList());
+            parts, parts.stream().map(part -> ahead.costFrom(position, part)).toList());
       }
 
       private void attach(List<Choice> choices, Group group, AtEnds next) {
