@@ -1,5 +1,6 @@
 package org.airfit.internal;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -47,7 +48,7 @@ public final class NamedValues {
   }
 
   /** Nothing told yet. */
-  public static final NamedValues NONE = new NamedValues(new TreeMap<>());
+  public static final NamedValues NONE = new NamedValues(new HashMap<>());
 
   private final Map<String, Object> values;
 
@@ -66,7 +67,7 @@ public final class NamedValues {
    */
   public <T> NamedValues with(Name<T> name, T value) {
     Objects.requireNonNull(value, name.text());
-    Map<String, Object> fuller = new TreeMap<>(values);
+    Map<String, Object> fuller = new HashMap<>(values);
     if (value.equals(name.untold())) {
       fuller.remove(name.text()); // so that equality does not ask who told it
     } else {
@@ -92,7 +93,7 @@ public final class NamedValues {
    * @return these values with the others
    */
   public NamedValues with(NamedValues others) {
-    Map<String, Object> fuller = new TreeMap<>(values);
+    Map<String, Object> fuller = new HashMap<>(values);
     fuller.putAll(others.values);
     return new NamedValues(fuller);
   }
@@ -144,6 +145,6 @@ public final class NamedValues {
   /** {@return the values by name, such as "{place=outdoors, reach=10.0 m}"} */
   @Override
   public String toString() {
-    return values.toString();
+    return new TreeMap<>(values).toString();
   }
 }

@@ -3,6 +3,7 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,7 +16,14 @@ import org.airfit.joint.Mating;
  */
 final class AdapterStock {
 
-  private record Pair(int one, int other) {}
+  private record Pair(int one, int other) {
+
+    /** Spread out, as a map holds thousands of small numbers. */
+    @Override
+    public int hashCode() {
+      return one * 0x9E3779B1 + other;
+    }
+  }
 
   /** What a joint counts as that no standard adapters join: more pieces than any other joints of a job lack. */
   private static final int NEVER_JOINED = 10_000;
@@ -26,7 +34,7 @@ final class AdapterStock {
   private static final int OTHER_STANDARD = 100;
 
   private final EndNumbers ends;
-  private final List<Candidate> adapters;
+  private final Map<Integer, List<Candidate>> byNear = new LinkedHashMap<>();
   private final Map<Integer, List<Candidate>> onto = new HashMap<>();
   private final Map<Integer, Set<Integer>> reached = new HashMap<>();
   private final Map<Pair, Boolean> sound = new HashMap<>();
@@ -41,7 +49,7 @@ final class AdapterStock {
    */
   AdapterStock(EndNumbers ends, List<Candidate> stock) {
     this.ends = ends;
-    Map<Pair, List<Candidate>> byEnds = new HashMap<>();
+    Map<Pair, List<Candidate>> byEnds = new LinkedHashMap<>();
     for (Candidate adapter : stock) {
       Candidate turned = adapter.turned();
       byEnds
@@ -53,9 +61,9 @@ final class AdapterStock {
             .add(turned);
       }
     }
-    List<Candidate> best = new ArrayList<>();
-    byEnds.values().forEach(alike -> best.addAll(Front.ofCandidates(alike, 1)));
-    this.adapters = best;
+    byEnds.forEach((pair, alike) -> byNear
+        .computeIfAbsent(pair.one, any -> new ArrayList<>())
+        .addAll(Front.ofCandidates(alike, 1)));
   }
 
   /** Whether two ends go together as they are. */
@@ -86,9 +94,15 @@ final class AdapterStock {
 
   /** The adapters that go onto an end, turned so that this end is in front of them. */
   List<Candidate> onto(int end) {
-    return onto.computeIfAbsent(
-        end,
-        any -> adapters.stream().filter(adapter -> isSound(end, adapter.near())).toList());
+    return onto.computeIfAbsent(end, any -> {
+      List<Candidate> all = new ArrayList<>();
+      byNear.forEach((near, adapters) -> {
+        if (isSound(end, near)) {
+          all.addAll(adapters);
+        }
+      });
+      return all;
+    });
   }
 
   /** Whether as many adapters as may stand in a row join two ends. */

@@ -34,9 +34,10 @@ final class Ahead {
   private final int[] faults;
   private final List<List<DoubleUnaryOperator>> widest = new ArrayList<>();
   private final List<List<DoubleUnaryOperator>> widestAtWorst = new ArrayList<>();
-  private final List<Map<Integer, Long>> fromEnd = new ArrayList<>();
-  private final List<Map<String, Long>> fromProfile = new ArrayList<>();
+  private final Costs ofAny;
+  private final Map<Set<String>, Costs> ofProfiles = new HashMap<>();
   private final Map<Integer, Map<Integer, Long>> joints = new HashMap<>();
+  private final Map<Integer, Map<Integer, Long>> reached = new HashMap<>();
 
   /**
    * Looks ahead from a leg.
@@ -57,6 +58,7 @@ final class Ahead {
       List<Ahead> lines) {
     this.leg = leg;
     this.inRow = leg.rows();
+    this.ofAny = new Costs(inRow, null);
     this.adapters = adapters;
     this.air = air;
     this.airAtWorst = airAtWorst;
@@ -84,10 +86,7 @@ final class Ahead {
       List<Candidate> wide = widest(inRow.get(i).suited(isWhole));
       widest.add(behind(wide, Candidate::atBest, air, leg.leastFlow(i)));
       widestAtWorst.add(behind(wide, Candidate::element, airAtWorst, leg.mostFlow(i)));
-      fromEnd.add(new HashMap<>());
-      fromProfile.add(new HashMap<>());
     }
-    fromEnd.add(new HashMap<>());
   }
 
   /** The adapters that may stand in the leg. */
@@ -223,18 +222,12 @@ final class Ahead {
 
   /** The least that the positions from one on cost, from an end that is open. */
   long cost(int position, int end) {
-    Map<Integer, Long> known = fromEnd.get(position);
-    Long found = known.get(end);
-    if (found == null) {
-      found = position == inRow.size() ? atEnd(end) : costOf(position, end);
-      known.put(end, found);
-    }
-    return found;
+    return ofAny.from(position, end);
   }
 
-  private long atEnd(int end) {
-    Leg.Tool tool = leg.tool();
-    return tool == null ? 0L : join(end, tool.inlet());
+  /** The least that the positions from one on cost, from a socket that takes these profiles. */
+  long cost(int position, Set<String> profiles) {
+    return ofAny.from(position, profiles);
   }
 
   /** The least that the lines from one on cost that begin at these ends. */
@@ -246,55 +239,123 @@ final class Ahead {
     return sum;
   }
 
-  private long costOf(int position, int end) {
-    long least = NEVER;
-    for (Map.Entry<Integer, List<Candidate>> goal :
-        inRow.get(position).byEnd(isWhole).entrySet()) {
-      long joint = join(end, goal.getKey());
-      if (joint < NEVER) {
-        for (Candidate candidate : goal.getValue()) {
-          least = Math.min(
-              least,
-              Math.min(NEVER, joint + candidate.cost() + behind(position, candidate))
-                  + cost(candidate.outlets(), 0));
-        }
+  /** The least that a part and the positions behind it cost. */
+  long costFrom(int position, Candidate part) {
+    return ofAny.from(position, part);
+  }
+
+  /** What the positions of the leg cost where all its couplings that are left have one of some profiles. */
+  Costs costsOf(Set<String> profiles) {
+    return ofProfiles.computeIfAbsent(profiles, any -> new Costs(inRow, any));
+  }
+
+  /** The least that positions cost, where the plugs have any profile or one of some. */
+  final class Costs {
+
+    private final @Nullable Set<String> profiles;
+    private final List<Map<Integer, Long>> fromEnd = new ArrayList<>();
+    private final List<Map<Integer, Long>> fromGoal = new ArrayList<>();
+    private final List<Map<String, Long>> fromProfile = new ArrayList<>();
+
+    private Costs(List<Row> inRow, @Nullable Set<String> profiles) {
+      this.profiles = profiles;
+      for (int i = 0; i <= inRow.size(); i++) {
+        fromEnd.add(new HashMap<>());
+        fromGoal.add(new HashMap<>());
+        fromProfile.add(new HashMap<>());
       }
     }
-    return least;
-  }
 
-  /** The least that the positions behind a candidate cost. */
-  private long behind(int position, Candidate candidate) {
-    return candidate.part() instanceof Part.Socket
-        ? cost(position + 1, candidate.takes())
-        : cost(position + 1, candidate.far());
-  }
-
-  /** The least that the positions from one on cost, from a socket that takes these profiles. */
-  long cost(int position, Set<String> profiles) {
-    long least = NEVER;
-    for (String profile : profiles) {
-      least = Math.min(
-          least, fromProfile.get(position).computeIfAbsent(profile, any -> plug(position, any)));
+    /** The least that the positions from one on cost, from an end that is open. */
+    long from(int position, int end) {
+      Map<Integer, Long> known = fromEnd.get(position);
+      Long found = known.get(end);
+      if (found == null) {
+        found = position == inRow.size() ? atEnd(end) : reaching(position, end);
+        known.put(end, found);
+      }
+      return found;
     }
-    return least;
-  }
 
-  private long plug(int position, String profile) {
-    long least = NEVER;
-    for (Candidate plug : inRow.get(position).byProfile(isWhole).getOrDefault(profile, List.of())) {
-      least = Math.min(least, plug.cost() + cost(position + 1, plug.far()));
+    private long atEnd(int end) {
+      Leg.Tool tool = leg.tool();
+      return tool == null ? 0L : join(end, tool.inlet());
     }
-    return least;
+
+    private long reaching(int position, int end) {
+      Map<Integer, Long> goals = fromGoal.get(position);
+      if (goals.isEmpty()) {
+        inRow
+            .get(position)
+            .byEnd(isWhole)
+            .forEach((goal, parts) -> goals.put(goal, least(position, parts)));
+      }
+      long least = NEVER;
+      for (Map.Entry<Integer, Long> goal : goals.entrySet()) {
+        long beyond = goal.getValue();
+        if (beyond < least) {
+          least = Math.min(least, join(end, goal.getKey()) + beyond);
+        }
+      }
+      return least;
+    }
+
+    /** The least that one of some parts and all behind it cost. */
+    private long least(int position, List<Candidate> parts) {
+      long least = NEVER;
+      for (Candidate part : parts) {
+        least = Math.min(least, from(position, part));
+      }
+      return least;
+    }
+
+    /** The least that a part and all behind it cost. */
+    private long from(int position, Candidate part) {
+      long behind = part.part() instanceof Part.Socket
+          ? from(position + 1, part.takes())
+          : from(position + 1, part.far());
+      return Math.min(NEVER, part.cost() + behind + cost(part.outlets(), 0));
+    }
+
+    /** The least that the positions from one on cost, from a socket that takes some profiles. */
+    long from(int position, Set<String> taken) {
+      long least = NEVER;
+      for (String profile : taken) {
+        if (profiles == null || profiles.contains(profile)) {
+          least = Math.min(least, ofPlug(position, profile));
+        }
+      }
+      return least;
+    }
+
+    private long ofPlug(int position, String profile) {
+      Long known = fromProfile.get(position).get(profile);
+      if (known == null) {
+        known = least(
+            position, inRow.get(position).byProfile(isWhole).getOrDefault(profile, List.of()));
+        fromProfile.get(position).put(profile, known);
+      }
+      return known;
+    }
   }
 
   /** The least that the adapters between two ends cost. */
   private long join(int from, int goal) {
+    Map<Integer, Long> known = joints.computeIfAbsent(from, any -> new HashMap<>());
+    Long found = known.get(goal);
+    if (found == null) {
+      found = joining(from, goal);
+      known.put(goal, found);
+    }
+    return found;
+  }
+
+  private long joining(int from, int goal) {
     long least = NEVER;
-    for (Map.Entry<Integer, Long> reached :
-        joints.computeIfAbsent(from, this::reach).entrySet()) {
-      if (reached.getValue() < least && adapters.isSound(reached.getKey(), goal)) {
-        least = reached.getValue();
+    for (Map.Entry<Integer, Long> end :
+        reached.computeIfAbsent(from, this::reach).entrySet()) {
+      if (end.getValue() < least && adapters.isSound(end.getKey(), goal)) {
+        least = end.getValue();
       }
     }
     return least == NEVER && !isWhole ? 0L : least;

@@ -1,8 +1,10 @@
 package org.airfit.select;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,14 +25,17 @@ public final class Catalogue {
 
   private final Map<String, Part> parts;
 
-  /** For searches, which ask for each position. */
-  private final List<Part> byName;
+  /** Those of each kind by name, for searches, which ask for each position. */
+  private final Map<Class<?>, List<Part>> byKind;
 
   private final List<Accessory> accessories;
 
   private Catalogue(Map<String, Part> parts, List<Accessory> accessories) {
     this.parts = Collections.unmodifiableMap(parts);
-    this.byName = parts.values().stream().sorted(BY_NAME).toList();
+    this.byKind = new HashMap<>();
+    for (Part part : parts.values().stream().sorted(BY_NAME).toList()) {
+      byKind.computeIfAbsent(part.getClass(), any -> new ArrayList<>()).add(part);
+    }
     this.accessories = accessories;
   }
 
@@ -137,8 +142,9 @@ public final class Catalogue {
         + (accessories.isEmpty() ? "" : " and " + accessories.size() + " accessories");
   }
 
-  /** Those of a kind, by name. */
+  /** Those of a kind, by name; not to be changed. */
+  @SuppressWarnings("unchecked") // a list of a kind holds nothing else
   <T extends Part> List<T> all(Class<T> kind) {
-    return byName.stream().filter(kind::isInstance).map(kind::cast).toList();
+    return (List<T>) byKind.getOrDefault(kind, List.of());
   }
 }

@@ -23,27 +23,24 @@ final class Choice {
   /** The parts without their adapters: two choices that differ in adapters only are of the same parts. */
   static final class Parts {
 
+    private static final int FEW = 4;
+
     private final int[] ranks;
-    private final IdentityHashMap<Candidate, Parts> longer = new IdentityHashMap<>();
-    private int counted;
+    private @Nullable IdentityHashMap<Candidate, Parts> longer;
 
     private Parts(int... ranks) {
       this.ranks = ranks;
     }
 
     private Parts with(Candidate next) {
+      if (longer == null) {
+        longer = new IdentityHashMap<>(FEW);
+      }
       return longer.computeIfAbsent(next, any -> {
         int[] more = Arrays.copyOf(ranks, ranks.length + 1);
         more[ranks.length] = next.rank();
         return new Parts(more);
       });
-    }
-
-    /** Whether it is counted for the first time in a count of its own number. */
-    boolean isFirstIn(int count) {
-      boolean isFirst = counted != count;
-      counted = count;
-      return isFirst;
     }
 
     boolean isNamedBefore(Parts other) {
@@ -67,17 +64,25 @@ final class Choice {
    * questions, then the least doubt about the air, then by the objective with the profiles, then most pressure, then by
    * name; of the same parts, the first adapters by name.
    */
-  static final Comparator<Choice> ORDER = Comparator.comparingLong(Choice::missed)
-      .thenComparingInt(choice -> choice.missing)
-      .thenComparingInt(choice -> choice.faults)
-      .thenComparingInt(choice -> Integer.bitCount(choice.asked))
-      .thenComparingInt(choice -> choice.counted(choice.doubt))
-      .thenComparingLong(choice -> choice.objective.beforeProfiles(choice.cost))
-      .thenComparingInt(choice -> choice.profiles.count())
-      .thenComparingLong(choice -> choice.cost)
-      .thenComparing(choice -> choice.pascals, Comparator.reverseOrder())
-      .thenComparing(choice -> choice.parts, BY_NAME)
-      .thenComparing(Choice::byAdapters);
+  static final Comparator<Choice> ORDER = (one, other) -> {
+    int order = Long.compare(one.missed(), other.missed());
+    order = order == 0 ? Integer.compare(one.missing, other.missing) : order;
+    order = order == 0 ? Integer.compare(one.faults, other.faults) : order;
+    order = order == 0
+        ? Integer.compare(Integer.bitCount(one.asked), Integer.bitCount(other.asked))
+        : order;
+    order =
+        order == 0 ? Integer.compare(one.counted(one.doubt), other.counted(other.doubt)) : order;
+    order = order == 0
+        ? Long.compare(
+            one.objective.beforeProfiles(one.cost), other.objective.beforeProfiles(other.cost))
+        : order;
+    order = order == 0 ? Integer.compare(one.profiles.count(), other.profiles.count()) : order;
+    order = order == 0 ? Long.compare(one.cost, other.cost) : order;
+    order = order == 0 ? Double.compare(other.pascals, one.pascals) : order;
+    order = order == 0 ? BY_NAME.compare(one.parts, other.parts) : order;
+    return order == 0 ? byAdapters(one, other) : order;
+  };
 
   /**
    * What lines that are still to be begun begin with, behind a splitter.
@@ -199,7 +204,7 @@ final class Choice {
       Map<String, String> ties,
       double pascals,
       double atBest) {
-    int open = PartQuestions.isBroken(asked) ? broken | Rule.AIR_KEPT_APART.bit() : broken;
+    int open = withOpen(broken, asked);
     this.before = before;
     this.last = last;
     this.parts = parts;
@@ -407,7 +412,11 @@ final class Choice {
 
   /** How far it misses what is asked, in billionths: each rule that is broken, and what can be measured by its size. */
   long missed() {
-    return Integer.bitCount(broken & ~Candidate.MEASURED) * WHOLE_MISS + missedLength + missedAir;
+    return wholeMissed(broken) + missedLength + missedAir;
+  }
+
+  private static long wholeMissed(int broken) {
+    return Integer.bitCount(broken & ~Candidate.MEASURED) * WHOLE_MISS;
   }
 
   /** What puts it in order. */
@@ -420,20 +429,60 @@ final class Choice {
    * it asks now, and a doubt about the air is a question.
    */
   Key key(long moreMissed, int moreFaults, int doubtAhead, long moreCost) {
-    int stillAsked = asked & ~settledBy(moreMissed > 0L ? Rule.HOSE_REACHES.bit() : 0, moreMissed);
-    int inDoubt = Math.max(doubt, doubtAhead);
+    return key(
+        asked,
+        missed() + moreMissed,
+        moreMissed,
+        faults + moreFaults,
+        Math.max(doubt, doubtAhead),
+        cost + moreCost,
+        profiles.count());
+  }
+
+  /**
+   * The least that puts it in order with one more part, without a look at the air and without making it.
+   *
+   * @param next the part
+   * @param moreMissed what the parts behind it will miss
+   * @param moreFaults the faults of the parts behind it
+   * @param moreCost what it and the parts behind it cost
+   */
+  Key keyWith(Candidate next, long moreMissed, int moreFaults, long moreCost) {
+    int askedThen = asked | next.asked();
+    int brokenThen = withOpen(broken | next.broken(), askedThen);
+    return key(
+        askedThen & ~settledBy(brokenThen, missedAir),
+        wholeMissed(brokenThen) + missedLength + next.missedLength() + missedAir + moreMissed,
+        moreMissed,
+        faults + next.faults() + moreFaults,
+        doubt,
+        cost + moreCost,
+        next.part() instanceof Part.Plug plug
+            ? profiles.countWith(plug.profile())
+            : profiles.count());
+  }
+
+  private Key key(
+      int askedThen,
+      long missedThen,
+      long moreMissed,
+      int faultsThen,
+      int inDoubt,
+      long whole,
+      int profilesThen) {
+    int stillAsked =
+        askedThen & ~settledBy(moreMissed > 0L ? Rule.HOSE_REACHES.bit() : 0, moreMissed);
     if (inDoubt > 0 && missedAir + moreMissed == 0L) {
       stillAsked |= Rule.AIR_AT_TOOL.bit();
     }
-    long whole = cost + moreCost;
     return new Key(
-        missed() + moreMissed,
+        missedThen,
         missing,
-        faults + moreFaults,
+        faultsThen,
         Integer.bitCount(stillAsked),
         counted(inDoubt),
         objective.beforeProfiles(whole),
-        profiles.count(),
+        profilesThen,
         whole);
   }
 
@@ -443,6 +492,11 @@ final class Choice {
    */
   private int counted(int tenths) {
     return dependsOnSettingsAlone ? Math.min(1, tenths) : tenths;
+  }
+
+  /** What is broken, with what questions break together, as bits. */
+  private static int withOpen(int broken, int asked) {
+    return PartQuestions.isBroken(asked) ? broken | Rule.AIR_KEPT_APART.bit() : broken;
   }
 
   /** The questions that no longer matter, as bits: their rules are broken anyway, or the air is missed. */

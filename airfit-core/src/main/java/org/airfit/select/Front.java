@@ -3,6 +3,7 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import org.airfit.internal.Interruption;
@@ -13,8 +14,7 @@ import org.airfit.internal.Interruption;
  *
  * <p>One choice stands before another whatever follows if it is as good in all that counts, and better in something
  * that stays better: misses that are measured, joints and costs are sums, names are compared from the outlet on, and a
- * difference of pressure grows on the way to the tool, because an element takes no less from less pressure. Not
- * thread-safe: it counts.
+ * difference of pressure grows on the way to the tool, because an element takes no less from less pressure.
  */
 final class Front {
 
@@ -25,7 +25,6 @@ final class Front {
   private static final double SURE_PASCALS = 1.001;
 
   private final int most;
-  private int counts;
 
   /**
    * Obtains a front.
@@ -36,8 +35,40 @@ final class Front {
     this.most = most;
   }
 
+  /** Choices of the same parts that were kept, with different adapters, most pressure first. */
+  private static final class Variants {
+
+    private final List<Choice> byPressure = new ArrayList<>();
+
+    double mostPascals() {
+      return byPressure.get(0).pascals;
+    }
+
+    /** How many have as much pressure at least [Pa]. */
+    int withAsMuch(double pascals) {
+      int from = 0;
+      int to = byPressure.size();
+      while (from < to) {
+        int middle = (from + to) / 2;
+        if (byPressure.get(middle).pascals >= pascals) {
+          from = middle + 1;
+        } else {
+          to = middle;
+        }
+      }
+      return from;
+    }
+
+    void add(Choice choice) {
+      byPressure.add(withAsMuch(choice.pascals), choice);
+    }
+  }
+
   /**
    * Those of choices with the same open end that may be listed, in order.
+   *
+   * <p>What has less pressure is as good as none that has more. Of thousands that were kept it is enough to ask those
+   * of each set of parts that have as much, from the one on that has least of it, as that is mostly the cheapest.
    *
    * @param choices the choices
    * @param staysDifferent whether air arrives in all that will be listed and no regulator is ahead, so that differences
@@ -47,29 +78,58 @@ final class Front {
     List<Choice> sorted = new ArrayList<>(choices);
     sorted.sort(Choice.ORDER);
     List<Choice> kept = new ArrayList<>();
+    IdentityHashMap<Choice.Parts, Variants> byParts = new IdentityHashMap<>();
+    List<Variants> byPressure = new ArrayList<>();
     for (Choice choice : sorted) {
       Interruption.check(SEARCH);
-      if (!isBeaten(choice, kept, staysDifferent)) {
+      Variants own = byParts.computeIfAbsent(choice.parts, any -> new Variants());
+      if (!isBeaten(choice, own, byPressure, staysDifferent)) {
         kept.add(choice);
+        own.add(choice);
+        if (own.mostPascals() == choice.pascals) {
+          byPressure.remove(own);
+          byPressure.add(place(byPressure, choice.pascals), own);
+        }
       }
     }
     return kept;
   }
 
-  private boolean isBeaten(Choice choice, List<Choice> kept, boolean staysDifferent) {
-    counts++;
+  /** Where variants with so much pressure at most belong [Pa]. */
+  private static int place(List<Variants> byPressure, double pascals) {
+    int place = 0;
+    while (place < byPressure.size() && byPressure.get(place).mostPascals() >= pascals) {
+      place++;
+    }
+    return place;
+  }
+
+  private boolean isBeaten(
+      Choice choice, Variants own, List<Variants> byPressure, boolean staysDifferent) {
+    for (int i = own.withAsMuch(choice.pascals) - 1; i >= 0; i--) {
+      Choice other = own.byPressure.get(i);
+      if (other.isAsGoodAs(choice) && hasBetterAdapters(other, choice, staysDifferent)) {
+        return true;
+      }
+    }
     int before = 0;
-    for (Choice other : kept) {
-      if (other.isAsGoodAs(choice)) {
-        if (other.parts == choice.parts) {
-          if (hasBetterAdapters(other, choice, staysDifferent)) {
-            return true;
-          }
-        } else if (staysBefore(other, choice, staysDifferent)
-            && other.parts.isFirstIn(counts)
-            && ++before == most) {
-          return true;
-        }
+    for (Variants others : byPressure) {
+      if (others.mostPascals() < choice.pascals) {
+        return false;
+      }
+      if (others != own && isBefore(others, choice, staysDifferent) && ++before == most) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether one of the variants stands before a choice whatever follows. */
+  private static boolean isBefore(Variants others, Choice choice, boolean staysDifferent) {
+    for (int i = others.withAsMuch(choice.pascals) - 1; i >= 0; i--) {
+      Choice other = others.byPressure.get(i);
+      if (other.isAsGoodAs(choice) && staysBefore(other, choice, staysDifferent)) {
+        return true;
       }
     }
     return false;

@@ -1,7 +1,5 @@
 package org.airfit.select;
 
-import java.util.Comparator;
-
 /**
  * What puts proposals in order before their pressure and their names. Of a choice that is not whole it is the least
  * that can become of it.
@@ -21,18 +19,17 @@ record Key(
     long missed, int missing, int faults, int asked, int doubt, long first, int profiles, long cost)
     implements Comparable<Key> {
 
-  private static final Comparator<Key> ORDER = Comparator.comparingLong(Key::missed)
-      .thenComparingInt(Key::missing)
-      .thenComparingInt(Key::faults)
-      .thenComparingInt(Key::asked)
-      .thenComparingInt(Key::doubt)
-      .thenComparingLong(Key::first)
-      .thenComparingInt(Key::profiles)
-      .thenComparingLong(Key::cost);
-
+  /** Written out, as it is asked of every choice that a search looks at. */
   @Override
   public int compareTo(Key other) {
-    return ORDER.compare(this, other);
+    int order = Long.compare(missed, other.missed);
+    order = order == 0 ? Integer.compare(missing, other.missing) : order;
+    order = order == 0 ? Integer.compare(faults, other.faults) : order;
+    order = order == 0 ? Integer.compare(asked, other.asked) : order;
+    order = order == 0 ? Integer.compare(doubt, other.doubt) : order;
+    order = order == 0 ? Long.compare(first, other.first) : order;
+    order = order == 0 ? Integer.compare(profiles, other.profiles) : order;
+    return order == 0 ? Long.compare(cost, other.cost) : order;
   }
 
   /** Whether they differ in the cost and the profiles at most. */
@@ -48,5 +45,10 @@ record Key(
   Key costing(long other, Objective objective) {
     return new Key(
         missed, missing, faults, asked, doubt, objective.beforeProfiles(other), profiles, other);
+  }
+
+  /** The same with more profiles. */
+  Key with(int moreProfiles) {
+    return new Key(missed, missing, faults, asked, doubt, first, moreProfiles, cost);
   }
 }

@@ -22,6 +22,9 @@ final class PartChecks {
     boolean isBroken(Requirement job, Position position, Part part);
   }
 
+  /** Of a rule that no single part breaks. */
+  static final OfPart NEVER = (job, position, part) -> false;
+
   static boolean takesNotAllInUse(Requirement job, Position position, Part part) {
     return position.isSocket()
         && position.isAtOutlet()

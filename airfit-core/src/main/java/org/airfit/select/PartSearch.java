@@ -111,6 +111,29 @@ final class PartSearch {
   /** The pressure behind a part that stands at a place, by that in front, at worst and at best. */
   private record Passage(DoubleUnaryOperator atWorst, DoubleUnaryOperator atBest) {}
 
+  /**
+   * What follows a choice costs at least.
+   *
+   * @param cost whatever the profiles of the couplings that follow
+   * @param alike where they have none that the choice has not
+   */
+  private record Following(long cost, long alike) {
+
+    /** The best that can become of the choice: it stays with its profiles, or has one more at least. */
+    Key least(Choice choice, long missed, int faults, int doubt) {
+      Key any = choice.key(missed, faults, doubt, cost);
+      if (alike == cost) {
+        return any;
+      }
+      Key more = any.with(choice.profiles.countWithAnother());
+      Key same = choice.key(missed, faults, doubt, alike);
+      return same.compareTo(more) <= 0 ? same : more;
+    }
+  }
+
+  /** Parts that go onto one end, each with what it and all that follows it cost at least. */
+  private record Group(List<Candidate> parts, List<Long> costs) {}
+
   /** One search. */
   private final class Level {
 
@@ -139,7 +162,7 @@ final class PartSearch {
       Place outlet = place(0, 0);
       this.horizon = new Horizon(
           stock.objective(),
-          outlet.best(start, outlet.costAhead(start, stock.outlet())),
+          outlet.best(start, outlet.following(start, stock.outlet())),
           stock.costStep());
     }
 
@@ -283,6 +306,8 @@ final class PartSearch {
       private final int position;
       private final Ahead ahead;
       private final IdentityHashMap<Candidate, Passage> passages = new IdentityHashMap<>();
+      private final Map<Integer, Group> groupsByEnd = new HashMap<>();
+      private final Map<String, Group> groupsByProfile = new HashMap<>();
 
       Place(int number, int position) {
         this.number = number;
@@ -300,25 +325,45 @@ final class PartSearch {
       }
 
       /** The least that follows a choice at an open end costs, with the lines that are still to be begun. */
-      long costAhead(Choice choice, int end) {
-        return withLines(choice, ahead.cost(position, end));
+      Following following(Choice choice, int end) {
+        long lines = ofLines(choice);
+        long any = ahead.cost(position, end);
+        long alike = mayAddProfile(choice) ? costsOfProfilesOf(choice).from(position, end) : any;
+        return new Following(sum(any, lines), sum(alike, lines));
       }
 
-      private long costAhead(Choice choice, Set<String> profiles) {
-        return withLines(choice, ahead.cost(position, profiles));
+      private Following following(Choice choice, Set<String> profiles) {
+        long lines = ofLines(choice);
+        long any = ahead.cost(position, profiles);
+        long alike =
+            mayAddProfile(choice) ? costsOfProfilesOf(choice).from(position, profiles) : any;
+        return new Following(sum(any, lines), sum(alike, lines));
       }
 
-      /** With what the lines cost that are still to be begun, at whichever splitter. */
-      private long withLines(Choice choice, long inLeg) {
-        long sum = inLeg;
+      /** Whether one profile more than a choice has would count. */
+      private boolean mayAddProfile(Choice choice) {
+        return stock.isMating() && choice.profiles.countWithAnother() > choice.profiles.count();
+      }
+
+      private Ahead.Costs costsOfProfilesOf(Choice choice) {
+        return ahead.costsOf(choice.profiles.had());
+      }
+
+      private static long sum(long one, long other) {
+        return Math.min(Ahead.NEVER, one + other);
+      }
+
+      /** What the lines cost at least that are still to be begun, at whichever splitter. */
+      private long ofLines(Choice choice) {
+        long sum = 0L;
         for (Choice.Held held = choice.held; held != null; held = held.before()) {
-          sum = Math.min(Ahead.NEVER, sum + aheadOf(held.leg()).cost(held.outlets(), held.next()));
+          sum = sum(sum, aheadOf(held.leg()).cost(held.outlets(), held.next()));
         }
         return sum;
       }
 
       /** The best that can become of a choice here. What is ahead of the leg counts the lines at its own end. */
-      Key best(Choice choice, long costAhead) {
+      Key best(Choice choice, Following following) {
         long missed = ahead.missedLength(position) + ahead.missedAir(position, choice.atBest);
         int faults = ahead.faults(position);
         int doubt = stock.isExact() ? 0 : ahead.doubt(position, choice.pascals, choice.atBest);
@@ -332,20 +377,33 @@ final class PartSearch {
             doubt = Math.max(doubt, held.doubtAhead().get(line));
           }
         }
-        return choice.key(missed, faults, doubt, costAhead);
+        return following.least(choice, missed, faults, doubt);
       }
 
       /** Whether nothing that follows a choice here can be listed. */
-      private boolean isHopeless(Choice choice, long costAhead) {
-        if (costAhead >= Ahead.NEVER || (airArrives && choice.atBest == SearchAir.STARVED)) {
+      private boolean isHopeless(Choice choice, Following following) {
+        if (following.cost >= Ahead.NEVER || (airArrives && choice.atBest == SearchAir.STARVED)) {
           return true;
         }
         if (horizon.isSurelyBehind(
-            choice.key(ahead.missedLength(position), ahead.faults(position), 0, costAhead))) {
+            following.least(choice, ahead.missedLength(position), ahead.faults(position), 0))) {
           return true; // without a look at the air ahead
         }
-        Key best = best(choice, costAhead);
+        Key best = best(choice, following);
         return (isWhole && best.missed() > 0) || horizon.isBehind(best);
+      }
+
+      /**
+       * Whether a choice with one part more can surely not be listed, by all but its air and without making it.
+       *
+       * @param cost what the part and all behind it cost at least
+       */
+      private boolean isLookedAtInVain(Choice choice, Candidate part, long cost) {
+        Interruption.check(Front.SEARCH);
+        looked++;
+        return cost >= Ahead.NEVER
+            || horizon.isSurelyBehind(
+                choice.keyWith(part, ahead.missedLength(position), ahead.faults(position), cost));
       }
 
       /**
@@ -383,13 +441,18 @@ final class PartSearch {
       /** With a socket and its plug. */
       AtEnds coupled(AtEnds open) {
         Map<Set<String>, List<Choice>> waiting = new LinkedHashMap<>();
-        Map<Integer, List<Candidate>> byEnd = row().byEnd(isWhole);
         Place plug = next();
-        joined(open, byEnd.keySet()).forEach((end, choices) -> {
+        joined(open, row().byEnd(isWhole).keySet()).forEach((end, choices) -> {
+          Group sockets = byEnd(end);
           for (Choice choice : choices) {
-            for (Candidate socket : byEnd.getOrDefault(end, List.of())) {
+            long lines = ofLines(choice);
+            for (int i = 0; i < sockets.parts.size(); i++) {
+              Candidate socket = sockets.parts.get(i);
+              if (plug.isLookedAtInVain(choice, socket, sum(lines, sockets.costs.get(i)))) {
+                continue;
+              }
               Choice longer = with(choice, socket);
-              if (!plug.isHopeless(longer, plug.costAhead(longer, socket.takes()))) {
+              if (!plug.isHopeless(longer, plug.following(longer, socket.takes()))) {
                 waiting
                     .computeIfAbsent(socket.takes(), any -> new ArrayList<>())
                     .add(longer);
@@ -405,7 +468,7 @@ final class PartSearch {
               taking.addAll(choices);
             }
           });
-          plug.attach(plug.followed(taking), plugs, next);
+          plug.attach(plug.followed(taking), plug.byProfile(profile), next);
         });
         next.choices.replaceAll((end, choices) -> plug.next().followed(choices));
         return next;
@@ -414,21 +477,38 @@ final class PartSearch {
       /** With one part more on the ends that are open. */
       AtEnds attached(AtEnds open) {
         AtEnds next = new AtEnds();
-        Map<Integer, List<Candidate>> byEnd = row().byEnd(isWhole);
-        joined(open, byEnd.keySet())
-            .forEach((end, choices) -> attach(choices, byEnd.getOrDefault(end, List.of()), next));
+        joined(open, row().byEnd(isWhole).keySet())
+            .forEach((end, choices) -> attach(choices, byEnd(end), next));
         next.choices.replaceAll((end, choices) -> next().followed(choices));
         return next;
       }
 
-      private void attach(List<Choice> choices, List<Candidate> parts, AtEnds next) {
+      private Group byEnd(int end) {
+        return groupsByEnd.computeIfAbsent(
+            end, any -> group(row().byEnd(isWhole).getOrDefault(end, List.of())));
+      }
+
+      private Group byProfile(String profile) {
+        return groupsByProfile.computeIfAbsent(
+            profile, any -> group(row().byProfile(isWhole).getOrDefault(profile, List.of())));
+      }
+
+      private Group group(List<Candidate> parts) {
+        return new Group(
+            parts, parts.stream().map(part -> ahead.costFrom(position, part)).toList());
+      }
+
+      private void attach(List<Choice> choices, Group group, AtEnds next) {
         for (Choice choice : choices) {
-          for (Candidate part : parts) {
-            if (!choice.allows(part)) {
+          long lines = ofLines(choice);
+          for (int i = 0; i < group.parts.size(); i++) {
+            Candidate part = group.parts.get(i);
+            if (!choice.allows(part)
+                || next().isLookedAtInVain(choice, part, sum(lines, group.costs.get(i)))) {
               continue;
             }
             Choice longer = split(profiled(with(choice, part), part), part);
-            if (!next().isHopeless(longer, next().costAhead(longer, part.far()))) {
+            if (!next().isHopeless(longer, next().following(longer, part.far()))) {
               next.add(part.far(), longer);
             }
           }
@@ -457,8 +537,6 @@ final class PartSearch {
       }
 
       private Choice with(Choice choice, Candidate part) {
-        Interruption.check(Front.SEARCH);
-        looked++;
         Passage passage = passages.computeIfAbsent(part, this::passage);
         double behind = passage.atWorst().applyAsDouble(choice.pascals);
         return choice.with(
@@ -517,9 +595,13 @@ final class PartSearch {
         AtEnds next = new AtEnds();
         layer.forEach((end, choices) -> adapters.onto(end).forEach(adapter -> {
           int question = adapters.question(end, adapter.near());
+          long cost = sum(adapter.cost(), ahead.cost(position, adapter.far()));
           for (Choice choice : choices) {
+            if (isLookedAtInVain(choice, adapter, sum(cost, ofLines(choice)))) {
+              continue;
+            }
             Choice longer = with(choice.asking(question), adapter);
-            if (!isHopeless(longer, costAhead(longer, adapter.far()))) {
+            if (!isHopeless(longer, following(longer, adapter.far()))) {
               next.add(adapter.far(), longer);
             }
           }

@@ -50,6 +50,16 @@ record Profiles(Set<String> had, int atLeast) {
     return Math.max(atLeast, had.size());
   }
 
+  /** How many there are with one more coupling, at least. */
+  int countWith(String profile) {
+    return had.contains(profile) ? count() : countWithAnother();
+  }
+
+  /** How many there are with one more coupling that has none of these, at least. */
+  int countWithAnother() {
+    return Math.max(atLeast, had.size() + 1);
+  }
+
   /** Whether there are no more of them in the end, whatever follows. */
   boolean areAsFewAs(Profiles other) {
     return count() <= other.count() && (had == other.had || other.had.containsAll(had));

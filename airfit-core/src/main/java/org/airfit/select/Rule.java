@@ -1,6 +1,8 @@
 package org.airfit.select;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
@@ -139,7 +141,7 @@ public enum Rule {
     static final Broken NEVER = byJob(job -> false);
 
     static Broken byJob(Predicate<Requirement> byJob) {
-      return new Broken(byJob, (job, position, part) -> false);
+      return new Broken(byJob, PartChecks.NEVER);
     }
 
     static Broken byPart(PartChecks.OfPart byPart) {
@@ -149,9 +151,15 @@ public enum Rule {
 
   private static final Map<Rule, Integer> BITS = new EnumMap<>(Rule.class);
 
+  /** Those that single parts break, asked of every part of a catalogue. */
+  private static final List<Rule> BY_PART = new ArrayList<>();
+
   static {
     for (Rule rule : values()) {
       BITS.put(rule, 1 << BITS.size());
+      if (rule.broken.byPart() != PartChecks.NEVER) {
+        BY_PART.add(rule);
+      }
     }
   }
 
@@ -209,7 +217,7 @@ public enum Rule {
   /** The rules one part breaks in a position, as bits. */
   static int brokenBy(Requirement job, Position position, Part part) {
     int bits = 0;
-    for (Rule rule : BITS.keySet()) {
+    for (Rule rule : BY_PART) {
       if (rule.broken.byPart().isBroken(job, position, part)) {
         bits |= rule.bit();
       }

@@ -2,6 +2,8 @@ package org.airfit.select;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -12,6 +14,7 @@ import org.airfit.joint.End;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.Money;
 import org.airfit.quantity.Range;
 import org.jspecify.annotations.Nullable;
 
@@ -45,7 +48,7 @@ final class Stock {
         mating = matingOf.getOrDefault(position.name(), Set.of());
         isMating &= !mating.isEmpty();
       }
-      Row row = Row.of(position, candidates(position, parts(position, catalogue), mating), most);
+      Row row = new Row(position, candidates(position, parts(position, catalogue), mating), most);
       inRow.add(row);
       lastPlug = position.isPlug() ? row : lastPlug;
     }
@@ -275,7 +278,7 @@ final class Stock {
     }
     Set<String> takes = new TreeSet<>(profiles);
     takes.retainAll(mating);
-    return takes;
+    return new LinkedHashSet<>(takes); // in order, and quick to look through
   }
 
   /** How much of the reach a hose lacks, or by which part of the longest it may be it is too long, in billionths. */
@@ -328,6 +331,11 @@ final class Stock {
     return isExact;
   }
 
+  /** Whether at every coupling some profiles mate, so that each plug counts by its own. */
+  boolean isMating() {
+    return isMating;
+  }
+
   /** Whether what regulators are set to is not known, and all else that the job tells of the air is. */
   boolean dependsOnSettings() {
     return job.isExactButForSettings()
@@ -350,8 +358,10 @@ final class Stock {
     List<Set<String>> profiles = new ArrayList<>();
     for (Row row : inRow) {
       if (row.place().isPlug()) {
-        Set<String> there = new TreeSet<>();
-        row.suited(isWhole).forEach(plug -> there.add(((Part.Plug) plug.part()).profile()));
+        Set<String> there = new HashSet<>();
+        for (Candidate plug : row.suited(isWhole)) {
+          there.add(((Part.Plug) plug.part()).profile());
+        }
         profiles.add(there);
       }
     }
@@ -384,13 +394,18 @@ final class Stock {
 
   /** A little of what parts cost: the least price of one, or where none has a price, next to nothing. */
   long costStep() {
-    return inRow.stream()
-        .flatMap(row -> row.kept().stream())
-        .flatMap(candidate -> candidate.part().facts().price().stream())
-        .mapToLong(Objective::hundredthsOfCents)
-        .filter(price -> price > 0L)
-        .min()
-        .orElse(1L);
+    Money least = null;
+    for (Row row : inRow) {
+      for (Candidate candidate : row.candidates()) {
+        Money price = candidate.part().facts().price().orElse(null);
+        if (price != null
+            && price.amount().signum() > 0
+            && (least == null || price.compareTo(least) < 0)) {
+          least = price;
+        }
+      }
+    }
+    return least == null ? 1L : Objective.hundredthsOfCents(least);
   }
 
   /** The rules that no choice of parts mends, as bits: the job's own, and profiles where no pair mates. */
@@ -410,21 +425,21 @@ final class Stock {
   /** {@return the kinds of part that the catalogue lacks, in words; empty where there is something to combine} */
   List<String> missing() {
     List<String> missing = new ArrayList<>();
-    if (inRow.stream().anyMatch(row -> row.place().isCoupling() && row.kept().isEmpty())) {
+    if (inRow.stream().anyMatch(row -> row.place().isCoupling() && row.isEmpty())) {
       missing.add("The catalogue has no socket and plug for every coupling: add them.");
     }
     inRow.stream()
-        .filter(row -> row.place().isHose() && row.kept().isEmpty())
+        .filter(row -> row.place().isHose() && row.isEmpty())
         .map(row -> noHose(row.place()))
         .distinct()
         .forEach(missing::add);
     inRow.stream()
-        .filter(row -> row.place().isRegulator() && row.kept().isEmpty())
+        .filter(row -> row.place().isRegulator() && row.isEmpty())
         .map(row -> "The catalogue has no " + row.place().noun() + ": add one.")
         .distinct()
         .forEach(missing::add);
     for (Row row : inRow) {
-      if (row.place().slot() instanceof Slot.Splitter splitter && row.kept().isEmpty()) {
+      if (row.place().slot() instanceof Slot.Splitter splitter && row.isEmpty()) {
         int outlets = Math.max(
             splitter.outlet()
                 + linesBehind(row.place()).stream().mapToInt(ToolLine::count).sum(),
@@ -432,7 +447,7 @@ final class Stock {
         missing.add("The catalogue has no splitter with " + outlets + " outlets for "
             + splitter.name() + ", those of lines that are alike with the same end: add one.");
       }
-      if (row.place().slot() instanceof Slot.InLine line && row.kept().isEmpty()) {
+      if (row.place().slot() instanceof Slot.InLine line && row.isEmpty()) {
         missing.add("The catalogue has no part of the kind " + line.kind() + " for " + line.name()
             + ": add one.");
       }

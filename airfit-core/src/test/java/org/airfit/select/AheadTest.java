@@ -113,6 +113,21 @@ class AheadTest {
     assertThat(ahead.cost(1, Set.of("owl"))).as("no plug has it").isEqualTo(Ahead.NEVER);
   }
 
+  /** By hand: with the wren alone, 9 + 1 at the outlet and 9 + 6 at the tool, though the finch is cheaper at both. */
+  @Test
+  void the_cheapest_way_on_of_some_profiles_takes_no_other() {
+    Stock stock = stock(coupled(), COUPLED);
+    Ahead ahead = ahead(coupled(), stock, true);
+    assertThat(ahead.costsOf(Set.of("wren")).from(0, stock.outlet()))
+        .isEqualTo(cost(WREN, WREN_PLUG, HOSE, WREN, WREN_TOOL));
+    assertThat(ahead.costsOf(Set.of("wren", "finch")).from(0, stock.outlet()))
+        .as("with both it is that of any")
+        .isEqualTo(ahead.cost(0, stock.outlet()));
+    assertThat(ahead.costsOf(Set.of("owl")).from(0, stock.outlet()))
+        .as("no coupling has it")
+        .isEqualTo(Ahead.NEVER);
+  }
+
   /** By hand: 2 + 3 + 1 of three reducers are less than 10 of one; a fourth in a row is never put on. */
   @Test
   void adapters_are_counted_with_the_cheapest_row_of_them() {

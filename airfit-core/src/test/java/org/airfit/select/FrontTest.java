@@ -87,7 +87,7 @@ class FrontTest {
         null);
   }
 
-  /** One front of each kind in a test: the parts remember in which of its counts they were counted last. */
+  /** One front of each kind in a test. */
   private final Map<Integer, Front> fronts = new HashMap<>();
 
   private static Choice nothing() {
