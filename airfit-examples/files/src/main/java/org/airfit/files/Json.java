@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 /** JSON text to plain values and back; the only class that knows the JSON library. */
 public final class Json {
 
-  /** Reads token by token: what binds texts to types takes a program three times as long to load, and is not needed. */
+  /** Reads token by token: what binds texts to types is not needed, and its classes take time to load. */
   private static final JsonFactory FACTORY =
       JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
 
