@@ -147,12 +147,23 @@ class FuzzerTest {
   private static final List<String> DEFINITIONS =
       List.of("quantity.Unit.definition ", "quantity.UnitScale.definition ");
 
-  /** A label reads back exactly, as toString does: a length that no unit has in few digits keeps them all. */
-  private static final List<String> READ_BACK =
-      List.of("quantity.Length.label ", "joint.End$Tube.label ", "joint.End$PushIn.label ");
+  /**
+   * A label reads back exactly, as toString does: a length that no unit has in few digits keeps them all. A chain names
+   * its ends by their labels.
+   */
+  private static final List<String> READ_BACK = List.of(
+      "quantity.Length.label ",
+      "joint.End$Tube.label ",
+      "joint.End$PushIn.label ",
+      "joint.End$HoseEnd.label ",
+      "joint.Chain.inWords ");
 
   /** Whoever types sizes of thousands of kilometres has them to the thousandth of a millimetre. */
-  private static final String TO_MICRONS = "plug.SizeDifference.inWords ";
+  private static final List<String> TO_MICRONS =
+      List.of("plug.SizeDifference.inWords ", "measure.SampleSize.inWords ");
+
+  /** That an amount of money has too many decimals is told with all of them. */
+  private static final String WITH_ITS_DECIMALS = "select.PartFacts.withPrice price of part ";
 
   /** Whoever types four digits is not told thirteen, by a refusal or in words. */
   @Test
@@ -168,7 +179,7 @@ class FuzzerTest {
     }
     assertThat(fuzzer.noisy().keySet())
         .as(fuzzer.noisy().toString())
-        .allMatch(text -> Stream.of(DEFINITIONS, READ_BACK, List.of(TO_MICRONS))
+        .allMatch(text -> Stream.of(DEFINITIONS, READ_BACK, TO_MICRONS, List.of(WITH_ITS_DECIMALS))
             .flatMap(List::stream)
             .anyMatch(text::startsWith));
   }

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.airfit.air.AirPurity;
 import org.airfit.flow.Rating;
 import org.airfit.joint.End;
 import org.airfit.line.ConduitName;
@@ -69,6 +70,7 @@ class PrintedValuesTest {
 
   /** For each type values of every form it prints; of an enum all its constants are tried. */
   private static final Map<Class<?>, List<?>> SAMPLES = Map.ofEntries(
+      entry(AirPurity.class, List.of(AirPurity.parse("[2:4:1]"), AirPurity.parse("[-:X:0]"))),
       entry(
           AbsolutePressure.class,
           List.of(

@@ -81,7 +81,8 @@ final class Samples {
       "1 m/s",
       "Cv 1",
       "Darcy 0.02",
-      "ANR");
+      "ANR",
+      "[2:4:1]");
 
   private static final Map<Type, List<Object>> MADE = new HashMap<>();
   private static final Set<Type> MAKING = new HashSet<>();

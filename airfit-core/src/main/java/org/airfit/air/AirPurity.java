@@ -41,8 +41,8 @@ import org.airfit.quantity.Temperature;
  */
 public record AirPurity(PurityClass particles, PurityClass water, PurityClass oil) {
 
-  private static final Pattern DESIGNATION =
-      Pattern.compile("\\[?\\s*([0-9Xx-])\\s*:\\s*([0-9Xx-])\\s*:\\s*([0-9Xx-])\\s*\\]?");
+  private static final Pattern DESIGNATION = Pattern.compile(
+      "(?:ISO 8573-1:2010\\s*)?\\[?\\s*([0-9Xx-])\\s*:\\s*([0-9Xx-])\\s*:\\s*([0-9Xx-])\\s*\\]?");
 
   private static final List<PurityClass> CLASSES = List.of(PurityClass.values());
 
@@ -116,7 +116,7 @@ public record AirPurity(PurityClass particles, PurityClass water, PurityClass oi
   /**
    * Reads a designation.
    *
-   * @param text the three classes, such as "[2:4:1]" or "1:-:2"
+   * @param text the three classes, such as "[2:4:1]", "1:-:2" or "ISO 8573-1:2010 [2:4:1]"; another edition is refused
    * @return the purity
    * @throws IllegalArgumentException if it cannot be read, or there is no such class
    */

@@ -101,7 +101,7 @@ class AirPurityTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"[2:4:1]", "2:4:1", " [ 2 : 4 : 1 ] "})
+  @ValueSource(strings = {"[2:4:1]", "2:4:1", " [ 2 : 4 : 1 ] ", "ISO 8573-1:2010 [2:4:1]"})
   void a_designation_is_read(String text) {
     assertThat(AirPurity.parse(text)).hasToString("ISO 8573-1:2010 [2:4:1]");
   }
@@ -123,7 +123,8 @@ class AirPurityTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"[8:4:1]", "[2:4:5]", "2:4", "[2:4:1:1]", "a:b:c", ""})
+  @ValueSource(
+      strings = {"[8:4:1]", "[2:4:5]", "2:4", "[2:4:1:1]", "a:b:c", "", "ISO 8573-1:2001 [2:4:1]"})
   void what_is_no_designation_is_refused(String text) {
     assertThatIllegalArgumentException().isThrownBy(() -> AirPurity.parse(text));
   }

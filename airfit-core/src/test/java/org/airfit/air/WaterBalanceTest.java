@@ -200,7 +200,7 @@ class WaterBalanceTest {
     Pencil.check(shop());
     assertThat(balance).isNotEqualTo(shop());
     assertThat(balance.working(UnitSystem.US).toText())
-        .contains("Water in air with a dew point of -40 °F (frost point) at 116.2 psi(a)");
+        .contains("Water in air with a dew point of -40 °F (frost point) at 116.2 psia");
     assertThat(shop()).isEqualTo(shop()).hasSameHashCodeAs(shop());
   }
 }
