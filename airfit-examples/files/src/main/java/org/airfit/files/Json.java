@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonStreamContext;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.JsonTokenId;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -64,9 +65,8 @@ public final class Json {
 
   /** The value whose first token was read; the parser limits how deep it may be. */
   private static @Nullable Object value(JsonParser parser) throws IOException {
-    JsonToken token = parser.currentToken();
-    return switch (token) {
-      case START_OBJECT -> {
+    return switch (parser.currentTokenId()) {
+      case JsonTokenId.ID_START_OBJECT -> {
         Map<String, @Nullable Object> object = new LinkedHashMap<>();
         for (String name = parser.nextFieldName(); name != null; name = parser.nextFieldName()) {
           parser.nextToken();
@@ -74,19 +74,19 @@ public final class Json {
         }
         yield object;
       }
-      case START_ARRAY -> {
+      case JsonTokenId.ID_START_ARRAY -> {
         List<@Nullable Object> list = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
           list.add(value(parser));
         }
         yield list;
       }
-      case VALUE_STRING -> parser.getText();
-      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> parser.getNumberValue();
-      case VALUE_TRUE -> true;
-      case VALUE_FALSE -> false;
-      case VALUE_NULL -> null;
-      default -> throw new IllegalStateException("no value begins with " + token);
+      case JsonTokenId.ID_STRING -> parser.getText();
+      case JsonTokenId.ID_NUMBER_INT, JsonTokenId.ID_NUMBER_FLOAT -> parser.getNumberValue();
+      case JsonTokenId.ID_TRUE -> true;
+      case JsonTokenId.ID_FALSE -> false;
+      case JsonTokenId.ID_NULL -> null;
+      default -> throw new IllegalStateException("no value begins with " + parser.currentToken());
     };
   }
 
