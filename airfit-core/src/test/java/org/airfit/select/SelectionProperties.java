@@ -208,7 +208,7 @@ class SelectionProperties {
         .fold(fitting -> Optional.of(fitting.best()), nothing -> Optional.empty());
   }
 
-  @Property(tries = 300)
+  @Property(tries = 200)
   void without_any_part_it_does_not_use_the_winner_stays(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     List<Part> parts = jumble.parts();
@@ -259,7 +259,7 @@ class SelectionProperties {
   }
 
   /** The rules said once more, from the parts alone. */
-  @Property(tries = 300)
+  @Property(tries = 200)
   void every_proposal_passes_every_hard_rule_when_checked_again(@ForAll long seed) {
     check(seed);
   }
