@@ -39,7 +39,10 @@ final class Summary {
         .append("</p>\n");
   }
 
-  /** Writes a table, row by row, however long it is; the page shows its first lines. */
+  /**
+   * Writes a table, row by row, however long it is, with nothing in it that a spreadsheet computes; the page shows its
+   * first lines.
+   */
   void table(String name, String title, Dataset<Row> table) throws IOException {
     List<String> heading = List.of(table.columns());
     List<List<String>> shown = new ArrayList<>();
@@ -48,7 +51,8 @@ final class Summary {
       out.write(Csv.write(List.of(heading)).getBytes(StandardCharsets.UTF_8));
       for (Iterator<Row> rows = table.toLocalIterator(); rows.hasNext(); lines++) {
         List<String> cells = cells(rows.next());
-        out.write(Csv.write(List.of(cells)).getBytes(StandardCharsets.UTF_8));
+        out.write(Csv.write(List.of(cells.stream().map(Csv::asText).toList()))
+            .getBytes(StandardCharsets.UTF_8));
         if (lines < MOST_SHOWN) {
           shown.add(cells);
         }

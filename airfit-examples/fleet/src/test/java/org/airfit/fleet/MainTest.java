@@ -69,12 +69,15 @@ class MainTest {
   void an_output_of_something_else_is_left_alone(@TempDir Path folder) throws Exception {
     Path table = folder.resolve("drops.csv");
     Path other = Files.createDirectories(folder.resolve("other"));
-    Files.writeString(table, "key,supply.pressure\na,100 psig\n");
+    Files.writeString(table, "key,site,supply.pressure\na,=1+1,100 psig\n");
     Fleets.Ended refused = Fleets.run("drops", table.toString(), other.toString());
     assertThat(refused.code()).isEqualTo(2);
     assertThat(refused.err()).contains("holds something else");
     Path output = folder.resolve("out");
     assertThat(Fleets.run("drops", table.toString(), output.toString()).code()).isEqualTo(1);
+    assertThat(Files.readString(output.resolve("summary").resolve("by-site.csv")))
+        .as("nothing is computed in a spreadsheet")
+        .contains("\n'=1+1,1,");
     assertThat(Fleets.run("drops", table.toString(), output.toString()).out())
         .contains("nothing was done");
     Files.writeString(table, "key,supply.pressure\nb,100 psig\nc,90 psig\n");
