@@ -82,11 +82,15 @@ public record AirPurity(PurityClass particles, PurityClass water, PurityClass oi
      * @throws IllegalArgumentException if a count is negative or not finite
      */
     public ParticleCounts {
-      for (double count : new double[] {upToHalf, halfToOne, oneToFive}) {
-        if (!(count >= 0.0 && count < Double.POSITIVE_INFINITY)) {
-          throw new IllegalArgumentException(
-              "particles per m³ must be at least 0 and finite, were " + Digits.told(count));
-        }
+      require("0.1 to 0.5", upToHalf);
+      require("0.5 to 1", halfToOne);
+      require("1 to 5", oneToFive);
+    }
+
+    private static void require(String sizes, double count) {
+      if (!(count >= 0.0 && count < Double.POSITIVE_INFINITY)) {
+        throw new IllegalArgumentException("particles of " + sizes
+            + " µm must be at least 0 per m³ and finite, were " + Digits.told(count) + " per m³");
       }
     }
   }

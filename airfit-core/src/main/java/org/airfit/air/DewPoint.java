@@ -40,8 +40,9 @@ import org.airfit.working.Working;
  * <p>Instruments and tables print a dew point below 0 °C as a frost point, over ice; over water that has not frozen it
  * would lie 1 to 4 K lower. Air and vapour are taken as ideal gases that do not know of each other. Really air holds a
  * little more water: 0.4 to 0.7 % more at atmospheric pressure, 2 to 5 % at 8 bar, 4 to 8 % at 14 bar; a dew point that
- * is reckoned from one pressure to another is off by up to 0.6 K for it. <b>Source:</b> saturation over water W. Wagner
- * and A. Pruss (1993), over ice IAPWS R14-08, W as in the ASHRAE Handbook of Fundamentals (2017), chapter 1.
+ * is reckoned from one pressure to another is off by up to 0.6 K for it (virial equations of IAPWS for humid air).
+ * <b>Source:</b> saturation over water W. Wagner and A. Pruss (1993), over ice IAPWS R14-08, W as in the ASHRAE Handbook
+ * of Fundamentals (2017), chapter 1.
  *
  * @param temperature the dew point, in [-100, 100] °C
  * @param pressure the pressure of the air, above that of its vapour
@@ -53,7 +54,6 @@ public record DewPoint(Temperature temperature, AbsolutePressure pressure) imple
 
   private static final double COLDEST = 173.15;
   private static final double WARMEST = 373.15;
-  private static final double TRIPLE = 273.16;
   private static final double COLDEST_HUMID = 233.15;
 
   private static final Source WATER = Source.handbook(
@@ -178,7 +178,7 @@ public record DewPoint(Temperature temperature, AbsolutePressure pressure) imple
 
   /** {@return whether it is a frost point: ice forms, not dew} */
   public boolean isFrostPoint() {
-    return temperature.kelvins() < TRIPLE;
+    return temperature.kelvins() < Saturation.TRIPLE_KELVINS;
   }
 
   /** {@return the pressure of the vapour e} */
@@ -226,15 +226,8 @@ public record DewPoint(Temperature temperature, AbsolutePressure pressure) imple
     Working.Builder working = Working.titled("Water in air with a dew point of " + in(units), units)
         .given(KELVINS, temperature.kelvins(), 7)
         .given(PRESSURE, pressure.pascals(), 7);
-    double t = temperature.kelvins();
-    if (isFrostPoint()) {
-      working.step(FROM_TRIPLE, t / TRIPLE, 9).step(OVER_ICE, vapourPressure().pascals(), 5);
-    } else {
-      working
-          .step(REDUCED, 1.0 - t / 647.096, 9)
-          .step(OVER_WATER, vapourPressure().pascals(), 5);
-    }
-    return working
+    return (isFrostPoint() ? working.step(FROM_TRIPLE, 9) : working.step(REDUCED, 9))
+        .step(isFrostPoint() ? OVER_ICE : OVER_WATER, vapourPressure().pascals(), 5)
         .step(WATER_PER_AIR, humidityRatio(), 4)
         .answer(HUMIDITY_RATIO)
         .build();

@@ -6,11 +6,13 @@ public final class Saturation {
   /** Specific gas constant of water vapour [J/(kg K)]: 8.314 462 618 J/(mol K), exact in the SI, over 18.0153 g/mol. */
   public static final double GAS_CONSTANT_OF_VAPOUR = 461.523;
 
-  private static final double CRITICAL_KELVINS = 647.096;
+  /** The critical point of water. */
+  public static final double CRITICAL_KELVINS = 647.096;
+
   private static final double CRITICAL_PASCALS = 22.064e6;
 
   /** The triple point of water. */
-  private static final double TRIPLE_KELVINS = 273.16;
+  public static final double TRIPLE_KELVINS = 273.16;
 
   private static final double TRIPLE_PASCALS = 611.657;
 

@@ -140,7 +140,7 @@ public final class SharedError {
     if (plain) {
       return logDensities(best) - 0.5 * Math.log1p(weight);
     }
-    Sum sum = integral();
+    Moments sum = integral();
     return sum.log + Math.log(sum.all * sum.step / c) - Statistics.LN_SQRT_TWO_PI;
   }
 
@@ -165,7 +165,7 @@ public final class SharedError {
     if (plain) {
       return new Left(best, c * c / (1.0 + weight));
     }
-    Sum sum = integral();
+    Moments sum = integral();
     double mean = sum.first / sum.all;
     return new Left(sum.middle + mean, sum.second / sum.all - mean * mean);
   }
@@ -295,7 +295,7 @@ public final class SharedError {
   }
 
   /** A sum over even steps, with what is taken out of it lest it overflow. */
-  private static final class Sum {
+  private static final class Moments {
     final double step;
     final double middle;
     double log;
@@ -303,7 +303,7 @@ public final class SharedError {
     double first;
     double second;
 
-    Sum(double step, double middle, double log) {
+    Moments(double step, double middle, double log) {
       this.step = step;
       this.middle = middle;
       this.log = log;
@@ -328,10 +328,10 @@ public final class SharedError {
   }
 
   /** The integrand at even steps either side of its middle, until what lies beyond counts for nothing. */
-  private Sum integral() {
+  private Moments integral() {
     double middle = middle();
     boolean near = drop(middle) < NEAR;
-    Sum sum = new Sum(step(), middle, near ? 0.0 : logDensities(middle));
+    Moments sum = new Moments(step(), middle, near ? 0.0 : logDensities(middle));
     if (near) {
       sum.add(bells(middle) * pieces(middle), 0.0);
       goOn(sum, sum.step);
@@ -388,7 +388,7 @@ public final class SharedError {
    *   what lies beyond is at most R/(1 − R) of the last step, R = r exp(h Σ λ of what is still to rise)
    * </pre>
    */
-  private void goOn(Sum sum, double step) {
+  private void goOn(Moments sum, double step) {
     double before = bells(sum.middle);
     double left = Double.POSITIVE_INFINITY;
     for (int k = 1; left > TAIL * sum.all; k++) {
@@ -402,7 +402,7 @@ public final class SharedError {
   }
 
   /** The same by logarithms, for readings far from what is expected. */
-  private void goOnFar(Sum sum, double step) {
+  private void goOnFar(Moments sum, double step) {
     double before = logBells(sum.middle);
     double left = Double.POSITIVE_INFINITY;
     for (int k = 1; left > TAIL * sum.all; k++) {
@@ -425,19 +425,17 @@ public final class SharedError {
   }
 
   private double bells(double e) {
-    double product = Math.exp(-0.5 * (e / c) * (e / c));
-    for (int j = 0; j < y.length; j++) {
-      if (own[j].steepest() == 0.0) {
-        product *= own[j].density(y[j] - e);
-      }
-    }
-    return product;
+    return product(Math.exp(-0.5 * (e / c) * (e / c)), false, e);
   }
 
   private double pieces(double e) {
-    double product = 1.0;
+    return product(1.0, true, e);
+  }
+
+  private double product(double start, boolean ofPieces, double e) {
+    double product = start;
     for (int j = 0; j < y.length; j++) {
-      if (own[j].steepest() > 0.0) {
+      if (own[j].steepest() > 0.0 == ofPieces) {
         product *= own[j].density(y[j] - e);
       }
     }

@@ -242,10 +242,7 @@ final class BillExtras {
 
   private void askForWhipHose() {
     List<Requirement> asked = a.requirement().toEachTool().stream()
-        .filter(job -> job.isImpactTool()
-            && job.layout().hasCoupling()
-            && !job.hasWhipHose()
-            && !job.lacksWhipHose())
+        .filter(job -> job.isImpactTool() && job.layout().hasCoupling() && !job.isWhipHoseTold())
         .toList();
     if (asked.isEmpty()) {
       return;

@@ -2,6 +2,7 @@ package org.airfit.select;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -384,7 +385,8 @@ public final class Interview {
     Subject subject = Subject.ofJob(topic);
     Requirement some =
         told.with(subject, Turns.text(topic, 1.0)).job().orElseThrow(IllegalStateException::new);
-    return spans(subject, Turns.spans(topic, some, catalogue), units, Interview::isToldAlike)
+    return spans(
+            new Amount(subject), Turns.spans(topic, some, catalogue), units, Interview::isToldAlike)
         .stream()
         .map(each ->
             new PossibleAnswer(each.text(), each.inWords(), ChangeInWords.of(each.standing())))
@@ -408,7 +410,7 @@ public final class Interview {
             && !job.isPainting()
             && !job.isBlasting()
             && !job.isAutomaticFeed();
-      case WHIP_HOSE -> job.isImpactTool() && !job.hasWhipHose() && !job.lacksWhipHose();
+      case WHIP_HOSE -> job.isImpactTool() && !job.isWhipHoseTold();
       case BLOCKED_NOZZLE -> job.cleaningDeadEnd().isPresent() && !job.isDeadEndTold();
       case TOOL_RATING -> job.toolRating().isEmpty();
       case HIGHEST -> !job.isHighestTold() && !isRegulated;
@@ -435,9 +437,10 @@ public final class Interview {
       List<Span> spans = topic == Topic.REACH
           ? Turns.spans(hose(subject, job), job, catalogue)
           : Turns.spans(topic, asked.of(), catalogue);
+      Amount amount = new Amount(subject);
       return spans(
-          subject,
-          topic == Topic.REGULATOR_DROOP ? parted(subject, spans) : spans,
+          amount,
+          topic == Topic.REGULATOR_DROOP ? amount.parted(spans) : spans,
           units,
           Standing::isAs);
     }
@@ -459,13 +462,13 @@ public final class Interview {
 
   /** The spans of an amount, those joined that a customer would not tell apart. */
   private List<Tried> spans(
-      Subject subject, List<Span> spans, UnitSystem units, BiPredicate<Standing, Standing> alike) {
-    Topic topic = subject.topic();
+      Amount amount, List<Span> spans, UnitSystem units, BiPredicate<Standing, Standing> alike) {
+    Topic topic = amount.subject.topic();
     List<Tried> tried = new ArrayList<>();
     @Nullable Span open = null;
     @Nullable Standing standing = null;
     for (Span span : spans) {
-      Standing next = with(Turns.text(topic, span.inside()), subject);
+      Standing next = amount.at(span.inside());
       if (open != null && standing != null && alike.test(standing, next)) {
         open = open.joined(span);
       } else {
@@ -478,52 +481,59 @@ public final class Interview {
     return tried;
   }
 
-  /**
-   * The spans, those parted within which it turns: how much droop the air allows follows from the flow, and where a
-   * setting is a range too, it turns at another droop for each end of it.
-   */
-  private List<Span> parted(Subject subject, List<Span> spans) {
-    List<Span> parted = new ArrayList<>();
-    for (Span span : spans) {
-      if (span.least() == span.most()) {
-        parted.add(span);
-        continue;
+  /** An amount tried value by value, in SI, each once. */
+  private final class Amount {
+
+    private final Subject subject;
+    private final Map<Double, Standing> known = new HashMap<>();
+
+    Amount(Subject subject) {
+      this.subject = subject;
+    }
+
+    Standing at(double value) {
+      return known.computeIfAbsent(value, any -> with(Turns.text(subject.topic(), value), subject));
+    }
+
+    /**
+     * The spans, those parted within which it turns: how much droop the air allows follows from the flow, and where a
+     * setting is a range too, it turns at another droop for each end of it.
+     */
+    List<Span> parted(List<Span> spans) {
+      List<Span> parted = new ArrayList<>();
+      for (Span span : spans) {
+        if (span.least() == span.most()) {
+          parted.add(span);
+          continue;
+        }
+        double step = Math.min(DROOP_STEP, 0.5 * (span.most() - span.least()));
+        List<Double> turns = new ArrayList<>();
+        addTurns(turns, span.least() + step, span.inside());
+        addTurns(turns, span.inside(), span.most());
+        double from = span.least();
+        for (double turn : turns) {
+          parted.add(Span.between(from, turn));
+          parted.add(Span.at(turn));
+          from = turn;
+        }
+        parted.add(Span.between(from, span.most()));
       }
-      double step = Math.min(DROOP_STEP, 0.5 * (span.most() - span.least()));
-      List<Double> turns = new ArrayList<>();
-      TriedAt inside = tryAt(subject, span.inside());
-      addTurns(turns, subject, tryAt(subject, span.least() + step), inside);
-      addTurns(turns, subject, inside, tryAt(subject, span.most()));
-      double from = span.least();
-      for (double turn : turns) {
-        parted.add(Span.between(from, turn));
-        parted.add(Span.at(turn));
-        from = turn;
+      return List.copyOf(parted);
+    }
+
+    /** Halves what lies between two values as long as it stands otherwise at one than at the other. */
+    private void addTurns(List<Double> turns, double low, double high) {
+      if (at(low).isAs(at(high))) {
+        return;
       }
-      parted.add(Span.between(from, span.most()));
+      if (high - low <= DROOP_STEP) {
+        turns.add(low);
+        return;
+      }
+      double middle = 0.5 * (low + high);
+      addTurns(turns, low, middle);
+      addTurns(turns, middle, high);
     }
-    return List.copyOf(parted);
-  }
-
-  /** A value of an amount in SI, and how it stands with that. */
-  private record TriedAt(double value, Standing standing) {}
-
-  private TriedAt tryAt(Subject subject, double value) {
-    return new TriedAt(value, with(Turns.text(subject.topic(), value), subject));
-  }
-
-  /** Halves what lies between two values as long as it stands otherwise at one than at the other. */
-  private void addTurns(List<Double> turns, Subject subject, TriedAt low, TriedAt high) {
-    if (low.standing().isAs(high.standing())) {
-      return;
-    }
-    if (high.value() - low.value() <= DROOP_STEP) {
-      turns.add(low.value());
-      return;
-    }
-    TriedAt middle = tryAt(subject, 0.5 * (low.value() + high.value()));
-    addTurns(turns, subject, low, middle);
-    addTurns(turns, subject, middle, high);
   }
 
   private static void add(

@@ -54,7 +54,7 @@ final class JobSituation {
     if (job.lubrication().isEmpty()) {
       situation.notKnown("lubricated line");
     }
-    if (!job.hasWhipHose() && !job.lacksWhipHose()) {
+    if (!job.isWhipHoseTold()) {
       situation.notKnown("whip hose");
     }
     return situation;

@@ -574,6 +574,11 @@ public final class Requirement {
     return told.is(ToolTold.WHIP_HOSE) || layout.endsInWhipHose();
   }
 
+  /** Whether nobody need be asked for a whip hose: it was told of the tool, or one is the last slot of the layout. */
+  boolean isWhipHoseTold() {
+    return told.find(ToolTold.WHIP_HOSE).isPresent() || layout.endsInWhipHose();
+  }
+
   /** {@return whether it was told that the tool has no whip hose of its own, and none is the last slot of the layout} */
   public boolean lacksWhipHose() {
     return Boolean.FALSE.equals(told.get(ToolTold.WHIP_HOSE)) && !layout.endsInWhipHose();

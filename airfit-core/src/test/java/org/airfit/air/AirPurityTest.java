@@ -132,8 +132,9 @@ class AirPurityTest {
   @Test
   void counts_and_liquids_are_amounts() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new AirPurity.ParticleCounts(-1.0, 0.0, 0.0, false))
-        .withMessageContaining("at least 0");
+        .isThrownBy(() -> new AirPurity.ParticleCounts(0.0, -1.0, 0.0, false))
+        .withMessage(
+            "particles of 0.5 to 1 µm must be at least 0 per m³ and finite, were -1.0 per m³");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> AirPurity.ofLiquidWater(Density.ofKilogramsPerCubicMetre(0.0)))
         .withMessageContaining("dew point tells the class");

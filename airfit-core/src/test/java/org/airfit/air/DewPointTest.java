@@ -214,6 +214,41 @@ class DewPointTest {
         .withMessageContaining("[-40, 100] °C");
   }
 
+  /** Each bound is one of its range, and what is just beyond is none. */
+  @Test
+  void the_bounds_belong_to_their_ranges() {
+    for (double celsius : new double[] {-100.0, 100.0}) {
+      double beyond = celsius * 1.0001;
+      assertThat(new DewPoint(Temperature.ofCelsius(celsius), LINE).humidityRatio())
+          .isPositive();
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> new DewPoint(Temperature.ofCelsius(beyond), LINE))
+          .withMessageContaining("dew point must be in [-100, 100] °C, was ");
+    }
+    DewPoint boiling = new DewPoint(Temperature.ofCelsius(100.0), LINE);
+    double vapour = boiling.vapourPressure().pascals();
+    assertThat(new DewPoint(boiling.temperature(), AbsolutePressure.ofPascals(vapour * 1.0001)))
+        .isNotNull();
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new DewPoint(boiling.temperature(), AbsolutePressure.ofPascals(vapour)))
+        .withMessageContaining("must be above that of its vapour");
+    for (double celsius : new double[] {-40.0, 100.0}) {
+      AirState air = AirState.of(LINE, Temperature.ofCelsius(celsius));
+      AirState beyond = AirState.of(LINE, Temperature.ofCelsius(celsius * 1.0001));
+      assertThat(DewPoint.of(air, 1.0).temperature().celsius())
+          .isLessThanOrEqualTo(celsius + (celsius < 0.0 ? 5.0 : 1.0e-9));
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> DewPoint.of(beyond, 1.0))
+          .withMessageContaining("must be in [-40, 100] °C, was ");
+    }
+    AirState room = AirState.of(AROUND, Temperature.ofCelsius(25.0));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> DewPoint.of(room, 1.0001))
+        .withMessageContaining("relative humidity must be in (0, 1], was 1.0001");
+    assertThat(boiling.vapourDensity(boiling.temperature()).kilogramsPerCubicMetre())
+        .isPositive();
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {-70.0, -21.8, 0.0, 0.01, 3.0, 40.0, 90.0})
   void the_printed_numbers_give_the_printed_answer(double celsius) {

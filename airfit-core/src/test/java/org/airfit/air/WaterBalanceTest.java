@@ -15,6 +15,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Temperature;
+import org.airfit.quantity.TemperatureUnit;
 import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.source.Source;
 import org.airfit.working.Completeness;
@@ -73,15 +74,7 @@ class WaterBalanceTest {
             around)
         .through(
             "cooler", new DewPoint(Temperature.ofCelsius(row.number("t_cooler_out_degC")), line));
-    double seconds = 3600.0 * row.number("hours");
-    compare(row, "intake_kg", "kg", seconds * balance.takenIn().kilogramsPerSecond());
-    compare(row, "condensed_at_cooler_kg", "kg", seconds * taken(balance, 0));
-    if (row.has("dryer_pdp_degC")) {
-      WaterBalance dried = balance.through(
-          "dryer", new DewPoint(Temperature.ofCelsius(row.number("dryer_pdp_degC")), line));
-      compare(row, "removed_by_dryer_kg", "kg", seconds * taken(dried, 1));
-      compare(row, "remaining_kg", "kg", seconds * dried.left().kilogramsPerSecond());
-    }
+    compareStages(row, "kg", 1.0, balance, "dryer_pdp_degC", line);
   }
 
   @ParameterizedTest
@@ -99,14 +92,27 @@ class WaterBalanceTest {
         .through(
             "cooler",
             new DewPoint(Temperature.ofFahrenheit(row.number("t_cooler_out_degF")), line));
-    double gallons = 3600.0 * row.number("hours") / GALLON;
-    compare(row, "intake_gal", "gal", gallons * balance.takenIn().kilogramsPerSecond());
-    compare(row, "condensed_at_cooler_gal", "gal", gallons * taken(balance, 0));
-    if (row.has("dryer_pdp_degF")) {
-      WaterBalance dried = balance.through(
-          "dryer", new DewPoint(Temperature.ofFahrenheit(row.number("dryer_pdp_degF")), line));
-      compare(row, "removed_by_dryer_gal", "gal", gallons * taken(dried, 1));
-      compare(row, "remaining_gal", "gal", gallons * dried.left().kilogramsPerSecond());
+    compareStages(row, "gal", GALLON, balance, "dryer_pdp_degF", line);
+  }
+
+  /** What is taken in, out at the cooler, out at the dryer where there is one, and left, in a unit of so many kg. */
+  private static void compareStages(
+      Row row,
+      String unit,
+      double kilograms,
+      WaterBalance cooled,
+      String dryer,
+      AbsolutePressure line) {
+    double amount = 3600.0 * row.number("hours") / kilograms;
+    compare(row, "intake_" + unit, unit, amount * cooled.takenIn().kilogramsPerSecond());
+    compare(row, "condensed_at_cooler_" + unit, unit, amount * taken(cooled, 0));
+    if (row.has(dryer)) {
+      Temperature dewPoint = Temperature.of(
+          row.number(dryer),
+          dryer.endsWith("C") ? TemperatureUnit.CELSIUS : TemperatureUnit.FAHRENHEIT);
+      WaterBalance dried = cooled.through("dryer", new DewPoint(dewPoint, line));
+      compare(row, "removed_by_dryer_" + unit, unit, amount * taken(dried, 1));
+      compare(row, "remaining_" + unit, unit, amount * dried.left().kilogramsPerSecond());
     }
   }
 

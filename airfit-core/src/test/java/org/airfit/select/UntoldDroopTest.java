@@ -170,21 +170,27 @@ class UntoldDroopTest {
         .withMessageContaining("beside that of the supply; leave it out");
   }
 
-  /** The interview asks for it where it decides; the answer turns where the air does. */
-  @Test
-  void the_interview_asks_for_it_where_it_decides() {
-    Interview talk = Interview.of(
-            Shelf.job()
-                .highest(GaugePressure.ofBar(7.3))
-                .regulated()
-                .droop(Regulator.UNTOLD_DROOP)
-                .build(),
-            Catalogue.of(Shelf.parts()))
+  private static Requirement.Builder regulated() {
+    return Shelf.job().highest(GaugePressure.ofBar(7.3)).regulated().droop(Regulator.UNTOLD_DROOP);
+  }
+
+  private static Interview about(Requirement.Builder job) {
+    return Interview.of(job.build(), Catalogue.of(Shelf.parts()))
         .with(Topic.MEDIUM, "compressed air");
-    Question asked = talk.questions().stream()
+  }
+
+  private static Question droopAsked(Interview talk) {
+    return talk.questions().stream()
         .filter(question -> question.topic() == Topic.REGULATOR_DROOP)
         .findFirst()
         .orElseThrow();
+  }
+
+  /** The interview asks for it where it decides; the answer turns where the air does. */
+  @Test
+  void the_interview_asks_for_it_where_it_decides() {
+    Interview talk = about(regulated());
+    Question asked = droopAsked(talk);
     assertThat(asked.answers()).hasSize(2);
     assertThat(asked.answers().get(0).toString())
         .startsWith("up to ")
@@ -203,19 +209,8 @@ class UntoldDroopTest {
    */
   @Test
   void with_a_range_of_settings_every_droop_does_what_its_span_says() {
-    Interview talk = Interview.of(
-            Shelf.job()
-                .highest(GaugePressure.ofBar(7.3))
-                .regulated()
-                .leastSetting(GaugePressure.ofBar(6.5))
-                .droop(Regulator.UNTOLD_DROOP)
-                .build(),
-            Catalogue.of(Shelf.parts()))
-        .with(Topic.MEDIUM, "compressed air");
-    Question asked = talk.questions().stream()
-        .filter(question -> question.topic() == Topic.REGULATOR_DROOP)
-        .findFirst()
-        .orElseThrow();
+    Interview talk = about(regulated().leastSetting(GaugePressure.ofBar(6.5)));
+    Question asked = droopAsked(talk);
     List<Double> ends = new ArrayList<>(List.of(-1.0));
     for (PossibleAnswer answer : asked.answers()) {
       Matcher last = LAST_NUMBER.matcher(answer.inWords());
