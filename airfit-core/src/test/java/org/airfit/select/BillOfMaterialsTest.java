@@ -567,6 +567,9 @@ class BillOfMaterialsTest {
         .asString()
         .startsWith("Does the percussion tool hang on a whip hose?");
     assertThat(bill(of(Shelf.job().impactTool().whipHose())).questions()).isEmpty();
+    assertThat(bill(of(Shelf.job().impactTool().noWhipHose())).questions())
+        .as("the tool has none, as was told")
+        .isEmpty();
   }
 
   @Test

@@ -122,4 +122,17 @@ class ForbiddenInWordsTest {
     assertThat(said(job(",,,,forbids,mine,")))
         .startsWith("ask. Works, rule 1 (text of the rule): ask whether ");
   }
+
+  /** What excepts a rule is asked about until it was told, either way. */
+  @Test
+  void a_whip_hose_that_excepts_a_rule_is_asked_about_until_it_is_told() {
+    String rule = ",,,,forbids,percussion tool,whip hose";
+    assertThat(said(job(rule).impactTool()))
+        .startsWith("ask. Works, rule 1 (text of the rule): ask whether ");
+    assertThat(said(job(rule).impactTool().noWhipHose()))
+        .startsWith("NOT MET. Works, rule 1 (text of the rule): not allowed");
+    assertThat(said(job(rule).impactTool().whipHose()))
+        .doesNotStartWith("ask.")
+        .doesNotStartWith("NOT MET.");
+  }
 }
