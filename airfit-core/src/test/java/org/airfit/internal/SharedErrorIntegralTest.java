@@ -12,6 +12,7 @@ import org.hipparchus.special.Erf;
 import org.hipparchus.special.Gamma;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The likelihood under the integral over the error of a caliper against brute integration: panels of 20 points between
@@ -257,6 +258,26 @@ class SharedErrorIntegralTest {
       double brute = brute(c, sizes);
       double ours = SharedError.of(c, y, own).logLikelihood();
       assertThat(ours).as("%d: c = %s, %s", i, c, sizes).isCloseTo(brute, within(GOOD_TO));
+    }
+  }
+
+  /**
+   * Pieces that hardly scatter, read with a coarse caliper far from where they were: the integrand has one hump where
+   * the error is small and another, away from it, where the pieces are. Both count, whichever the search begins with.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {3.0, 4.0, 5.0, 6.0, 7.0})
+  void both_humps_count_where_pieces_are_far(double off) {
+    for (double freedom : new double[] {2.0, 3.0, 5.0}) {
+      Size far = new Size(Kind.PIECES, 0.0, 0.05, freedom, 1.0e-3, 0.0, 0, off);
+      Size other = new Size(Kind.PIECES, 0.0, 0.2, freedom, 1.0e-3, 0.0, 0, -0.3 * off);
+      for (List<Size> sizes : List.of(List.of(far), List.of(far, other))) {
+        double[] y = sizes.stream().mapToDouble(Size::y).toArray();
+        ReadingDensity[] own = sizes.stream().map(Size::density).toArray(ReadingDensity[]::new);
+        assertThat(SharedError.of(1.0, y, own).logLikelihood())
+            .as("%s", sizes)
+            .isCloseTo(brute(1.0, sizes), within(GOOD_TO));
+      }
     }
   }
 

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
 import org.airfit.measure.Access;
 import org.airfit.measure.Instrument;
 import org.airfit.measure.PartSpread;
@@ -99,6 +101,50 @@ class BoundByHandTest {
     double q = 0.9 * 0.9 / (own(tip, c) + h) + 0.9 * 0.9 / (own(collar, c) + h);
     double b = 0.2 * 0.2 / (2.0 * Math.PI) * 0.4 * 0.4 / (2.0 * Math.PI) / 2.0;
     isAtOrJustAbove(bound, -0.5 * (q + Math.log(b)) - 2.0 * LN_SQRT_TWO_PI);
+  }
+
+  /**
+   * The bound that is taken where the first one does not tell enough: never below the likelihood, whatever is read of
+   * parts by limits, by their deviation and worn.
+   */
+  @Test
+  void no_bound_lies_below_the_likelihood_it_stands_for() {
+    SplittableRandom random = new SplittableRandom(20261130L);
+    Map<Dimension, Double> sizes = new EnumMap<>(Map.of(
+        Dimension.TIP_DIAMETER, 10.0,
+        Dimension.COLLAR_DIAMETER, 14.0,
+        Dimension.GROOVE_WIDTH, 4.0,
+        Dimension.BORE, 6.0));
+    int bounded = 0;
+    for (int i = 0; i < 400; i++) {
+      double wear = i % 2 == 0 ? 0.0 : 0.2;
+      List<PlugReading> readings = new ArrayList<>();
+      sizes.forEach((dimension, size) -> readings.add(byCaliper(dimension, size)));
+      List<PlugProfile> profiles = new ArrayList<>(List.of(near(readings)));
+      for (int k = 0; k < 8; k++) {
+        PlugProfile.Builder other = profile("other-" + k);
+        sizes.forEach((dimension, size) -> {
+          double middle = size + random.nextDouble(-0.4, 0.4);
+          double half = random.nextDouble(0.02, 0.1);
+          other.dimension(
+              dimension,
+              random.nextBoolean()
+                  ? PartSpread.limits(mm(middle - half), mm(middle + half))
+                  : PartSpread.normal(mm(middle), mm(half)));
+        });
+        profiles.add(other.build());
+      }
+      SizeTable table = new SizeTable(profiles);
+      Scores scores = Scores.of(table, readings, List.of(), wear, Scores.REACH);
+      Scores exact = Scores.of(table, readings, List.of(), wear, Double.POSITIVE_INFINITY);
+      for (int k = 0; k < profiles.size(); k++) {
+        bounded += scores.isOutOfReach(k) ? 1 : 0;
+        assertThat(exact.logLikelihood(k))
+            .as("%s, wear %s", profiles.get(k).dimensions(), wear)
+            .isLessThanOrEqualTo(scores.logLikelihood(k) + 1.0e-9);
+      }
+    }
+    assertThat(bounded).isGreaterThan(500);
   }
 
   private static double own(PlugReading reading, double c) {
