@@ -92,6 +92,55 @@ class CompleteWorkingTest {
     builder().given(X, 1.2345678, 8).step(TWICE, 2.4687, 3);
   }
 
+  /** Nothing to four digits is less than a unit of the fourth decimal. */
+  @Test
+  void nothing_is_checked_to_its_decimals() {
+    Symbol z = Symbol.of("z", ValueKind.NUMBER);
+    Formula difference = Formula.of("Difference", "⟨y⟩ = ⟨x⟩ − ⟨z⟩", DEFINITION, Y, X, z);
+    builder().given(X, 1.00005, 8).given(z, 1.0, 8).step(difference, 0.0, 4);
+    assertThatIllegalStateException()
+        .isThrownBy(() -> builder().given(X, 1.0002, 8).given(z, 1.0, 8).step(difference, 0.0, 4));
+  }
+
+  /** A standard rounds its sizes: 5/16 in is 7.9375 mm, and 12.5 mm are 0.041010 ft. */
+  @Test
+  void a_length_of_few_digits_in_inches_or_micrometres_is_one_that_was_rounded() {
+    Symbol half = Symbol.of("H", ValueKind.LENGTH);
+    Formula twice = Formula.of("Twice", "⟨D⟩ = 2 × ⟨H⟩", DEFINITION, BORE, half);
+    builder().given(half, 0.00793790 / 2.0, 8).step(twice, 0.0079375, 4);
+    assertThatIllegalStateException()
+        .isThrownBy(() -> builder().given(half, 0.0079376 / 2.0, 8).step(twice, 0.0079372, 4));
+    Working.titled("Feet", UnitSystem.US).given(half, 0.0125001 / 2.0, 8).step(twice, 0.0125, 4);
+    assertThatIllegalStateException()
+        .isThrownBy(() -> Working.titled("Feet", UnitSystem.US)
+            .given(half, 0.0125004 / 2.0, 8)
+            .step(twice, 0.0125003, 4));
+  }
+
+  /**
+   * By hand: (x − 1)² = 10⁻¹⁴ has its roots at 1 ± 10⁻⁷. A unit of the fourth digit, 0.001, to both sides moves the
+   * residual by 2 × 10⁻⁷ for one of x. y known to 10⁻¹² moves x by 5 × 10⁻⁶, and with 10⁻⁵ of the sixth digit 1.5 ×
+   * 10⁻⁵ are left open: a residual of 3 × 10⁻¹². In US units ten digits of the right side, 2, leave 2 × 10⁻³ more.
+   */
+  @Test
+  void where_two_roots_lie_close_together_as_much_is_left_open_as_is_not_known() {
+    Formula close = Formula.solvedFor(X, "Close roots", "⟨x⟩² + ⟨y⟩ = 2 × ⟨x⟩", DEFINITION, Y);
+    double root = 1.0 + 1.0e-7;
+    double y = 1.0 - 1.0e-14;
+    for (UnitSystem units : UnitSystem.values()) {
+      double open = units.either(3.0e-12, 2.0e-7 * (2.0e-3 + 1.5e-5));
+      for (int sign = -1; sign <= 1; sign += 2) {
+        double within = y + sign * 0.9 * open;
+        double beyond = y + sign * 1.1 * open;
+        Working.titled("Close", units).given(Y, within, 4).step(close, root, 4);
+        assertThatIllegalStateException()
+            .isThrownBy(
+                () -> Working.titled("Close", units).given(Y, beyond, 4).step(close, root, 4))
+            .withMessageContaining("has its root elsewhere");
+      }
+    }
+  }
+
   /** Nobody pays in tens. */
   @Test
   void money_is_printed_whole() {

@@ -9,6 +9,7 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
@@ -253,5 +254,33 @@ class UnitSystemTest {
     assertThat(UnitSystem.US.sayBothOfRange(
             new Range<>(GaugePressure.ofPsi(85.0), GaugePressure.ofPsi(90.0))))
         .isEqualTo("85 to 90 psig (5.86 to 6.21 bar(g))");
+  }
+
+  @Test
+  void a_unit_is_of_one_system_or_of_neither() {
+    assertThat(UnitSystem.of(PressureUnit.PSI)).contains(UnitSystem.US);
+    assertThat(UnitSystem.of(PressureUnit.BAR)).contains(UnitSystem.SI);
+    assertThat(UnitSystem.of(PressureUnit.ATMOSPHERE)).isEmpty();
+  }
+
+  /** By hand: with four digits 9.9981 and 10 are apart, and 60.0012 and 60 with five; no more are printed. */
+  @Test
+  void lengths_and_temperatures_have_the_digits_that_tell_them_apart_and_no_more() {
+    Length shorter = Length.parse("9.99812345 ft");
+    Length ten = Length.parse("10 ft");
+    assertThat(UnitSystem.US.say(shorter, ten)).isEqualTo("9.998 ft");
+    assertThat(UnitSystem.US.say(ten, shorter)).isEqualTo("10 ft");
+    assertThat(UnitSystem.SI.say(Length.parse("10.0012345 m"), Length.parse("10 m")))
+        .isEqualTo("10.001 m");
+    Temperature warmer = Temperature.parse("60.00123456 °C");
+    Temperature sixty = Temperature.parse("60 °C");
+    assertThat(UnitSystem.SI.say(warmer, sixty)).isEqualTo("60.001 °C");
+    assertThat(UnitSystem.SI.say(sixty, warmer)).isEqualTo("60 °C");
+  }
+
+  @Test
+  void a_large_number_stays_as_it_was_typed() {
+    assertThat(UnitSystem.US.say(GaugePressure.parse("20001 psig"))).isEqualTo("20001 psig");
+    assertThat(UnitSystem.SI.say(Velocity.ofMetresPerSecond(1.0e9))).isEqualTo("1e9 m/s");
   }
 }
