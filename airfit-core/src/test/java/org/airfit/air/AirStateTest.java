@@ -9,10 +9,12 @@ import org.airfit.Comparison;
 import org.airfit.Pencil;
 import org.airfit.Rows;
 import org.airfit.Rows.Row;
+import org.airfit.internal.Digits;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.DynamicViscosity;
 import org.airfit.quantity.Temperature;
 import org.airfit.working.Completeness;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -248,5 +250,52 @@ class AirStateTest {
             ours,
             same ? 1.0e-9 : 0.02,
             same ? "10 digits printed" : "2 % between recalled constants; ours are those of 1976");
+  }
+
+  /** Real air by the reference equation of the row, beside p/(RT): no judgement of ours is in it. */
+  @ParameterizedTest
+  @MethodSource("rows")
+  void air_that_is_more_than_a_hundredth_off_the_ideal_gas_says_so(Row row) {
+    AirState air = state(row);
+    double off = row.number("rho_real_kg_m3")
+            * 287.05287
+            * air.temperature().kelvins()
+            / air.pressure().pascals()
+        - 1.0;
+    assertThat(air.warnings()).hasSize(Math.abs(off) > 0.01 ? 1 : 0);
+    assertThat(air.caution().isPresent()).isEqualTo(Math.abs(off) > 0.01);
+    for (String warning : air.warnings()) {
+      assertThat(warning)
+          .contains(off > 0.0 ? " % above that of the ideal gas" : " % below that of the ideal gas")
+          .contains(
+              "the density of real air is " + Digits.significant(100.0 * Math.abs(off), 2) + " % ");
+      assertThat(air.caution().orElseThrow().text()).startsWith(warning);
+    }
+  }
+
+  @Test
+  void what_is_too_dense_or_too_thin_for_the_model_says_so_in_both_units() {
+    Temperature hot = Temperature.ofCelsius(100.0);
+    AirState held = AirState.of(AbsolutePressure.ofPascals(1.0e7 + 101_325.0), hot);
+    assertThat(held.warnings())
+        .as("a compressibility factor of about 1.02, from memory")
+        .singleElement()
+        .asString()
+        .startsWith("At ")
+        .contains(" % below that of the ideal gas");
+    AirState denser = AirState.of(AbsolutePressure.ofPascals(1.0e7 + 101_326.0), hot);
+    assertThat(denser.warnings()).singleElement().asString().startsWith("Above 100 bar(g), at ");
+    assertThat(denser.warnings(UnitSystem.US))
+        .singleElement()
+        .asString()
+        .startsWith("Above 1450 psig, at ");
+    assertThat(AirState.of(AbsolutePressure.ofPascals(100.0), hot).warnings()).isEmpty();
+    AirState thinner = AirState.of(AbsolutePressure.ofPascals(99.0), hot);
+    assertThat(thinner.warnings())
+        .singleElement()
+        .asString()
+        .startsWith("Below 1 mbar(a), at 99 Pa(a)");
+    assertThat(thinner.caution(UnitSystem.US).orElseThrow().text())
+        .startsWith("Below 0.0145 psia, at ");
   }
 }
