@@ -20,14 +20,14 @@ class NestedSplittersProperties {
     return selection.fold(Selection.Proposals::proposals, Selection.NothingFits::closest);
   }
 
-  @Property(tries = 100)
+  @Property(tries = 40)
   void the_list_is_that_of_every_combination_of_all_lines(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.partsWithSplitters());
     SeveralToolsProperties.check(job(jumble), catalogue);
   }
 
-  @Property(tries = 40)
+  @Property(tries = 16)
   void the_list_is_that_of_every_combination_where_reaches_are_not_known(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.partsWithSplitters());

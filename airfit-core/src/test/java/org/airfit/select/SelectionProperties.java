@@ -36,7 +36,7 @@ class SelectionProperties {
     return proposals.stream().map(SelectionProperties::ids).toList();
   }
 
-  @Property(tries = 200)
+  @Property(tries = 70)
   void the_list_is_that_of_every_combination_built_judged_and_sorted(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.parts());
@@ -54,7 +54,7 @@ class SelectionProperties {
     }
   }
 
-  @Property(tries = 100)
+  @Property(tries = 60)
   void the_list_is_that_of_every_combination_whatever_the_layout(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.parts());
@@ -72,7 +72,7 @@ class SelectionProperties {
     }
   }
 
-  @Property(tries = 150)
+  @Property(tries = 50)
   void the_list_is_that_of_every_combination_where_it_is_not_known_how_far_hoses_must_reach(
       @ForAll long seed) {
     Jumble jumble = new Jumble(seed);

@@ -39,7 +39,7 @@ class SeveralToolsProperties {
     }
   }
 
-  @Property(tries = 150)
+  @Property(tries = 60)
   void the_list_is_that_of_every_combination_of_all_lines(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.partsWithSplitters());
@@ -53,7 +53,7 @@ class SeveralToolsProperties {
     check(jumble.jobSharedWithOthers(), catalogue);
   }
 
-  @Property(tries = 60)
+  @Property(tries = 25)
   void the_list_is_that_of_every_combination_where_reaches_are_not_known(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.partsWithSplitters());
