@@ -278,16 +278,26 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
 
   /** {@return the answer in words, such as "3/8 NPT female to G 1/4 male: through nipple (bore 9 mm)"} */
   public String inWords() {
+    return inWords(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return the answer in words
+   */
+  public String inWords(UnitSystem units) {
     String ends = from.label() + " to " + to.label() + ": ";
     return switch (verdict()) {
       case DIRECT -> ends + "they go straight together";
       case NOT_JOINED ->
         ends + "no chain of up to " + MOST_ADAPTERS + " of these adapters joins them. "
-            + matings.get(0).reason();
+            + matings.get(0).reason(units);
       case THROUGH_ADAPTERS ->
         ends
             + adapters.stream()
-                .map(adapter -> named(adapter, " (bore ", LengthUnit.MILLIMETRE, ")"))
+                .map(adapter -> named(adapter, " (bore ", units.smallLengthUnit(), ")"))
                 .collect(Collectors.joining(", then ", "through ", ""));
     };
   }
@@ -303,7 +313,7 @@ public record Chain<A extends TwoEnded>(End from, End to, List<A> adapters, List
     Working.Builder out = Working.titled(from.label() + " to " + to.label(), units);
     for (int i = 0; i < matings.size(); i++) {
       Mating mating = matings.get(i);
-      out.note(mating.one().label() + " and " + mating.other().label() + ": " + mating.reason()
+      out.note(mating.one().label() + " and " + mating.other().label() + ": " + mating.reason(units)
           + " [" + mating.source() + "]");
       if (i < adapters.size()) {
         out.note(named(adapters.get(i), ", narrowest bore ", unit, ""));

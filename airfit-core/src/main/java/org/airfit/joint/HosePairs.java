@@ -1,11 +1,12 @@
 package org.airfit.joint;
 
 import java.util.Optional;
+import java.util.function.Function;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
-import org.airfit.quantity.LengthUnit;
 import org.airfit.source.Source;
+import org.airfit.working.UnitSystem;
 
 /**
  * A hose on a barb, and a tube in a push-in end.
@@ -36,28 +37,30 @@ final class HosePairs {
   static Pairing of(End.HoseEnd hose, End.Barb barb) {
     HoseBore bore = hose.bore();
     if (bore.equals(barb.bore())) {
-      return holds("The barb is made for this bore.", MADE_FOR);
+      return holds(units -> "The barb is made for this bore.", MADE_FOR);
     }
     Optional<StandardHose> madeFor = StandardHose.calledBy(barb.bore());
     if (madeFor.isPresent()) {
       StandardHose standard = madeFor.get();
       if (StandardHose.calledBy(bore).equals(madeFor)) {
         return holds(
-            "The barb is made for this bore: " + barb.bore().label() + " and " + bore.label()
-                + " are names of one hose. " + limits(barb.bore(), standard) + ".",
+            units -> "The barb is made for this bore: " + barb.bore().label() + " and "
+                + bore.label() + " are names of one hose. "
+                + limits(barb.bore(), standard, units) + ".",
             standard.source());
       }
       if (standard.anyBore().contains(bore.nominal())) {
         return holds(
-            "The barb is made for " + Article.with(barb.bore().toString()) + ". "
-                + limits(barb.bore(), standard) + ", and " + bore.label()
+            units -> "The barb is made for " + Article.with(barb.bore().toString()) + ". "
+                + limits(barb.bore(), standard, units) + ", and " + bore.label()
                 + " lies inside"
                 + (standard.bore(StandardHose.Type.A).orElseThrow().contains(bore.nominal())
                     ? "."
                     : ", as a hose made without a mandrel may have it."),
             standard.source());
       }
-      return differs(barb, hose, limits(barb.bore(), standard) + ": ", standard.source());
+      return differs(
+          barb, hose, units -> limits(barb.bore(), standard, units) + ": i", standard.source());
     }
     boolean near = StandardHose.calledBy(bore)
         .map(standard -> standard.anyBore().contains(barb.bore().nominal()))
@@ -70,26 +73,28 @@ final class HosePairs {
                 + " is made for. Ask its maker, or measure: a barb must be larger than the bore, and the hose"
                 + " stretches over it.",
             Source.standard("ISO 1307:2006, table 1, ten of its sizes"))
-        : differs(barb, hose, "", MADE_FOR);
+        : differs(barb, hose, units -> "I", MADE_FOR);
   }
 
-  private static String limits(HoseBore named, StandardHose standard) {
+  private static String limits(HoseBore named, StandardHose standard, UnitSystem units) {
     return "ISO 1307 lets " + Article.with(named.label()) + " hose measure "
-        + Digits.significant(standard.anyBore().least().millimetres(), 4) + " to "
-        + standard.anyBore().most().format(LengthUnit.MILLIMETRE);
+        + Digits.significant(standard.anyBore().least().in(units.smallLengthUnit()), 4) + " to "
+        + units.saySmall(standard.anyBore().most());
   }
 
-  private static Pairing holds(String why, Source source) {
-    return new Pairing(MatingVerdict.HOLDS_WITH_CLAMP, why + CLAMPED, source);
+  private static Pairing holds(Function<UnitSystem, String> why, Source source) {
+    return new Pairing(MatingVerdict.HOLDS_WITH_CLAMP, units -> why.apply(units) + CLAMPED, source);
   }
 
-  private static Pairing differs(End.Barb barb, End.HoseEnd hose, String limits, Source source) {
+  /** With the limits of the standard and the first letter of what follows them. */
+  private static Pairing differs(
+      End.Barb barb, End.HoseEnd hose, Function<UnitSystem, String> limits, Source source) {
     boolean loose = hose.bore().compareTo(barb.bore()) > 0;
     return new Pairing(
         MatingVerdict.DOES_NOT_FIT,
-        "The barb is made for " + Article.with(barb.bore().toString()) + ", the hose has "
-            + Article.with(hose.bore().toString()) + ". " + limits
-            + (limits.isEmpty() ? "I" : "i")
+        units -> "The barb is made for " + Article.with(barb.bore().toString())
+            + ", the hose has "
+            + Article.with(hose.bore().toString()) + ". " + limits.apply(units)
             + (loose ? "t would sit loose." : "t would not go on, or split."),
         source);
   }
@@ -103,23 +108,20 @@ final class HosePairs {
           "The push-in end is made for this tube: the grip holds it, a ring seals on its outside.",
           Source.commonPractice("a push-in end takes the tube of its name"));
     }
-    String measured = "The tube measures " + inMillimetres(outside) + ", the grip is made for "
-        + inMillimetres(grip.outside()) + ": ";
+    Function<UnitSystem, String> measured = units -> "The tube measures " + units.saySmall(outside)
+        + ", the grip is made for " + units.saySmall(grip.outside()) + ": ";
     if (Math.abs(larger) < NEAR_TUBE) {
       return new Pairing(
           MatingVerdict.NOT_JUDGED,
-          measured
+          units -> measured.apply(units)
               + "it may go in and seem to hold. The tolerances of tube and grip were not seen: ask the maker, and"
               + " do not accept it without.",
           TUBES);
     }
     return new Pairing(
         MatingVerdict.DOES_NOT_FIT,
-        measured + (larger > 0.0 ? "it does not enter." : "it sits loose, leaks or blows out."),
+        units -> measured.apply(units)
+            + (larger > 0.0 ? "it does not enter." : "it sits loose, leaks or blows out."),
         TUBES);
-  }
-
-  private static String inMillimetres(Length length) {
-    return length.format(LengthUnit.MILLIMETRE);
   }
 }

@@ -128,7 +128,18 @@ public final class Mating implements Worked {
 
   /** {@return why, in plain sentences; where the joint is not sound, also what goes between the ends} */
   public String reason() {
-    return verdict().isSound() ? pairing.reason() : pairing.reason() + " " + betweenInWords();
+    return reason(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return why, and where the joint is not sound what goes between the ends
+   */
+  public String reason(UnitSystem units) {
+    String reason = pairing.reason(units);
+    return verdict().isSound() ? reason : reason + " " + betweenInWords();
   }
 
   /**
@@ -335,7 +346,7 @@ public final class Mating implements Worked {
   @Override
   public Working working(UnitSystem units) {
     Working.Builder out = Working.titled(one.label() + " and " + other.label(), units)
-        .answer(verdict().label() + ". " + reason() + " [" + source() + "]");
+        .answer(verdict().label() + ". " + reason(units) + " [" + source() + "]");
     mismatch().ifPresent(mismatch -> out.include(mismatch.working(units)));
     engagement().ifPresent(engagement -> {
       threaded(Gender.MALE)
@@ -349,7 +360,17 @@ public final class Mating implements Worked {
 
   /** {@return the answer in one line, such as "G 1/2 male into G 1/2 female: seals on a face, …"} */
   public String inWords() {
-    return one.label() + " and " + other.label() + ": " + verdict().label() + ". " + reason();
+    return inWords(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return the answer in one line
+   */
+  public String inWords(UnitSystem units) {
+    return one.label() + " and " + other.label() + ": " + verdict().label() + ". " + reason(units);
   }
 
   /** Equal for equal ends named in the same order. */

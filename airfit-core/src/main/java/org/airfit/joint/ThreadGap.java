@@ -3,13 +3,13 @@ package org.airfit.joint;
 import java.util.Optional;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
-import org.airfit.quantity.LengthUnit;
 import org.airfit.source.Source;
 import org.airfit.thread.ForeignThread;
 import org.airfit.thread.Gender;
 import org.airfit.thread.Limits;
 import org.airfit.thread.NamedThread;
 import org.airfit.thread.ThreadDesignation;
+import org.airfit.working.UnitSystem;
 
 /**
  * How far a male thread goes into a female one that is not its own, by what both measure at the mouth.
@@ -76,27 +76,34 @@ record ThreadGap(Limits crest, Limits bore, Length root, Length malePitch, Lengt
   }
 
   Pairing pairing(String male, String female, Source source) {
-    String measured = male + " measures " + inMillimetres(crest) + " over the crests, " + female
-        + " is " + inMillimetres(bore) + " wide inside and "
-        + root.format(LengthUnit.MILLIMETRE) + " at the roots: ";
-    String end = switch (verdict()) {
-      case DOES_NOT_FIT ->
-        crest.least().compareTo(root) > 0 ? "it does not enter." : "it drops in without catching.";
-      case NOT_TO_BE_RELIED_ON ->
-        "with one pitch it runs in and may look right, but they are threads of two names and nothing seals.";
-      default ->
-        "it catches, then jams or strips, because the pitches are "
-            + malePitch.format(LengthUnit.MILLIMETRE) + " and "
-            + femalePitch.format(LengthUnit.MILLIMETRE) + ".";
-    };
-    return new Pairing(verdict(), "The threads differ. " + measured + end, source);
+    return new Pairing(
+        verdict(), units -> "The threads differ. " + measured(male, female, units), source);
   }
 
-  private static String inMillimetres(Limits limits) {
-    String most = limits.most().format(LengthUnit.MILLIMETRE);
+  private String measured(String male, String female, UnitSystem units) {
+    String measured = male + " measures " + said(crest, units) + " over the crests, " + female
+        + " is " + said(bore, units) + " wide inside and " + units.saySmall(root)
+        + " at the roots: ";
+    return measured
+        + switch (verdict()) {
+          case DOES_NOT_FIT ->
+            crest.least().compareTo(root) > 0
+                ? "it does not enter."
+                : "it drops in without catching.";
+          case NOT_TO_BE_RELIED_ON ->
+            "with one pitch it runs in and may look right, but they are threads of two names and nothing seals.";
+          default ->
+            "it catches, then jams or strips, because the pitches are "
+                + units.saySmall(malePitch) + " and "
+                + units.saySmall(femalePitch) + ".";
+        };
+  }
+
+  private static String said(Limits limits, UnitSystem units) {
+    String most = units.saySmall(limits.most());
     return limits.least().equals(limits.most())
         ? most
-        : Digits.significant(limits.least().millimetres(), 4) + " to " + most;
+        : Digits.significant(limits.least().in(units.smallLengthUnit()), 4) + " to " + most;
   }
 
   /** Threads per inch, to the digits that tell threads apart. */

@@ -209,13 +209,24 @@ public record ThreadMismatch(PipeThread male, PipeThread female) implements Work
 
   /** {@return what becomes of the attempt, in plain words} */
   public String inWords() {
+    return inWords(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return what becomes of the attempt, in plain words
+   */
+  public String inWords(UnitSystem units) {
     return switch (verdict()) {
       case DOES_NOT_FIT ->
         "It does not start: at basic size the male is "
             + (pitchClearance().millimetres() < 0.0
                 ? "too large on the flanks"
                 : "too large over the crests")
-            + " by " + Digits.fixed(-lacking(), 2) + " mm" + ".";
+            + " by " + Digits.fixed(lacking().in(units.smallLengthUnit()), units.either(2, 3))
+            + units.either(" mm.", " in.");
       case STARTS_AND_JAMS ->
         turns().orElse(0.0) > 0.0
             ? "It starts, and jams after " + counted(turns()) + " turns."
@@ -232,10 +243,8 @@ public record ThreadMismatch(PipeThread male, PipeThread female) implements Work
     };
   }
 
-  private double lacking() {
-    return pitchClearance().millimetres() < 0.0
-        ? pitchClearance().millimetres()
-        : Math.min(crestClearance().millimetres(), rootClearance().millimetres());
+  private Length lacking() {
+    return (pitchClearance().isNegative() ? pitchClearance() : tightest()).magnitude();
   }
 
   private static String counted(OptionalDouble turns) {
@@ -269,7 +278,7 @@ public record ThreadMismatch(PipeThread male, PipeThread female) implements Work
       limits(out, answers, tightest, source);
     }
     return out.answer(answers.toArray(new Symbol[0]))
-        .note(inWords() + " It is never relied on to seal.")
+        .note(inWords(units) + " It is never relied on to seal.")
         .build();
   }
 

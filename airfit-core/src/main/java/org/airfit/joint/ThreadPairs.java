@@ -4,11 +4,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.quantity.Length;
-import org.airfit.quantity.LengthUnit;
 import org.airfit.source.Source;
 import org.airfit.thread.Gender;
 import org.airfit.thread.PipeThread;
 import org.airfit.thread.ThreadFamily;
+import org.airfit.working.UnitSystem;
 
 /** What the standards, or the geometry, say of two threads. */
 final class ThreadPairs {
@@ -216,13 +216,13 @@ final class ThreadPairs {
 
   private static Pairing sizesDiffer(End.Threaded male, End.Threaded female) {
     boolean larger = male.size().compareTo(female.size()) > 0;
-    String measured = male.thread()
-        .geometry()
-        .flatMap(m -> female.thread().geometry().map(f -> measured(m, f)))
-        .orElse("");
     return new Pairing(
         MatingVerdict.DOES_NOT_FIT,
-        "The sizes differ: male " + male.size() + ", female " + female.size() + measured
+        units -> "The sizes differ: male " + male.size() + ", female " + female.size()
+            + male.thread()
+                .geometry()
+                .flatMap(m -> female.thread().geometry().map(f -> measured(m, f, units)))
+                .orElse("")
             + ", so it " + (larger ? "does not enter" : "drops in without catching")
             + (isOfOneForm(male, female)
                 ? "."
@@ -231,11 +231,11 @@ final class ThreadPairs {
         male.family().source());
   }
 
-  private static String measured(PipeThread male, PipeThread female) {
+  private static String measured(PipeThread male, PipeThread female, UnitSystem units) {
     Length end = Length.ofMetres(0.0);
-    return " (" + male.section(Gender.MALE, end).major().format(LengthUnit.MILLIMETRE)
+    return " (" + units.saySmall(male.section(Gender.MALE, end).major())
         + " over the crests into a bore of "
-        + female.section(Gender.FEMALE, end).minor().format(LengthUnit.MILLIMETRE) + ")";
+        + units.saySmall(female.section(Gender.FEMALE, end).minor()) + ")";
   }
 
   private static Pairing mixedForms(End.Threaded male, End.Threaded female) {
@@ -243,7 +243,8 @@ final class ThreadPairs {
     String why =
         " 60° flats against 55° rounds leave a spiral path open, and under pressure the parts can separate.";
     return mismatch(male, female)
-        .map(mismatch -> new Pairing(mismatch.verdict(), mismatch.inWords() + why, source))
+        .map(mismatch ->
+            new Pairing(mismatch.verdict(), units -> mismatch.inWords(units) + why, source))
         .orElseGet(() -> new Pairing(
             MatingVerdict.NOT_TO_BE_RELIED_ON,
             "How far it goes was not worked out." + why,

@@ -77,7 +77,7 @@ final class BillJoints {
       if (lacking.isEmpty() && !joint.isSound()) {
         questions.add("What goes between " + joint.upstream().label() + " and "
             + joint.downstream().label() + " (" + joint.where() + ")? "
-            + joint.matings().get(0).reason());
+            + joint.matings().get(0).reason(units));
       }
       for (StandardAdapter adapter : lacking) {
         where.computeIfAbsent(adapter, any -> new LinkedHashSet<>()).add(joint.where());

@@ -11,6 +11,7 @@ import org.airfit.joint.ChainVerdict;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
 import org.airfit.safety.Caution;
+import org.airfit.working.UnitSystem;
 
 /**
  * Two ends that must be joined, and the adapters that join them soundly, at most three: those with which the whole
@@ -124,8 +125,18 @@ public final class Joint {
 
   /** {@return what meets what, in words; where nothing joins them, also which standard adapters would} */
   public String inWords() {
+    return inWords(UnitSystem.SI);
+  }
+
+  /**
+   * Tells the same with the numbers in other units.
+   *
+   * @param units the units
+   * @return what meets what, in words
+   */
+  public String inWords(UnitSystem units) {
     if (!isSound()) {
-      String reason = matings().get(0).reason();
+      String reason = matings().get(0).reason(units);
       return where + ": " + upstream().label() + " and " + downstream().label()
           + " are not joined. " + standards() + reason.substring(0, reason.length() - 1);
     }

@@ -108,9 +108,11 @@ final class RuleSentences {
 
   static RuleAnswer ends(Assembly a, UnitSystem units) {
     if (!a.joints().stream().allMatch(Joint::isSound)) {
-      return RuleAnswer.unmet(notJoined(a));
+      return RuleAnswer.unmet(notJoined(a, units));
     }
-    String joints = ByLine.joined(a, a.joints().stream().map(Joint::inWords).toList(), "; ") + ".";
+    String joints =
+        ByLine.joined(a, a.joints().stream().map(joint -> joint.inWords(units)).toList(), "; ")
+            + ".";
     return a.joints().stream().anyMatch(Joint::isForLowPressure)
         ? RuleAnswer.open(joints
             + " A straight coupling thread is meant for low pressure: ask its maker for a rating for "
@@ -119,12 +121,12 @@ final class RuleSentences {
   }
 
   /** What does not join, with the line it is in; what joins beside it needs no word. */
-  private static String notJoined(Assembly a) {
+  private static String notJoined(Assembly a, UnitSystem units) {
     return ByLine.joined(
             a,
             a.joints().stream()
                 .filter(joint -> !joint.isSound())
-                .map(Joint::inWords)
+                .map(joint -> joint.inWords(units))
                 .toList(),
             "; ")
         + ".";

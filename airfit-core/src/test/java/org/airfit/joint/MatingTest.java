@@ -2,10 +2,13 @@ package org.airfit.joint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.airfit.Pencil;
 import org.airfit.Rows;
@@ -322,6 +325,49 @@ class MatingTest {
     assertThat(mating("1/4 NPTF male", "1/2 NPTF female").reason())
         .as("no table of it was seen")
         .startsWith("The sizes differ: male 1/4, female 1/2, so it drops in without catching. ");
+  }
+
+  /** The same lengths in millimetres and in inches, each to four digits or to its last decimal. */
+  @ParameterizedTest
+  @CsvSource({
+    "1/2 NPT male, 1/4 NPT female, 2", // two sizes
+    "1/8 NPT male, G 1/8 female, 1", // two standards: too large by so much
+    "M14x1.5 male with O-ring, 1/4 NPT female, 3", // a thread that is foreign to pipes
+    "1/4 in tube, 6 mm push-in, 2"
+  })
+  void lengths_of_a_reason_are_in_the_units_asked_for(String one, String other, int lengths) {
+    Mating mating = mating(one, other);
+    List<Double> millimetres = lengths(mating.reason(), "mm");
+    List<Double> inches = lengths(mating.reason(UnitSystem.US), "in");
+    assertThat(millimetres).hasSizeGreaterThanOrEqualTo(lengths);
+    assertThat(inches).as(mating.reason(UnitSystem.US)).hasSameSizeAs(millimetres);
+    for (int i = 0; i < inches.size(); i++) {
+      assertThat(25.4 * inches.get(i)).isCloseTo(millimetres.get(i), within(0.02));
+    }
+    assertThat(mating.inWords(UnitSystem.US)).endsWith(mating.reason(UnitSystem.US));
+    assertThat(mating.working(UnitSystem.US).toText()).doesNotContain(" mm over");
+  }
+
+  /** ISO 1307 lets it measure 8.7 to 10.3 mm: by hand 8.7/25.4 = 0.34252 and 10.3/25.4 = 0.40551 in. */
+  @Test
+  void the_limits_of_a_hose_are_in_the_units_asked_for() {
+    assertThat(mating("3/8 in barb", "8 mm hose").reason(UnitSystem.US))
+        .contains("lets a 3/8 in hose measure 0.3425 to 0.4055 in: it would");
+  }
+
+  /** The numbers in front of a unit. */
+  private static List<Double> lengths(String reason, String unit) {
+    List<Double> lengths = new ArrayList<>();
+    Matcher matcher = Pattern.compile(
+            "([0-9.]+) (?:to ([0-9.]+) )?" + unit + "\\b(?! (?:hose|barb|tube|push-in))")
+        .matcher(reason);
+    while (matcher.find()) {
+      lengths.add(Double.valueOf(matcher.group(1)));
+      if (matcher.group(2) != null) {
+        lengths.add(Double.valueOf(matcher.group(2)));
+      }
+    }
+    return lengths;
   }
 
   @Test
