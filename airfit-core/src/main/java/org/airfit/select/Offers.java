@@ -196,6 +196,7 @@ public final class Offers {
     private final Requirement job;
     private final Catalogue catalogue;
     private final @Nullable PlantYear year;
+    private @Nullable PartSearch first;
     private final List<Remark> remarks = new ArrayList<>();
     private final Map<Offer.Aim, OfferCandidate> best = new LinkedHashMap<>();
     private final Map<Proposal, OfferCandidate> looked = new LinkedHashMap<>();
@@ -316,7 +317,9 @@ public final class Offers {
 
     /** Looks at the cheapest that leave so much at the tools at least; none where a kind of part is missing. */
     private List<Proposal> look(Optional<GaugePressure> needed, int most) {
-      PartSearch search = new PartSearch(needed.map(job::needing).orElse(job), catalogue, most);
+      PartSearch judged = first == null ? new PartSearch(job, catalogue, most) : first;
+      first = judged;
+      PartSearch search = judged.needing(needed.map(job::needing).orElse(job), most);
       List<Proposal> listed = search.missing().isEmpty() ? search.fitting() : List.of();
       listed.forEach(each -> looked.computeIfAbsent(
           as(job, each), proposal -> OfferCandidate.of(proposal, catalogue, year)));

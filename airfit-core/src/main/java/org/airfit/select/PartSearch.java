@@ -43,11 +43,25 @@ final class PartSearch {
   private long looked;
 
   PartSearch(Requirement job, Catalogue catalogue, int most) {
+    this(job, new Stock(job, catalogue, most), most);
+  }
+
+  private PartSearch(Requirement job, Stock stock, int most) {
     this.air = new SearchAir(job, Known.AT_WORST);
     this.airAtBest = new SearchAir(job, Known.AT_BEST);
-    this.stock = new Stock(job, catalogue, most);
+    this.stock = stock;
     this.most = most;
     this.isOfSeveralTools = job.isOfSeveralTools();
+  }
+
+  /**
+   * {@return a search among the same parts for the same job but for what its tools need}
+   *
+   * @param job the job with another pressure at its tools
+   * @param most how many are listed
+   */
+  PartSearch needing(Requirement job, int most) {
+    return new PartSearch(job, stock.needing(job, most), most);
   }
 
   /** {@return the kinds of part that the catalogue lacks, in words; empty where there is something to combine} */

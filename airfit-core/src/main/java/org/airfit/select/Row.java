@@ -52,6 +52,11 @@ final class Row {
         Front.ofCandidates(candidates.stream().filter(Candidate::isSuited).toList(), most));
   }
 
+  /** The same candidates where another number of proposals is listed. */
+  Row listing(int other) {
+    return other == most ? this : new Row(place, candidates, other);
+  }
+
   /** The position. */
   Position place() {
     return place;

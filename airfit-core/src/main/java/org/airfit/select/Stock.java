@@ -27,19 +27,20 @@ final class Stock {
   private final Requirement job;
   private final List<Stretch> stretches;
   private final Map<String, String> ties;
-  private final EndNumbers ends = new EndNumbers();
+  private final EndNumbers ends;
   private final List<Row> inRow = new ArrayList<>();
   private final List<Leg> legs = new ArrayList<>();
   private final List<List<Candidate>> adapters = new ArrayList<>();
   private @Nullable Row lastPlug;
   private boolean isMating = true;
-  private boolean isExact;
+  private boolean arePartsKnown = true;
+  private final boolean isExact;
 
   Stock(Requirement job, Catalogue catalogue, int most) {
     this.job = job;
-    this.isExact = job.isExact();
     this.stretches = job.layout().stretches();
     this.ties = ties(job.layout());
+    this.ends = new EndNumbers();
     Set<String> mating = Set.of();
     List<Position> positions = Position.of(job);
     Map<String, Set<String>> matingOf = matingOf(positions, job, catalogue);
@@ -48,9 +49,7 @@ final class Stock {
         mating = matingOf.getOrDefault(position.name(), Set.of());
         isMating &= !mating.isEmpty();
       }
-      Row row = new Row(position, candidates(position, parts(position, catalogue), mating), most);
-      inRow.add(row);
-      lastPlug = position.isPlug() ? row : lastPlug;
+      addRow(new Row(position, candidates(position, parts(position, catalogue), mating), most));
     }
     addLegs();
     for (Stretch stretch : stretches) {
@@ -59,6 +58,36 @@ final class Stock {
           catalogue.all(Part.Adapter.class),
           Set.of()));
     }
+    this.isExact = arePartsKnown && job.isExact();
+  }
+
+  private Stock(Requirement job, Stock judged, int most) {
+    this.job = job;
+    this.stretches = job.layout().stretches();
+    this.ties = judged.ties;
+    this.ends = judged.ends;
+    this.isMating = judged.isMating;
+    this.arePartsKnown = judged.arePartsKnown;
+    judged.inRow.forEach(row -> addRow(row.listing(most)));
+    addLegs();
+    adapters.addAll(judged.adapters);
+    this.isExact = arePartsKnown && job.isExact();
+  }
+
+  /**
+   * The same parts for the same job but for what its tools need: no part is judged by that, so that none is judged
+   * again.
+   *
+   * @param other the job with another pressure at its tools
+   * @param most how many are listed
+   */
+  Stock needing(Requirement other, int most) {
+    return new Stock(other, this, most);
+  }
+
+  private void addRow(Row row) {
+    inRow.add(row);
+    lastPlug = row.place().isPlug() ? row : lastPlug;
   }
 
   private void addLegs() {
@@ -236,7 +265,7 @@ final class Stock {
           isPartKnown,
           worst,
           isKnown ? worst : position.element(part, atmosphere, Known.AT_BEST)));
-      isExact &= isKnown;
+      arePartsKnown &= isKnown;
     }
     return candidates;
   }

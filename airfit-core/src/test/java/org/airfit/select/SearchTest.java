@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.function.Function;
+import org.airfit.quantity.GaugePressure;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -76,6 +77,27 @@ class SearchTest {
   @Test
   void jobs_shared_with_others() {
     check(8, Jumble::jobSharedWithOthers, Jumble::partsWithSplitters);
+  }
+
+  /** Parts that were judged once are the same for tools that need more: as if all were judged again. */
+  @Test
+  void what_was_judged_serves_a_tool_that_needs_more() {
+    int found = 0;
+    for (long seed = 1L; seed <= 40L; seed++) {
+      Jumble jumble = new Jumble(seed);
+      boolean isSplit = seed % 2L == 0L;
+      Catalogue catalogue =
+          Catalogue.of(isSplit ? jumble.partsWithSplitters() : jumble.parts());
+      Requirement job = isSplit ? jumble.jobOfSeveralTools() : jumble.jobOfAnyLayout();
+      Requirement more = job.needing(
+          GaugePressure.ofPascals(job.leastRange().most().pascals() + 1.0e3));
+      List<Proposal> again = new PartSearch(more, catalogue, 8).fitting();
+      assertThat(new PartSearch(job, catalogue, 20).needing(more, 8).fitting())
+          .as("seed %d", seed)
+          .isEqualTo(again);
+      found += again.size();
+    }
+    assertThat(found).isGreaterThan(20);
   }
 
   /** In this job a hose of the first line may be too short, which nobody asks any more as one of the second line is. */
