@@ -2,6 +2,7 @@ package org.airfit.select;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,7 +47,7 @@ final class BillExtras {
 
   List<BillLine> lines() {
     List<BillLine> lines = new ArrayList<>(restraints());
-    fuse().ifPresent(lines::add);
+    lines.addAll(fuses());
     drain().ifPresent(lines::add);
     lines.addAll(caps());
     hooks().ifPresent(lines::add);
@@ -155,33 +156,59 @@ final class BillExtras {
             source));
   }
 
-  /** What the safety rules of the job ask for at the source of a large hose, unless one stands in the line. */
-  private Optional<BillLine> fuse() {
-    boolean isThere = a.placed().stream()
-        .anyMatch(each ->
-            each.part() instanceof Part.Device device && device.kind() == DeviceKind.HOSE_FUSE);
-    Optional<Length> bore = a.hoses().stream()
-        .map(hose -> ((Part.Hose) hose.part()).widestBore())
-        .max(Comparator.naturalOrder());
-    if (isThere || bore.isEmpty()) {
+  /**
+   * What the safety rules of the job ask for at the source of a large hose, or of the line it is in, for every hose that
+   * has none in front of it; one serves all that follow.
+   */
+  private List<BillLine> fuses() {
+    Map<Integer, Boolean> isGuarded = new HashMap<>();
+    Map<String, BillLine> lines = new LinkedHashMap<>();
+    for (Stretch stretch : a.stretches()) {
+      int line = stretch.line();
+      boolean guarded = isGuarded.getOrDefault(stretch.before(), false);
+      for (Placed placed : a.placed()) {
+        if (placed.position().line() != line) {
+          continue;
+        }
+        Optional<Ruling> asked = guarded ? Optional.empty() : fuseAsked(placed.part());
+        if (asked.isPresent()) {
+          BillLine fuse = fuse(stretch, asked.get());
+          lines.merge(
+              fuse.name(),
+              fuse,
+              (one, other) -> BillJoints.together(List.of(one, other)).get(0));
+        }
+        guarded |= asked.isPresent() || isFuse(placed.part());
+      }
+      isGuarded.put(line, guarded);
+    }
+    return List.copyOf(lines.values());
+  }
+
+  private static boolean isFuse(Part part) {
+    return part instanceof Part.Device device && device.kind() == DeviceKind.HOSE_FUSE;
+  }
+
+  /** The safety rule that asks for one in front of a part, if that is a hose and large. */
+  private Optional<Ruling> fuseAsked(Part part) {
+    if (!(part instanceof Part.Hose hose)) {
       return Optional.empty();
     }
     return a
         .requirement()
         .rules()
-        .rulings(JobSituation.of(a.requirement()).toolOnHose(bore.get()).build())
+        .rulings(JobSituation.of(a.requirement()).toolOnHose(hose.widestBore()).build())
         .stream()
         .filter(ruling -> ruling.judgement() == Judgement.REQUIRED
             && ruling.rule().quantity().filter(HOSE_BORE::equals).isPresent())
-        .findFirst()
-        .map(BillExtras::fuse);
+        .findFirst();
   }
 
-  private static BillLine fuse(Ruling ruling) {
+  private static BillLine fuse(Stretch stretch, Ruling ruling) {
     return BillLine.lacking(
         BillLine.Kind.HOSE_FUSE,
-        "hose fuse at the source",
-        1,
+        "hose fuse at the " + (stretch.line() == Stretch.SHARED ? "source" : "splitter"),
+        stretch.count(),
         ruling.rule().demand() + " Put it into the line, so that its pressure loss is reckoned",
         ruling.rule().source());
   }

@@ -30,6 +30,7 @@ import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Unit;
 import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.run.Run;
+import org.airfit.source.Basis;
 import org.airfit.working.UnitSystem;
 
 /**
@@ -374,31 +375,44 @@ final class Doubts {
         !UntoldDroop.isUntold(range));
   }
 
+  /**
+   * Where a rating leaves C and b open together, each b has a C of its own, and the ends of the range are bounds that
+   * need not be a part. A C that is told settles it then if it does so with any b, of which the least passes least.
+   */
   private void capacity(String name, CapacityRange range, Function<FlowCapacity, Run> with) {
     FlowCoefficients worst = range.least().figures();
     FlowCoefficients best = range.most().figures();
+    boolean isTold = range.assumption().basis() != Basis.COMMON_PRACTICE;
+    boolean isRatioOpen = worst.criticalPressureRatio() != best.criticalPressureRatio();
+    boolean isConductanceOpen = !worst.conductance().equals(best.conductance());
+    double ratio = isRatioOpen ? CapacityRange.LEAST_B : worst.criticalPressureRatio();
     add(
-        "conductance C of " + name,
+        "conductance C of " + name + (isRatioOpen ? ", with any b" : ""),
         worst.conductance().cubicMetresPerSecondPascal(),
         best.conductance().cubicMetresPerSecondPascal(),
-        value -> with.apply(FlowCapacity.of(new FlowCoefficients(
-                conductance(value),
-                worst.criticalPressureRatio(),
-                worst.subsonicIndex(),
-                worst.crackingPressure())))
-            .arriving(job.demand()),
+        value -> arriving(with, worst, conductance(value), ratio),
         value -> Shown.of(
             conductance(value),
             ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR,
-            ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR));
-    add(
-        "critical pressure ratio b of " + name,
-        worst.criticalPressureRatio(),
-        best.criticalPressureRatio(),
-        value -> with.apply(FlowCapacity.of(new FlowCoefficients(
-                worst.conductance(), value, worst.subsonicIndex(), worst.crackingPressure())))
-            .arriving(job.demand()),
-        Shown::ofRatio);
+            ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR),
+        isTold);
+    if (!isConductanceOpen) {
+      add(
+          "critical pressure ratio b of " + name,
+          worst.criticalPressureRatio(),
+          best.criticalPressureRatio(),
+          value -> arriving(with, worst, worst.conductance(), value),
+          Shown::ofRatio,
+          isTold);
+    }
+  }
+
+  /** What arrives through a part of other figures. */
+  private Optional<GaugePressure> arriving(
+      Function<FlowCapacity, Run> with, FlowCoefficients other, SonicConductance c, double b) {
+    return with.apply(FlowCapacity.of(
+            new FlowCoefficients(c, b, other.subsonicIndex(), other.crackingPressure())))
+        .arriving(job.demand());
   }
 
   private static SonicConductance conductance(double cubicMetresPerSecondPascal) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import org.airfit.air.AirState;
@@ -22,6 +23,7 @@ import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
 import org.airfit.source.Source;
 import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
@@ -255,6 +257,55 @@ class DoubtsOfEveryKindTest {
         needed -> run(needed, needed, socket(WIDE), hose(USUAL, USUAL), filter(3.0, 6.0)));
   }
 
+  /**
+   * A rating tells one flow at one drop, and leaves C and b open together. Two parts of one C and two b pass different
+   * flows: the C that is told to be enough is so with every b, and a little less is not with b 0.
+   */
+  @Test
+  void a_conductance_that_is_told_to_be_enough_is_so_with_any_b() {
+    CapacityRange rated = CapacityRange.ofRatedFlow(
+        FreeAirFlow.ofAnrLitresPerSecond(6.0),
+        GaugePressure.ofBar(7.0).absolute(Shelf.ATMOSPHERE),
+        PressureDrop.ofBar(0.1),
+        Temperature.ofCelsius(20.0));
+    double worst = bar(through(1.0, CapacityRange.exactly(rated.least())));
+    double best = bar(through(
+        1.0,
+        CapacityRange.exactly(capacity(
+            rated.most().conductance().cubicDecimetresPerSecondBar(), CapacityRange.LEAST_B))));
+    assertThat(best).isGreaterThan(worst);
+    double needed = worst + 0.6 * (best - worst);
+    Proposal open = through(needed, rated);
+    assertThat(open.doubts()).hasSize(1);
+    Doubt doubt = open.doubts().get(0);
+    assertThat(doubt.what()).isEqualTo("conductance C of part filter, with any b");
+    assertThat(doubt.knownBy(UnitSystem.SI)).startsWith("nobody told it: ");
+    String told = doubt.enoughIf(UnitSystem.SI).orElseThrow();
+    double enough = Double.parseDouble(told.substring("at least ".length(), told.indexOf(" dm³")));
+    for (double b = 0.0; b <= 0.528; b += 0.066) {
+      assertThat(bar(through(1.0, range(enough, enough, b, b))))
+          .as("b %s", b)
+          .isGreaterThanOrEqualTo(needed - 1.0e-9);
+    }
+    assertThat(bar(through(1.0, range(enough - 0.02, enough - 0.02, 0.0, 0.0)))).isLessThan(needed);
+  }
+
+  private static Proposal through(double neededBar, CapacityRange filter) {
+    return run(
+        neededBar,
+        neededBar,
+        socket(WIDE),
+        hose(USUAL, USUAL),
+        Slot.inLine(
+            "wall",
+            new Part.Device(
+                Shelf.steel("filter"),
+                DeviceKind.FILTER,
+                filter,
+                End.parse(FEMALE),
+                End.parse(MALE))));
+  }
+
   private static Slot regulator(double c, double mostC) {
     return Slot.regulator("wall", GaugePressure.ofBar(6.9))
         .with(new Part.Regulator(
@@ -291,6 +342,38 @@ class DoubtsOfEveryKindTest {
         bar -> run(1.0, 1.0, socket(WIDE), hose(USUAL, USUAL), set(bar, bar)),
         6.3,
         needed -> run(needed, needed, socket(WIDE), hose(USUAL, USUAL), set(6.0, 6.6)));
+  }
+
+  private static Slot drooping(Range<GaugePressure> set, double leastBar, double mostBar) {
+    return ((Slot.Regulated) Slot.regulator("wall", GaugePressure.ofBar(6.9))
+            .with(new Part.Regulator(
+                Shelf.steel("regulator"),
+                RegulatorKind.REGULATOR,
+                range(6.0, 6.0, 0.3, 0.3),
+                new Range<>(PressureDrop.ofBar(leastBar), PressureDrop.ofBar(mostBar)),
+                Optional.of(FreeAirFlow.ofAnrLitresPerSecond(10.0)),
+                End.parse(FEMALE),
+                End.parse(MALE))))
+        .withSetRange(set);
+  }
+
+  /** Where the setting is not known either, the droop that is told to be enough is so at the lowest setting. */
+  @Test
+  void a_droop_that_is_told_to_be_enough_is_so_at_the_lowest_setting() {
+    Range<GaugePressure> set = new Range<>(GaugePressure.ofBar(6.4), GaugePressure.ofBar(6.9));
+    Range<GaugePressure> lowest = Range.exactly(GaugePressure.ofBar(6.4));
+    double needed =
+        bar(run(1.0, 1.0, socket(WIDE), hose(USUAL, USUAL), drooping(lowest, 0.2, 0.2)));
+    Doubt doubt =
+        run(needed, needed, socket(WIDE), hose(USUAL, USUAL), drooping(set, 0.0, 0.8))
+            .doubts()
+            .stream()
+            .filter(each -> each.what().equals("droop of part regulator"))
+            .findFirst()
+            .orElseThrow();
+    String told = doubt.enoughIf(UnitSystem.SI).orElseThrow();
+    assertThat(Double.parseDouble(told.substring("at most ".length(), told.indexOf(" bar"))))
+        .isBetween(0.198, 0.2);
   }
 
   private static Requirement.Builder suppliedAt(double bar, Requirement.Builder job) {

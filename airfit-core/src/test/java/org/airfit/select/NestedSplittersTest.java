@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -340,5 +341,48 @@ class NestedSplittersTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Layout.of(List.of(first), List.of(bench.alike(2))))
         .withMessageContaining("coupling of which at the pin has the profile");
+  }
+
+  private static final Slot.InLine FUSE = Slot.inLine(
+      "fuse",
+      new Part.Device(Shelf.steel("fuse"), DeviceKind.HOSE_FUSE, capacity(18.0), FEMALE, MALE));
+
+  private static List<String> fuses(Slot[] shared, Slot... toGrinder) {
+    ToolLine bench = ToolLine.toSplitter(
+        List.of(TRUNK, BENCH), List.of(line("sander", 3.0).alike(2), line("ratchet", 2.0)));
+    ToolLine grinder = ToolLine.to(
+        "grinder",
+        FreeAirFlow.ofAnrLitresPerSecond(5.0),
+        GaugePressure.ofBar(4.0),
+        FEMALE,
+        List.of(toGrinder));
+    List<Slot> front = new ArrayList<>(List.of(shared));
+    front.add(Slot.splitter("manifold").with(manifold("large", 4, 18.0)));
+    Proposal best =
+        best(job(Layout.of(front, List.of(bench.alike(2), grinder))).build(), hose("wide", 19.0));
+    return BillOfMaterials.of(best, Catalogue.of(List.of(), List.of()))
+        .lines(BillLine.Kind.HOSE_FUSE)
+        .stream()
+        .map(fuse -> fuse.quantity() + " x " + fuse.name())
+        .toList();
+  }
+
+  /**
+   * By hand: 29 CFR 1926.302(b)(7) wants a device at the source of supply or of the branch line. Two benches and a
+   * grinder hang on hoses of 19 mm; the one in front of a trunk serves the hoses behind it.
+   */
+  @Test
+  void every_large_hose_has_a_fuse_in_front_of_it() {
+    Slot.Hose toGrinder = Slot.hose("hose to grinder", Length.ofMetres(8.0));
+    Slot[] nothing = {};
+    assertThat(fuses(nothing, toGrinder)).containsExactly("3 x hose fuse at the splitter");
+    assertThat(fuses(nothing, FUSE, toGrinder)).containsExactly("2 x hose fuse at the splitter");
+    assertThat(fuses(nothing, toGrinder, FUSE))
+        .as("behind the hose it shuts nothing off")
+        .containsExactly("3 x hose fuse at the splitter");
+    assertThat(fuses(new Slot[] {FUSE}, toGrinder)).isEmpty();
+    assertThat(fuses(new Slot[] {Slot.hose("main", Length.ofMetres(9.0))}, toGrinder))
+        .as("one at the source serves all that follow")
+        .containsExactly("1 x hose fuse at the source");
   }
 }

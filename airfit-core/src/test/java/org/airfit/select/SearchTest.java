@@ -86,11 +86,10 @@ class SearchTest {
     for (long seed = 1L; seed <= 40L; seed++) {
       Jumble jumble = new Jumble(seed);
       boolean isSplit = seed % 2L == 0L;
-      Catalogue catalogue =
-          Catalogue.of(isSplit ? jumble.partsWithSplitters() : jumble.parts());
+      Catalogue catalogue = Catalogue.of(isSplit ? jumble.partsWithSplitters() : jumble.parts());
       Requirement job = isSplit ? jumble.jobOfSeveralTools() : jumble.jobOfAnyLayout();
-      Requirement more = job.needing(
-          GaugePressure.ofPascals(job.leastRange().most().pascals() + 1.0e3));
+      Requirement more =
+          job.needing(GaugePressure.ofPascals(job.leastRange().most().pascals() + 1.0e3));
       List<Proposal> again = new PartSearch(more, catalogue, 8).fitting();
       assertThat(new PartSearch(job, catalogue, 20).needing(more, 8).fitting())
           .as("seed %d", seed)
