@@ -162,9 +162,14 @@ public sealed interface Part {
       return conduitRange.most().bore();
     }
 
-    /** {@return the shortest it can be, by which is judged whether it reaches} */
+    /** {@return the shortest it can be: if it reaches then, it reaches} */
     public Length shortest() {
       return conduitRange.most().length();
+    }
+
+    /** {@return the longest it can be: if it does not reach then, it does not reach} */
+    public Length longest() {
+      return conduitRange.least().length();
     }
   }
 

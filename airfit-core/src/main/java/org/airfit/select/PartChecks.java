@@ -145,16 +145,16 @@ final class PartChecks {
     return Forbidden.ofPart(job, part).stream().anyMatch(Forbidden::isOpen);
   }
 
-  /** Shorter than the least that it can have to be. */
+  /** Shorter, however long it is, than the least that it can have to be. */
   static boolean isTooShort(Requirement job, Position position, Part part) {
     return part instanceof Part.Hose hose
         && position
             .reach()
-            .filter(reach -> hose.shortest().compareTo(reach.least()) < 0)
+            .filter(reach -> hose.longest().compareTo(reach.least()) < 0)
             .isPresent();
   }
 
-  /** Long enough for the least that it can have to be, and not for the most. */
+  /** Perhaps long enough for the least that it can have to be, and perhaps not for the most. */
   static boolean mayBeTooShort(Requirement job, Position position, Part part) {
     return part instanceof Part.Hose hose
         && !isTooShort(job, position, part)
@@ -170,6 +170,16 @@ final class PartChecks {
         && position
             .longest()
             .filter(longest -> hose.shortest().compareTo(longest) > 0)
+            .isPresent();
+  }
+
+  /** Perhaps longer than it may be, where it is not known how long it is. */
+  static boolean mayBeTooLong(Requirement job, Position position, Part part) {
+    return part instanceof Part.Hose hose
+        && !isTooLong(job, position, part)
+        && position
+            .longest()
+            .filter(longest -> hose.longest().compareTo(longest) > 0)
             .isPresent();
   }
 

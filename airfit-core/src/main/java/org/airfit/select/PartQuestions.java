@@ -27,6 +27,7 @@ final class PartQuestions {
     asked.put(Rule.PARTS_RATED, PartChecks::isUnmarkedAndThere);
     asked.put(Rule.SAFETY_RULES_ALLOW, PartChecks::mayBeForbidden);
     asked.put(Rule.HOSE_REACHES, PartChecks::mayBeTooShort);
+    asked.put(Rule.HOSE_SHORT_ENOUGH, PartChecks::mayBeTooLong);
     asked.put(Rule.TEMPERATURE_SUITS, PartChecks::isOfUnknownTemperature);
     asked.put(Rule.MATERIAL_SUITS, PartChecks::isOfDoubtfulMaterial);
     asked.put(Rule.STATIC_CARRIED_OFF, PartChecks::mayKeepCharge);

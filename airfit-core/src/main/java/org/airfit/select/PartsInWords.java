@@ -106,7 +106,7 @@ final class PartsInWords {
   /** The length of a hose, or between which lengths it is. */
   private String length(Part.Hose hose) {
     String least = units.say(hose.shortest());
-    String most = units.say(hose.conduit().length());
+    String most = units.say(hose.longest());
     return least.equals(most) ? least : least + " to " + most;
   }
 

@@ -394,12 +394,7 @@ final class RuleSentences {
         .toList();
     return doubtful.isEmpty()
         ? RuleAnswer.met(compared + ".")
-        : RuleAnswer.open(compared + ". It turns at "
-            + doubtful.stream()
-                .map(hose -> turn(hose, a, units))
-                .distinct()
-                .collect(Collectors.joining(" and "))
-            + ": up to there it reaches. Measure how far it is.");
+        : RuleAnswer.open(compared + ". " + turning(doubtful, a, units));
   }
 
   /** How many of the one hose that is too short reach when they are joined, where a few do. */
@@ -421,17 +416,48 @@ final class RuleSentences {
         .orElse("");
   }
 
-  /** The length of a hose up to which it reaches; of several hoses with its name. */
-  private static String turn(Placed placed, Assembly a, UnitSystem units) {
-    return units.say(((Part.Hose) placed.part()).shortest())
-        + (a.hoses().size() == 1 ? "" : " (" + placed.position().name() + ")");
+  /** Where it turns whether hoses reach, and what is to be measured. */
+  private static String turning(List<Placed> doubtful, Assembly a, UnitSystem units) {
+    String ofOneLength = turns(doubtful, true, a, units);
+    String ofAnyLength = turns(doubtful, false, a, units);
+    return (ofOneLength.isEmpty()
+            ? ""
+            : "It turns at " + ofOneLength + ": up to there it reaches. Measure how far it is.")
+        + (ofOneLength.isEmpty() || ofAnyLength.isEmpty() ? "" : " ")
+        + (ofAnyLength.isEmpty()
+            ? ""
+            : "It turns at a hose of " + ofAnyLength
+                + ": from that length on it reaches. Measure how long it is.");
+  }
+
+  /**
+   * The length of a hose up to which it reaches, or where its own length is not known that which is needed; of several
+   * hoses with its name.
+   */
+  private static String turns(
+      List<Placed> doubtful, boolean isLengthKnown, Assembly a, UnitSystem units) {
+    return doubtful.stream()
+        .filter(hose -> isOfOneLength((Part.Hose) hose.part()) == isLengthKnown)
+        .map(hose -> units.say(
+                isLengthKnown
+                    ? ((Part.Hose) hose.part()).shortest()
+                    : hose.position().reach().orElseThrow().most())
+            + (a.hoses().size() == 1 ? "" : " (" + hose.position().name() + ")"))
+        .distinct()
+        .collect(Collectors.joining(" and "));
+  }
+
+  private static boolean isOfOneLength(Part.Hose hose) {
+    return hose.shortest().equals(hose.longest());
   }
 
   private static String reach(Placed placed, UnitSystem units) {
-    Length length = ((Part.Hose) placed.part()).shortest();
+    Part.Hose hose = (Part.Hose) placed.part();
+    Length length = hose.longest();
+    String shortest = isOfOneLength(hose) ? "" : units.say(hose.shortest()) + " to ";
     String of = " of " + placed.position().noun();
     if (placed.position().isOfLength(length)) {
-      return units.say(length) + of + ", the length looked for";
+      return shortest + units.say(length) + of + ", the length looked for";
     }
     return placed
         .position()
@@ -439,11 +465,11 @@ final class RuleSentences {
         .map(reach -> {
           // the one of the two that the length is short of, or else the longer
           Length decides = length.compareTo(reach.least()) < 0 ? reach.least() : reach.most();
-          return units.say(length, decides) + of + ", "
+          return shortest + units.say(length, decides) + of + ", "
               + (reach.isExact() ? "" : units.say(reach.least(), length) + " to ")
               + units.say(reach.most(), length) + " needed";
         })
-        .orElseGet(() -> units.say(length) + of);
+        .orElseGet(() -> shortest + units.say(length) + of);
   }
 
   static RuleAnswer shortEnough(Assembly a, UnitSystem units) {
@@ -461,16 +487,22 @@ final class RuleSentences {
                     ? ": too long"
                     : ""))
             .toList());
-    return PartChecks.breaking(a, PartChecks::isTooLong).isEmpty()
+    if (!PartChecks.breaking(a, PartChecks::isTooLong).isEmpty()) {
+      return RuleAnswer.unmet(compared + ".");
+    }
+    return PartChecks.breaking(a, PartChecks::mayBeTooLong).isEmpty()
         ? RuleAnswer.met(compared + ".")
-        : RuleAnswer.unmet(compared + ".");
+        : RuleAnswer.open(compared + ". Measure how long the hose is.");
   }
 
   /** How long a hose is, and how long it may be; what nobody told is common practice. */
   private static String longest(Placed placed, UnitSystem units) {
-    Length length = ((Part.Hose) placed.part()).shortest();
+    Part.Hose hose = (Part.Hose) placed.part();
+    Length length = hose.shortest();
     Length longest = placed.position().longest().orElseThrow();
-    String is = units.say(length, longest) + " of " + placed.position().noun();
+    String is = units.say(length, longest)
+        + (isOfOneLength(hose) ? "" : " to " + units.say(hose.longest(), longest)) + " of "
+        + placed.position().noun();
     if (placed.position().isOfLength(length)) {
       return is + ", the length looked for";
     }

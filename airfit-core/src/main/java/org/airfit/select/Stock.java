@@ -312,10 +312,11 @@ final class Stock {
 
   /** How much of the reach a hose lacks, or by which part of the longest it may be it is too long, in billionths. */
   private static long missedLength(Position position, Part part) {
-    double length = ((Part.Hose) part).shortest().metres();
-    double reach = position.reach().map(range -> range.least().metres()).orElse(length);
-    double longest = position.longest().map(Length::metres).orElse(length);
-    return share(reach - length, reach) + share(length - longest, longest);
+    double shortest = ((Part.Hose) part).shortest().metres();
+    double longest = ((Part.Hose) part).longest().metres();
+    double reach = position.reach().map(range -> range.least().metres()).orElse(longest);
+    double limit = position.longest().map(Length::metres).orElse(shortest);
+    return share(reach - longest, reach) + share(shortest - limit, limit);
   }
 
   /** What a length misses of what is wanted, in billionths, at least one; none where it misses nothing. */

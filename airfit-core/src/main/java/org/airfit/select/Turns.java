@@ -60,7 +60,11 @@ final class Turns {
       case REACH ->
         parts(job, catalogue)
             .filter(Part.Hose.class::isInstance)
-            .forEach(part -> turns.add(length((Part.Hose) part)));
+            .map(Part.Hose.class::cast)
+            .forEach(hose -> {
+              turns.add(hose.shortest().metres());
+              turns.add(hose.longest().metres());
+            });
       case REGULATOR_DROOP -> droops(job, catalogue, turns);
       case COLDEST -> {
         turns.add(Requirement.USUAL_LOWEST.kelvins());
@@ -85,10 +89,6 @@ final class Turns {
             .flatMap(Optional::stream)
             .map(PressureDrop::pascals)
             .forEach(turns::add));
-  }
-
-  private static double length(Part.Hose hose) {
-    return hose.shortest().metres();
   }
 
   /** The parts there are: of the catalogue, and those of the layout that stay. */

@@ -15,6 +15,8 @@ import java.util.function.ToLongBiFunction;
 import org.airfit.joint.Chain;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
+import org.airfit.line.Conduit;
+import org.airfit.line.ConduitRange;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
 
@@ -432,8 +434,8 @@ final class EveryCombination {
     long missed = 0L;
     for (Finding finding : p.unmet()) {
       missed += switch (finding.rule()) {
-        case HOSE_REACHES -> hoses(p, EveryCombination::lacking);
-        case HOSE_SHORT_ENOUGH -> hoses(p, EveryCombination::excess);
+        case HOSE_REACHES -> hoses(p, ConduitRange::least, EveryCombination::lacking);
+        case HOSE_SHORT_ENOUGH -> hoses(p, ConduitRange::most, EveryCombination::excess);
         case AIR_AT_TOOL -> missedAir(p);
         default -> 1_000_000_000L;
       };
@@ -466,24 +468,36 @@ final class EveryCombination {
     line.lines().forEach(behind -> addCounts(behind, times * line.count(), counts));
   }
 
-  private long hoses(Proposal p, ToLongBiFunction<Slot.Hose, Double> share) {
-    return hoses(p, job.layout().slots(), share)
-        + job.layout().lines().stream().mapToLong(line -> hoses(p, line, share)).sum();
-  }
-
-  private static long hoses(Proposal p, ToolLine line, ToLongBiFunction<Slot.Hose, Double> share) {
-    return line.count()
-        * (hoses(p, line.slots(), share)
-            + line.lines().stream().mapToLong(behind -> hoses(p, behind, share)).sum());
+  private long hoses(
+      Proposal p, Function<ConduitRange, Conduit> end, ToLongBiFunction<Slot.Hose, Double> share) {
+    return hoses(p, job.layout().slots(), end, share)
+        + job.layout().lines().stream()
+            .mapToLong(line -> hoses(p, line, end, share))
+            .sum();
   }
 
   private static long hoses(
-      Proposal p, List<Slot> slots, ToLongBiFunction<Slot.Hose, Double> share) {
+      Proposal p,
+      ToolLine line,
+      Function<ConduitRange, Conduit> end,
+      ToLongBiFunction<Slot.Hose, Double> share) {
+    return line.count()
+        * (hoses(p, line.slots(), end, share)
+            + line.lines().stream()
+                .mapToLong(behind -> hoses(p, behind, end, share))
+                .sum());
+  }
+
+  private static long hoses(
+      Proposal p,
+      List<Slot> slots,
+      Function<ConduitRange, Conduit> end,
+      ToLongBiFunction<Slot.Hose, Double> share) {
     long missed = 0L;
     for (Slot slot : slots) {
       if (slot instanceof Slot.Hose hose) {
         missed += share.applyAsLong(
-            hose, p.hose(slot.name()).conduitRange().most().length().metres());
+            hose, end.apply(p.hose(slot.name()).conduitRange()).length().metres());
       }
     }
     return missed;

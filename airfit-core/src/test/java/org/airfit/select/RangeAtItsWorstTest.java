@@ -114,9 +114,10 @@ class RangeAtItsWorstTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"10.0, MET", "9.99, UNMET"})
-  void a_hose_reaches_as_far_as_the_shortest_it_can_be(double shortest, RuleOutcome outcome) {
-    Proposal proposal = with(hose(12.0, 12.0, 11.0, shortest), SafetyRules.usFederal());
+  @CsvSource({"11.0, 10.0, MET", "11.0, 9.99, OPEN", "10.0, 9.0, OPEN", "9.99, 9.0, UNMET"})
+  void a_hose_reaches_if_the_shortest_does_and_not_if_the_longest_does_not(
+      double longest, double shortest, RuleOutcome outcome) {
+    Proposal proposal = with(hose(12.0, 12.0, longest, shortest), SafetyRules.usFederal());
     assertThat(outcome(proposal, Rule.HOSE_REACHES)).isEqualTo(outcome);
   }
 

@@ -509,6 +509,34 @@ class RulesInWordsTest {
                 .replace("+", JOINED));
   }
 
+  /** An old hose of 8 to 11 m: it reaches however long it is, or not, or it turns at what is needed. */
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', textBlock = """
+      8 m         | met. 8 m to 11 m of hose, 8 m needed.
+      8.01 m      | ask. 8 m to 11 m of hose, 8.01 m needed. It turns at a hose of 8.01 m…
+      11 m        | ask. 8 m to 11 m of hose, 11 m needed. It turns at a hose of 11 m…
+      10 to 12 m  | ask. 8 m to 11 m of hose, 10 m to 12 m needed. It turns at a hose of 12 m…
+      11.01 m     | NOT MET. 8 m to 11 m of hose, 11.01 m needed: too short.+
+      """)
+  void a_hose_of_unknown_length_reaches_or_not_or_turns_at_what_is_needed(
+      String reach, String said) {
+    Part.Hose ten = Shelf.hose(Shelf.steel("hose"), 9.5, 11.0);
+    Part.Hose old = new Part.Hose(
+        ten.facts(),
+        ten.bore(),
+        new ConduitRange(
+            ten.conduit(), ten.conduit().withLength(Length.ofMetres(8.0)), Source.derived("old")),
+        ten.upstream(),
+        ten.downstream());
+    Range<Length> needed = reach.contains("to")
+        ? Range.parse(reach, Length::parse)
+        : Range.exactly(Length.parse(reach));
+    assertThat(said(Shelf.job().reach(needed), usualWith(old), Rule.HOSE_REACHES))
+        .isEqualTo("Hose reaches: "
+            + said.replace("…", ": from that length on it reaches. Measure how long it is.")
+                .replace("+", JOINED.replace("hose reach", "part hose reach")));
+  }
+
   @Test
   void of_several_hoses_the_one_that_may_not_reach_is_named() {
     assertThat(said(

@@ -301,7 +301,7 @@ class SelectionProperties {
       assertThat(p.run().largestFlow(job.least()).orElseThrow().massFlow().kilogramsPerSecond())
           .as("the run carries the tool's air at its pressure")
           .isGreaterThanOrEqualTo(job.demand().massFlow().kilogramsPerSecond() * (1.0 - 1.0e-9));
-      assertThat(p.hose("hose").conduitRange().most().length())
+      assertThat(p.hose("hose").conduitRange().least().length())
           .isGreaterThanOrEqualTo(((Slot.Hose) job.layout().slot("hose").orElseThrow()).reach());
       if (job.isDragged()) {
         assertThat(p.socket("tool").facts().isSleeveGuarded()).isTrue();

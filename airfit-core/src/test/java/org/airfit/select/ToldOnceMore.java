@@ -193,9 +193,14 @@ final class ToldOnceMore {
     }
     if (part instanceof Part.Hose hose && position.slot() instanceof Slot.Hose slot) {
       double shortest = hose.conduitRange().most().length().metres();
+      double longest = hose.conduitRange().least().length().metres();
       if (shortest < slot.reachRange().most().metres()
-          && shortest >= slot.reachRange().least().metres()) {
+          && longest >= slot.reachRange().least().metres()) {
         asked.add(Rule.HOSE_REACHES);
+      }
+      double whip = Math.max(10 * 0.3048, slot.reachRange().most().metres());
+      if (slot.isWhip() && slot.hose().isEmpty() && shortest <= whip && longest > whip) {
+        asked.add(Rule.HOSE_SHORT_ENOUGH);
       }
     }
     return asked;
@@ -233,7 +238,7 @@ final class ToldOnceMore {
       said.broken.addAll(broken(each.position(), each.part()));
       if (each.part() instanceof Part.Hose hose
           && each.position().slot() instanceof Slot.Hose slot
-          && hose.conduitRange().most().length().metres()
+          && hose.conduitRange().least().length().metres()
               < slot.reachRange().least().metres()) {
         said.broken.add(Rule.HOSE_REACHES);
       }
