@@ -120,8 +120,8 @@ final class Arrival {
     double wanted = regulated(path, pass, path.elements().size());
     double lost =
         pass.pascals(0) - wanted - (Double.isNaN(pass.least()) ? pass.atTool() : pass.least());
-    double toLose = pass.pascals(0) - wanted - path.atmosphere().pascals();
-    if (lost > BUDGET_SHARE * toLose) {
+    double atSupply = pass.pascals(0) - path.atmosphere().pascals();
+    if (lost > BUDGET_SHARE * atSupply) {
       cautions.add(BUDGET);
     }
     jump().filter(FrictionJump::shows).map(FrictionJump::caution).ifPresent(cautions::add);

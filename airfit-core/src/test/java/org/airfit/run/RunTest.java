@@ -260,6 +260,23 @@ class RunTest {
         .contains("More than a tenth of the pressure is lost");
   }
 
+  /** Behind a regulator a tenth is that of the pressure at the receiver all the same: 0.7 of 7 bar(g), not 0.4 of 4. */
+  @Test
+  void a_tenth_is_of_the_pressure_at_the_supply_whatever_a_regulator_holds() {
+    Run regulated = Run.from(SUPPLY, ATMOSPHERE)
+        .through(
+            "regulator", RegulatorElement.of(part(50.0, 0.3), GaugePressure.ofBar(4.0).absolute(ATMOSPHERE)))
+        .through("hose", HOSE);
+    MassFlow within = regulated.largestFlow(GaugePressure.ofBar(3.4)).orElseThrow().massFlow();
+    assertThat(regulated.at(within).cautions())
+        .extracting(caution -> caution.title())
+        .doesNotContain("More than a tenth of the pressure is lost");
+    MassFlow beyond = regulated.largestFlow(GaugePressure.ofBar(3.2)).orElseThrow().massFlow();
+    assertThat(regulated.at(beyond).cautions())
+        .extracting(caution -> caution.title())
+        .contains("More than a tenth of the pressure is lost");
+  }
+
   /** The searches ask for it far oftener than anybody looks at an answer. */
   @Test
   void the_number_at_the_tool_allocates_nothing() {

@@ -91,6 +91,6 @@ final class HandFields {
       return Optional.of(SocketAnswer.alone());
     }
     Set<String> ids = new LinkedHashSet<>(inUse.get().words());
-    return Optional.of(inUse.get().build(() -> SocketAnswer.alone(catalogue.profiles(), ids)));
+    return Optional.of(inUse.get().build(() -> SocketAnswer.alone(catalogue.profilesWithSockets(), ids)));
   }
 }

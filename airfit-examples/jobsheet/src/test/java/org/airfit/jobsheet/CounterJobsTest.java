@@ -381,7 +381,10 @@ class CounterJobsTest {
     JobSheet sheet = sheet("counter/socket-alone.json");
     assertThat(sheet.plug()).isEmpty();
     assertThat(sheet.selection()).isEmpty();
-    assertThat(TextSheet.of(sheet)).contains("A socket alone cannot be identified");
+    assertThat(TextSheet.of(sheet))
+        .contains("A socket alone cannot be identified")
+        .as("on the shelf, and in no set")
+        .containsPattern("these take\\s+each of them:\\s+Socket\\s+Plover\\s+and\\s+Dunlin");
   }
 
   /**
