@@ -12,6 +12,7 @@ import java.lang.reflect.TypeVariable;
 import java.lang.reflect.WildcardType;
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -37,10 +38,13 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.FrictionFactor;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.Power;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Quantity;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
+import org.airfit.quantity.Volume;
 import org.airfit.safety.SafetyRule;
 import org.airfit.safety.SafetyRules;
 import org.airfit.safety.Situation;
@@ -195,6 +199,14 @@ final class Samples {
         ranges.add(Range.exactly(flow));
       } else if (content instanceof GaugePressure pressure) {
         ranges.add(Range.exactly(pressure));
+      } else if (content instanceof Length length) {
+        ranges.add(Range.exactly(length));
+      } else if (content instanceof Volume volume) {
+        ranges.add(Range.exactly(volume));
+      } else if (content instanceof Power power) {
+        ranges.add(Range.exactly(power));
+      } else if (content instanceof MassFlow flow) {
+        ranges.add(Range.exactly(flow));
       }
     }
     return ranges;
@@ -240,6 +252,9 @@ final class Samples {
     }
     if (type == Duration.class) {
       return List.of(Duration.ofHours(1));
+    }
+    if (type == LocalDate.class) {
+      return List.of(LocalDate.of(2026, 3, 2));
     }
     if (type == Locale.class) {
       return List.of(Locale.ROOT);

@@ -169,6 +169,19 @@ public final class Disk {
   }
 
   /**
+   * Reads a ledger of leaks, and notes every file that is read for it.
+   *
+   * @param path the file, a table whatever its name ends in
+   * @param read takes the files that were read; see {@link #requireOther}
+   * @return the ledger
+   * @throws WrongFileException if the file is not there, or something in it is refused
+   */
+  public static LeakJob leaks(Path path, Collection<Path> read) throws WrongFileException {
+    Objects.requireNonNull(read, "read");
+    return LeakFile.read(openTable(path, "a ledger of leaks, .csv", read));
+  }
+
+  /**
    * Reads a reference set.
    *
    * @param path the set file
