@@ -52,8 +52,8 @@ public record AirPrice(
     Duration time,
     Money perKilowattHour) {
 
-  private static final Source PROPORTION =
-      Source.derived("a compressor that loads and unloads takes power in proportion to its loaded time");
+  private static final Source PROPORTION = Source.derived(
+      "a compressor that loads and unloads takes power in proportion to its loaded time");
 
   private static final Symbol FLOW = Symbol.of("ṁ", ValueKind.MASS_FLOW);
   private static final Symbol DELIVERED = Symbol.of("ṁd", ValueKind.MASS_FLOW);
@@ -61,11 +61,11 @@ public record AirPrice(
   private static final Symbol LOADED = Symbol.of("Pl", "P_l", ValueKind.POWER);
   private static final Symbol UNLOADED = Symbol.of("Pu", "P_u", ValueKind.POWER);
 
-  private static final Formula PART = Formula.of(
-      "Part of the delivery", "⟨x⟩ = ⟨ṁ⟩ / ⟨ṁd⟩", PROPORTION, SHARE, FLOW, DELIVERED);
+  private static final Formula PART =
+      Formula.of("Part of the delivery", "⟨x⟩ = ⟨ṁ⟩ / ⟨ṁd⟩", PROPORTION, SHARE, FLOW, DELIVERED);
 
-  private static final Formula TAKEN = Formula.of(
-      "Electric power", "⟨P⟩ = ⟨x⟩ × ⟨Pl⟩", PROPORTION, YearlyCost.POWER, SHARE, LOADED);
+  private static final Formula TAKEN =
+      Formula.of("Electric power", "⟨P⟩ = ⟨x⟩ × ⟨Pl⟩", PROPORTION, YearlyCost.POWER, SHARE, LOADED);
 
   private static final Formula LESS = Formula.of(
       "Electric power that is saved",

@@ -135,9 +135,8 @@ public record Leak(
    * empty where it was not repaired and checked, or one of the two is not known}
    */
   public Optional<Range<MassFlow>> saved() {
-    return checked.flatMap(check -> found
-        .flow()
-        .flatMap(before -> check.left().flow().map(left -> less(before, left))));
+    return checked.flatMap(check ->
+        found.flow().flatMap(before -> check.left().flow().map(left -> less(before, left))));
   }
 
   private static Range<MassFlow> less(Range<MassFlow> before, Range<MassFlow> left) {
@@ -153,7 +152,7 @@ public record Leak(
   /** {@return the leak in one line, such as "leak 101, press line, hose clamp: bag: 0.001 kg/s; open"} */
   @Override
   public String toString() {
-    return "leak " + tag + ", " + place + ", " + what + ": " + found + "; " + state().label()
-        + checked.map(check -> ", left " + check.left()).orElse("");
+    return "leak " + tag + ", " + place + ", " + what + ": " + found + "; "
+        + state().label() + checked.map(check -> ", left " + check.left()).orElse("");
   }
 }

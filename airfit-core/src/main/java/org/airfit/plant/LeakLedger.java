@@ -84,8 +84,9 @@ public record LeakLedger(AirPrice price, List<Leak> leaks) {
       Objects.requireNonNull(most, "most");
       Objects.requireNonNull(payback, "payback");
       if (bestRank < 1 || worstRank < bestRank || least.isPresent() != most.isPresent()) {
-        throw new IllegalArgumentException("ranks must rise from 1, and both costs be known or none,"
-            + " were " + bestRank + " and " + worstRank + " of " + leak);
+        throw new IllegalArgumentException(
+            "ranks must rise from 1, and both costs be known or none," + " were " + bestRank
+                + " and " + worstRank + " of " + leak);
       }
     }
 
@@ -131,8 +132,8 @@ public record LeakLedger(AirPrice price, List<Leak> leaks) {
       Objects.requireNonNull(mostMoney, "mostMoney");
       notMeasured = List.copyOf(Objects.requireNonNull(notMeasured, "notMeasured"));
       if (most.isPresent() && least.compareTo(most.get()) > 0) {
-        throw new IllegalArgumentException("least of a total must be at most " + most.get().shown()
-            + ", was " + least.shown());
+        throw new IllegalArgumentException(
+            "least of a total must be at most " + most.get().shown() + ", was " + least.shown());
       }
     }
 
@@ -236,13 +237,15 @@ public record LeakLedger(AirPrice price, List<Leak> leaks) {
           : (notMeasured.size() == 1 ? " A leak is" : " " + notMeasured.size() + " leaks are")
               + " not measured: " + String.join(", ", notMeasured) + ".";
       return switch (coverage) {
-        case LOOK_ON -> share
-            + (notMeasured.isEmpty()
-                ? ": look on."
-                : ": look on, and first measure what is found." + others);
+        case LOOK_ON ->
+          share
+              + (notMeasured.isEmpty()
+                  ? ": look on."
+                  : ": look on, and first measure what is found." + others);
         case MAY_BE_ALL -> share + ": within the errors they may be all." + others;
-        case MORE_THAN_TEST -> share + ", which cannot be: look for a leak that stands twice, that is"
-            + " repaired already or is smaller than it was taken for, and time the test again.";
+        case MORE_THAN_TEST ->
+          share + ", which cannot be: look for a leak that stands twice, that is"
+              + " repaired already or is smaller than it was taken for, and time the test again.";
       };
     }
 
@@ -292,7 +295,8 @@ public record LeakLedger(AirPrice price, List<Leak> leaks) {
             + leak.repair().get().shown());
       }
       repairs = leak.repair().map(repairs::plus).orElse(repairs);
-      most += most(leak.found()) + leak.checked().map(check -> most(check.left())).orElse(0.0);
+      most +=
+          most(leak.found()) + leak.checked().map(check -> most(check.left())).orElse(0.0);
     }
     price.cost("leaks", MassFlow.ofKilogramsPerSecond(most)); // refuses what no money tells
   }
@@ -414,8 +418,7 @@ public record LeakLedger(AirPrice price, List<Leak> leaks) {
     String what = "leaks";
     Money leastMoney =
         (isSaving ? price.leastSaved(what, atLeast) : price.cost(what, atLeast)).money();
-    Money mostMoney =
-        (isSaving ? price.mostSaved(what, atMost) : price.cost(what, atMost)).money();
+    Money mostMoney = (isSaving ? price.mostSaved(what, atMost) : price.cost(what, atMost)).money();
     boolean isAll = notMeasured.isEmpty();
     return new Total(
         atLeast,
@@ -454,12 +457,18 @@ public record LeakLedger(AirPrice price, List<Leak> leaks) {
   }
 
   private static double latest(Entry entry) {
-    return entry.payback().map(Payback::longestYears).orElse(OptionalDouble.empty())
+    return entry
+        .payback()
+        .map(Payback::longestYears)
+        .orElse(OptionalDouble.empty())
         .orElse(Double.POSITIVE_INFINITY);
   }
 
   private static double earliest(Entry entry) {
-    return entry.payback().map(Payback::shortestYears).orElse(OptionalDouble.empty())
+    return entry
+        .payback()
+        .map(Payback::shortestYears)
+        .orElse(OptionalDouble.empty())
         .orElse(Double.POSITIVE_INFINITY);
   }
 
@@ -474,8 +483,8 @@ public record LeakLedger(AirPrice price, List<Leak> leaks) {
   public Explained against(LeakTest test, Optional<LocalDate> day) {
     Objects.requireNonNull(test, "test");
     Objects.requireNonNull(day, "day");
-    Total then = total(
-        leaks, leak -> day.map(leak::flowOn).orElseGet(leak::flow), /* isSaving= */ false);
+    Total then =
+        total(leaks, leak -> day.map(leak::flowOn).orElseGet(leak::flow), /* isSaving= */ false);
     double least = then.least().kilogramsPerSecond();
     double most = 0.0;
     for (Leak leak : leaks) {

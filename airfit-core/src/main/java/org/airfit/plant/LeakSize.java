@@ -104,7 +104,11 @@ public final class LeakSize implements Worked {
   private static final double MOST_FLOW = 1.0e6;
 
   private static final LeakSize NOT_MEASURED = new LeakSize(
-      "not measured", "nobody measured it; hold a bag over it, or measure its hole", null, null, null);
+      "not measured",
+      "nobody measured it; hold a bag over it, or measure its hole",
+      null,
+      null,
+      null);
 
   private final String method;
   private final String reason;
@@ -128,8 +132,8 @@ public final class LeakSize implements Worked {
   private static LeakSize known(
       String method, MassFlow leastFlow, MassFlow mostFlow, Worked least, Worked most) {
     if (!(mostFlow.kilogramsPerSecond() <= MOST_FLOW)) {
-      throw new IllegalArgumentException("leak must lose at most 1e6 kg/s, was "
-          + mostFlow.shown() + "; check the units of what was measured");
+      throw new IllegalArgumentException("leak must lose at most 1e6 kg/s, was " + mostFlow.shown()
+          + "; check the units of what was measured");
     }
     return new LeakSize(method, "", new Range<>(leastFlow, mostFlow), least, most);
   }
@@ -152,9 +156,8 @@ public final class LeakSize implements Worked {
     Objects.requireNonNull(pressure, "pressure");
     Objects.requireNonNull(outside, "outside");
     if (!(pressure.least().pascals() > 0.0)) {
-      throw new IllegalArgumentException(
-          "pressure at a leak must be above 0 bar(g), was " + pressure.least().shown()
-              + "; give the gauge pressure in front of the hole");
+      throw new IllegalArgumentException("pressure at a leak must be above 0 bar(g), was "
+          + pressure.least().shown() + "; give the gauge pressure in front of the hole");
     }
     if (smallest.effectiveArea().compareTo(largest.effectiveArea()) > 0) {
       throw new IllegalArgumentException(
@@ -162,8 +165,8 @@ public final class LeakSize implements Worked {
     }
     var leastFlow = smallest.flow(
         outside.at(pressure.least().absolute(outside.pressure())), outside.pressure());
-    var mostFlow = largest.flow(
-        outside.at(pressure.most().absolute(outside.pressure())), outside.pressure());
+    var mostFlow =
+        largest.flow(outside.at(pressure.most().absolute(outside.pressure())), outside.pressure());
     return known("hole", leastFlow.massFlow(), mostFlow.massFlow(), leastFlow, mostFlow);
   }
 
@@ -218,8 +221,7 @@ public final class LeakSize implements Worked {
    * @return the size
    * @throws IllegalArgumentException if an argument is out of range, or the leak is above 1e6 kg/s
    */
-  public static LeakSize ofBag(
-      Range<Volume> bag, Duration time, Duration error, AirState outside) {
+  public static LeakSize ofBag(Range<Volume> bag, Duration time, Duration error, AirState outside) {
     Objects.requireNonNull(bag, "bag");
     Objects.requireNonNull(time, "time");
     Objects.requireNonNull(error, "error");
@@ -242,8 +244,8 @@ public final class LeakSize implements Worked {
   /** Refuses an error of a stop-watch below 0. */
   static void requireError(Duration error) {
     if (error.isNegative()) {
-      throw new IllegalArgumentException("error of a time must be at least 0 s, was "
-          + Seconds.told(error));
+      throw new IllegalArgumentException(
+          "error of a time must be at least 0 s, was " + Seconds.told(error));
     }
   }
 

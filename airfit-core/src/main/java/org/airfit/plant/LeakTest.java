@@ -93,7 +93,8 @@ public final class LeakTest implements Worked {
      * @throws IllegalArgumentException if a time is below 0, or loaded and unloaded time are not above the error
      */
     public Cycling {
-      new LoadTiming(loaded, unloaded, Objects.requireNonNull(delivery, "delivery").most());
+      new LoadTiming(
+          loaded, unloaded, Objects.requireNonNull(delivery, "delivery").most());
       Objects.requireNonNull(error, "error");
       Objects.requireNonNull(band, "band");
       LeakSize.requireError(error);
@@ -104,7 +105,8 @@ public final class LeakTest implements Worked {
       if (!(Seconds.of(loaded) + Seconds.of(unloaded) > wrong)) {
         throw new IllegalArgumentException("loaded and unloaded time must be above "
             + Digits.significant(wrong, 12) + " s together, by which each may be wrong, were "
-            + Digits.significant(Seconds.of(loaded) + Seconds.of(unloaded), 12) + " s; time more cycles");
+            + Digits.significant(Seconds.of(loaded) + Seconds.of(unloaded), 12)
+            + " s; time more cycles");
       }
     }
   }
@@ -166,8 +168,9 @@ public final class LeakTest implements Worked {
       }
       if (coldest.isPresent()
           && !(coldest.get().kelvins() > 0.0 && coldest.get().compareTo(walls) <= 0)) {
-        throw new IllegalArgumentException("coldest temperature of the air must be above 0 K and at"
-            + " most that of the walls, " + walls.shown() + ", was " + coldest.get().shown());
+        throw new IllegalArgumentException(
+            "coldest temperature of the air must be above 0 K and at" + " most that of the walls, "
+                + walls.shown() + ", was " + coldest.get().shown());
       }
     }
 
@@ -228,16 +231,11 @@ public final class LeakTest implements Worked {
       Formula.of("Air at its coldest", "⟨u⟩ = √(⟨T1⟩ / ⟨Tc⟩)", HEAT, COLD, WALLS, COLDEST);
 
   private static final Formula LEAST_INTEGRAL = Formula.of(
-      "Least for this fall",
-      "⟨J⟩ = ⟨X⟩ − 7 × ln⟨u⟩ + 5 × (⟨u⟩ − 1)",
-      HEAT,
-      INTEGRAL,
-      FALL,
-      COLD);
+      "Least for this fall", "⟨J⟩ = ⟨X⟩ − 7 × ln(⟨u⟩) + 5 × (⟨u⟩ − 1)", HEAT, INTEGRAL, FALL, COLD);
 
   private static final Formula MOST_INTEGRAL = Formula.of(
       "Most for this fall",
-      "⟨J⟩ = 7 × (⟨u⟩ − 1) + (⟨X⟩ − 7 × ln⟨u⟩) × ⟨u⟩",
+      "⟨J⟩ = 7 × (⟨u⟩ − 1) + (⟨X⟩ − 7 × ln(⟨u⟩)) × ⟨u⟩",
       HEAT,
       INTEGRAL,
       FALL,
@@ -302,15 +300,14 @@ public final class LeakTest implements Worked {
             read.delivery().most()),
         cutIn,
         asked);
-    return new LeakTest(
-        "load timing", at, new Range<>(least.flow(), most.flow()), least, most);
+    return new LeakTest("load timing", at, new Range<>(least.flow(), most.flow()), least, most);
   }
 
   /** A time in nanoseconds; no test takes the centuries that a long does not hold. */
   private static long nanos(Duration time) {
     if (time.getSeconds() > 1_000_000_000L) {
-      throw new IllegalArgumentException("time of a test must be at most 1e9 s, was "
-          + Seconds.told(time) + "; check its unit");
+      throw new IllegalArgumentException(
+          "time of a test must be at most 1e9 s, was " + Seconds.told(time) + "; check its unit");
     }
     return time.toNanos();
   }

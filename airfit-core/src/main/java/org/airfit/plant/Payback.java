@@ -91,7 +91,7 @@ public record Payback(String what, Money cost, Money leastSaved, Money mostSaved
     return years < 1.0e9 ? OptionalDouble.of(years) : OptionalDouble.empty();
   }
 
-  /** {@return the payback in words, such as "0.5 to 0.8 years" or "4 to 6 weeks"} */
+  /** {@return the payback in words, such as "1.5 to 1.8 years" or "4 to 6 weeks"} */
   public String inWords() {
     if (cost.amount().compareTo(BigDecimal.ZERO) == 0) {
       return "at once";
@@ -106,16 +106,27 @@ public record Payback(String what, Money cost, Money leastSaved, Money mostSaved
     double most = longestYears().getAsDouble();
     String first = said(least);
     String last = said(most);
-    return first.equals(last) ? last : first + " to " + last;
+    if (first.equals(last)) {
+      return last;
+    }
+    boolean isOfOneUnit = isInYears(least) == isInYears(most)
+        && first.indexOf(' ') > 0
+        && Character.isDigit(first.charAt(0));
+    return (isOfOneUnit ? first.substring(0, first.indexOf(' ')) : first) + " to " + last;
   }
 
-  /** Years, and under half a year weeks. */
+  /** Whether a time is told in years, and not in weeks. */
+  private static boolean isInYears(double years) {
+    return years >= 0.995;
+  }
+
   private static String said(double years) {
     double weeks = years * 365.25 / 7.0;
-    if (years >= 0.5) {
-      return Digits.significant(years, 2) + " years";
+    if (!isInYears(years) && weeks < 1.0) {
+      return "under a week";
     }
-    return weeks < 1.0 ? "under a week" : Digits.significant(weeks, 2) + " weeks";
+    String number = Digits.significant(isInYears(years) ? years : weeks, 2);
+    return number + (isInYears(years) ? " year" : " week") + (number.equals("1") ? "" : "s");
   }
 
   @Override

@@ -68,8 +68,10 @@ public record UltrasonicRelation(
           && point.flow.most().compareTo(before.flow.most()) >= 0;
       if (!rises) {
         throw new IllegalArgumentException("reading and flow of the relation of " + instrument
-            + " must rise from point to point, was " + Digits.significant(point.decibels, 12) + " dB after "
-            + Digits.significant(before.decibels, 12) + " dB with " + point.flow.least().shown() + " after "
+            + " must rise from point to point, was " + Digits.significant(point.decibels, 12)
+            + " dB after "
+            + Digits.significant(before.decibels, 12) + " dB with "
+            + point.flow.least().shown() + " after "
             + before.flow.least().shown());
       }
     }

@@ -170,8 +170,8 @@ class LeakLedgerTest {
         .isThrownBy(() -> new AirPrice(kilowatts(0.0), none, scfm(1.0), year, rate))
         .withMessageStartingWith("loaded power must be above 0 kW");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new AirPrice(
-            kilowatts(1.0), Range.exactly(kilowatts(1.1)), scfm(1.0), year, rate))
+        .isThrownBy(() ->
+            new AirPrice(kilowatts(1.0), Range.exactly(kilowatts(1.1)), scfm(1.0), year, rate))
         .withMessageStartingWith("unloaded power must be at most the loaded power");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new AirPrice(kilowatts(1.0), none, scfm(0.0), year, rate))
@@ -192,9 +192,7 @@ class LeakLedgerTest {
             leak("C", flow(5.0, 10.0), ""),
             leak("D", flow(1.0, 2.0), "")));
     List<LeakLedger.Entry> entries = ledger.entries();
-    assertThat(entries)
-        .extracting(entry -> entry.leak().tag())
-        .containsExactly("C", "A", "D", "B");
+    assertThat(entries).extracting(entry -> entry.leak().tag()).containsExactly("C", "A", "D", "B");
     assertThat(entries)
         .extracting(entry -> entry.bestRank() + " to " + entry.worstRank())
         // A may be larger than C and B than any; D is the least of the measured ones for certain
@@ -247,7 +245,8 @@ class LeakLedgerTest {
     assertThat(dollars(saved.mostMoney().orElseThrow())).isCloseTo(412.5, within(1.0e-9));
     assertThat(new LeakLedger(PRICE, List.of(unknown)).saved().most()).isEmpty();
     assertThat(new LeakLedger(PRICE, List.of(tight)).entries()).isEmpty();
-    assertThat(new LeakLedger(PRICE, List.of(tight)).lost().most().orElseThrow().kilogramsPerSecond())
+    assertThat(
+            new LeakLedger(PRICE, List.of(tight)).lost().most().orElseThrow().kilogramsPerSecond())
         .isZero();
   }
 
@@ -270,7 +269,7 @@ class LeakLedgerTest {
     Payback small = round.inOrder().get(0).payback().orElseThrow();
     assertThat(small.shortestYears().orElseThrow()).isCloseTo(1.0 / 3.0, within(1.0e-9));
     assertThat(small.longestYears().orElseThrow()).isCloseTo(0.5, within(1.0e-9));
-    assertThat(small.inWords()).isEqualTo("17 weeks to 0.5 years");
+    assertThat(small.inWords()).isEqualTo("17 to 26 weeks");
     Payback maybe = round.inOrder().get(2).payback().orElseThrow();
     assertThat(maybe.longestYears()).isEmpty();
     assertThat(maybe.inWords()).isEqualTo("at least 14 weeks");
@@ -295,7 +294,13 @@ class LeakLedgerTest {
         .contains("saves too little");
     assertThat(new Payback("it", ten, Money.parse("1000 USD"), Money.parse("2000 USD")).inWords())
         .isEqualTo("under a week");
-    assertThat(new Payback("it", ten, ten, ten).inWords()).isEqualTo("1 years");
+    assertThat(new Payback("it", ten, ten, ten).inWords()).isEqualTo("1 year");
+    assertThat(new Payback("it", ten, Money.parse("5 USD"), Money.parse("7 USD")).inWords())
+        .isEqualTo("1.4 to 2 years");
+    assertThat(new Payback("it", ten, Money.parse("5 USD"), Money.parse("20 USD")).inWords())
+        .isEqualTo("26 weeks to 2 years");
+    assertThat(new Payback("it", ten, Money.parse("100 USD"), Money.parse("1000 USD")).inWords())
+        .isEqualTo("under a week to 5.2 weeks");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new Payback("it", ten, ten, none))
         .withMessageStartingWith("least saved in a year must be at most");
@@ -340,14 +345,16 @@ class LeakLedgerTest {
     assertThat(new LeakLedger(PRICE, leaks)
             .against(between(40.0, 50.0), Optional.empty())
             .inWords())
-        .isEqualTo("The measured leaks explain 40 to 60 % of what the test shows: look on, and first"
-            + " measure what is found. A leak is not measured: C.");
+        .isEqualTo(
+            "The measured leaks explain 40 to 60 % of what the test shows: look on, and first"
+                + " measure what is found. A leak is not measured: C.");
     leaks.add(leak("D", flow(18.0, 26.0), ""));
     LeakLedger.Explained all =
         new LeakLedger(PRICE, leaks).against(between(40.0, 50.0), Optional.empty());
     assertThat(all.coverage()).isEqualTo(LeakLedger.Coverage.MAY_BE_ALL);
-    assertThat(all.inWords()).startsWith("The measured leaks explain 76 to 125 % of what the test"
-        + " shows: within the errors they may be all.");
+    assertThat(all.inWords())
+        .startsWith("The measured leaks explain 76 to 125 % of what the test"
+            + " shows: within the errors they may be all.");
     assertThat(all.missing().least().kilogramsPerSecond()).isZero();
     leaks.add(leak("E", flow(15.0, 15.0), ""));
     LeakLedger.Explained more =
@@ -387,7 +394,8 @@ class LeakLedgerTest {
     Leak a = leak("A", flow(1.0, 1.0), "3 EUR");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new LeakLedger(PRICE, List.of(a)))
-        .withMessage("cost of the repair of leak A must be in USD as the price of electricity, was 3.00 EUR");
+        .withMessage(
+            "cost of the repair of leak A must be in USD as the price of electricity, was 3.00 EUR");
     Leak b = leak("A", flow(1.0, 1.0), "");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new LeakLedger(PRICE, List.of(b, b)))

@@ -33,11 +33,16 @@ class LeakProperties {
   }
 
   private static Range<MassFlow> fall(
-      double p1, double p2, double gauge, double seconds, double watch, double volume, double cold) {
+      double p1,
+      double p2,
+      double gauge,
+      double seconds,
+      double watch,
+      double volume,
+      double cold) {
     return LeakTest.of(
             new LeakTest.Falling(
-                new Range<>(
-                    Volume.ofCubicMetres(1.0 - volume), Volume.ofCubicMetres(1.0 + volume)),
+                new Range<>(Volume.ofCubicMetres(1.0 - volume), Volume.ofCubicMetres(1.0 + volume)),
                 about(p1, gauge),
                 about(p2, gauge),
                 Duration.ofNanos(Math.round(1.0e9 * seconds)),
@@ -201,8 +206,7 @@ class LeakProperties {
     // the least saved of all is the sum of the least, and no repair that pays sooner stands later
     double latest = 0.0;
     for (LeakLedger.Entry entry : ledger.round().inOrder()) {
-      double years =
-          entry.payback().orElseThrow().longestYears().orElse(Double.POSITIVE_INFINITY);
+      double years = entry.payback().orElseThrow().longestYears().orElse(Double.POSITIVE_INFINITY);
       assertThat(years).isGreaterThanOrEqualTo(latest);
       latest = years;
     }

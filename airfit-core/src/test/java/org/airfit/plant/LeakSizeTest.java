@@ -95,7 +95,8 @@ class LeakSizeTest {
   }
 
   @Test
-  void where_nobody_knows_the_edge_the_range_is_wider_on_both_sides_and_a_hole_by_eye_wider_still() {
+  void
+      where_nobody_knows_the_edge_the_range_is_wider_on_both_sides_and_a_hole_by_eye_wider_still() {
     Range<Length> hole = Range.exactly(Length.ofMillimetres(2.0));
     Range<MassFlow> sharp = flow(LeakSize.ofHole(hole, OrificeEdge.SHARP, AT_7, SHOP));
     Range<MassFlow> any = flow(LeakSize.ofHole(hole, AT_7, SHOP));
@@ -114,8 +115,9 @@ class LeakSizeTest {
   void the_pressure_of_a_hole_is_that_of_its_place() {
     Orifice hole = Orifice.sharp(Length.ofMillimetres(2.0));
     Range<GaugePressure> behindRegulator = Range.exactly(GaugePressure.ofBar(5.0));
-    double ratio = flow(LeakSize.ofHole(hole, hole, behindRegulator, SHOP)).most().kilogramsPerSecond()
-        / flow(LeakSize.ofHole(hole, hole, AT_7, SHOP)).most().kilogramsPerSecond();
+    double ratio =
+        flow(LeakSize.ofHole(hole, hole, behindRegulator, SHOP)).most().kilogramsPerSecond()
+            / flow(LeakSize.ofHole(hole, hole, AT_7, SHOP)).most().kilogramsPerSecond();
     assertThat(ratio).isCloseTo(6.0 / 8.0, within(1.0e-12));
     Range<MassFlow> between = flow(LeakSize.ofHole(
         hole, hole, new Range<>(GaugePressure.ofBar(5.0), GaugePressure.ofBar(7.0)), SHOP));
@@ -145,7 +147,8 @@ class LeakSizeTest {
               "m3/min",
               row.evidence("leak_flow"))
           .isMetBy(
-              60.0 * flow(size).most().kilogramsPerSecond()
+              60.0
+                  * flow(size).most().kilogramsPerSecond()
                   / SHOP.density().kilogramsPerCubicMetre(),
               row.halfDigit("leak_flow"),
               "half a unit of the last digit");
@@ -171,7 +174,10 @@ class LeakSizeTest {
     Pencil.check(size);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> LeakSize.ofBag(
-            Range.exactly(Volume.ofLitres(1.0)), Duration.ofSeconds(1), Duration.ofSeconds(1), SHOP))
+            Range.exactly(Volume.ofLitres(1.0)),
+            Duration.ofSeconds(1),
+            Duration.ofSeconds(1),
+            SHOP))
         .withMessage(
             "time to fill the bag must be above 1 s, by which it may be wrong, was 1 s; take a larger bag");
     assertThatIllegalArgumentException()
@@ -180,7 +186,10 @@ class LeakSizeTest {
         .withMessageStartingWith("volume of the bag must be above 0 L");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> LeakSize.ofBag(
-            Range.exactly(Volume.ofLitres(1.0)), Duration.ofSeconds(9), Duration.ofSeconds(-1), SHOP))
+            Range.exactly(Volume.ofLitres(1.0)),
+            Duration.ofSeconds(9),
+            Duration.ofSeconds(-1),
+            SHOP))
         .withMessage("error of a time must be at least 0 s, was -1 s");
   }
 
@@ -202,9 +211,7 @@ class LeakSizeTest {
     LeakSize size = LeakSize.ofRotameter(Range.exactly(shown), drawn, there);
     double mass = flow(size).most().kilogramsPerSecond() / shown.massFlow().kilogramsPerSecond();
     double volume = row.text("counted").equals("there")
-        ? mass
-            * drawn.density().kilogramsPerCubicMetre()
-            / there.density().kilogramsPerCubicMetre()
+        ? mass * drawn.density().kilogramsPerCubicMetre() / there.density().kilogramsPerCubicMetre()
         : mass / Math.sqrt(row.number("gas_over_air"));
     Comparison.of(
             CHAPTER,
@@ -239,7 +246,8 @@ class LeakSizeTest {
     assertThat(size.method()).isEqualTo("ultrasonic reading of 42 dB");
     assertThat(size.notKnownBecause().orElseThrow())
         .startsWith("no published relation tells a flow by decibels");
-    assertThat(size.working(UnitSystem.SI).toText()).contains("The flow is not known: no published");
+    assertThat(size.working(UnitSystem.SI).toText())
+        .contains("The flow is not known: no published");
     assertThat(LeakSize.notMeasured().flow()).isEmpty();
   }
 
@@ -253,9 +261,9 @@ class LeakSizeTest {
     assertThat(LeakSize.ofUltrasonic(29.9, AT_7, Optional.of(OWN)).notKnownBecause())
         .contains("the table of my detector at 40 cm has readings of 30 to 50 dB only");
     assertThat(LeakSize.ofUltrasonic(50.1, AT_7, Optional.of(OWN)).flow()).isEmpty();
-    assertThat(LeakSize.ofUltrasonic(
-                40.0, Range.exactly(GaugePressure.ofBar(5.9)), Optional.of(OWN))
-            .notKnownBecause())
+    assertThat(
+            LeakSize.ofUltrasonic(40.0, Range.exactly(GaugePressure.ofBar(5.9)), Optional.of(OWN))
+                .notKnownBecause())
         .contains("the table of my detector at 40 cm holds for another pressure at the leak");
     Pencil.check(LeakSize.ofUltrasonic(42.0, AT_7, Optional.of(OWN)));
   }
@@ -273,7 +281,8 @@ class LeakSizeTest {
         .isThrownBy(() -> new UltrasonicRelation(
             "it", OWN.pressure(), List.of(point(30.0, 0.1, 0.4), point(40.0, 0.2, 0.3))));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new UltrasonicRelation("it", OWN.pressure(), List.of(point(1.0, 0.1, 0.4))))
+        .isThrownBy(
+            () -> new UltrasonicRelation("it", OWN.pressure(), List.of(point(1.0, 0.1, 0.4))))
         .withMessage("points of the relation of it must be at least two, were 1");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> LeakSize.ofUltrasonic(Double.NaN, AT_7, Optional.of(OWN)));
@@ -287,8 +296,8 @@ class LeakSizeTest {
         .isThrownBy(() -> LeakSize.ofHole(large, small, AT_7, SHOP))
         .withMessageStartingWith("smallest hole must be no larger than the largest");
     assertThatIllegalArgumentException()
-        .isThrownBy(() ->
-            LeakSize.ofHole(small, large, Range.exactly(GaugePressure.ofBar(0.0)), SHOP))
+        .isThrownBy(
+            () -> LeakSize.ofHole(small, large, Range.exactly(GaugePressure.ofBar(0.0)), SHOP))
         .withMessageStartingWith("pressure at a leak must be above 0 bar(g)");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> LeakSize.ofFlow(Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(1.0e9))))

@@ -178,8 +178,7 @@ class LeakTestSimulationTest {
             time(unloaded),
             count,
             time(factor * WATCH),
-            new Range<>(
-                anr(taken / (1.0 + 0.055 * factor)), anr(taken * (1.0 + 0.055 * factor))),
+            new Range<>(anr(taken / (1.0 + 0.055 * factor)), anr(taken * (1.0 + 0.055 * factor))),
             told(
                 plant.read(plant.cutIn) - gauge,
                 Math.max(plant.read(plant.cutIn), plant.read(plant.cutOut)) + gauge)),
@@ -188,8 +187,7 @@ class LeakTestSimulationTest {
   }
 
   private static FreeAirFlow anr(double kilogramsPerSecond) {
-    return FreeAirFlow.from(
-        MassFlow.ofKilogramsPerSecond(kilogramsPerSecond), ReferenceState.ANR);
+    return FreeAirFlow.from(MassFlow.ofKilogramsPerSecond(kilogramsPerSecond), ReferenceState.ANR);
   }
 
   private record Outcome(int held, double meanWidth) {}
@@ -205,8 +203,8 @@ class LeakTestSimulationTest {
       Plant plant = new Plant(1_000L + i);
       Range<MassFlow> told = judge.judge(plant).leak();
       double truth = plant.leak(plant.cutOut, plant.walls);
-      boolean holds = told.least().kilogramsPerSecond() <= truth
-          && truth <= told.most().kilogramsPerSecond();
+      boolean holds =
+          told.least().kilogramsPerSecond() <= truth && truth <= told.most().kilogramsPerSecond();
       held += holds ? 1 : 0;
       widths.add((told.most().kilogramsPerSecond() - told.least().kilogramsPerSecond()) / truth);
     }

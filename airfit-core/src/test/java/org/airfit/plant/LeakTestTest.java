@@ -115,7 +115,9 @@ class LeakTestTest {
               "scfm",
               row.evidence("leak_flow"))
           .isMetWithinFraction(
-              scfm(test.leak().most()), 0.0005, "14.696 for 14.7 psia, and the digits of the factor");
+              scfm(test.leak().most()),
+              0.0005,
+              "14.696 for 14.7 psia, and the digits of the factor");
     }
   }
 
@@ -133,8 +135,7 @@ class LeakTestTest {
     Temperature walls = Temperature.ofKelvins(row.number("t1_K"));
     AbsolutePressure p1 = AbsolutePressure.ofBar(row.number("p1_bar_abs"));
     GaugePressure start = GaugePressure.of(p1, around);
-    GaugePressure end =
-        GaugePressure.of(AbsolutePressure.ofBar(row.number("p2_bar_abs")), around);
+    GaugePressure end = GaugePressure.of(AbsolutePressure.ofBar(row.number("p2_bar_abs")), around);
     double hole = Orifice.of(Length.ofMillimetres(row.number("hole_mm")), row.number("cd"))
         .flow(AirState.of(p1, walls), around)
         .massFlow()
@@ -214,7 +215,9 @@ class LeakTestTest {
 
   @Test
   void load_timing_is_that_of_the_published_example() {
-    Row row = Rows.of(LeakTestTest.class, "leak_load_timing_published.csv").findFirst().orElseThrow();
+    Row row = Rows.of(LeakTestTest.class, "leak_load_timing_published.csv")
+        .findFirst()
+        .orElseThrow();
     LeakTest test = at100(cycling(
         60.0 * row.number("loaded_min"),
         60.0 * row.number("unloaded_min"),
@@ -232,7 +235,11 @@ class LeakTestTest {
         Duration.ofHours(1),
         org.airfit.quantity.Money.parse("1 USD"));
     Comparison.of(
-            CHAPTER, "LU1, power of the leaks", row.number("lost_kw"), "kW", row.evidence("lost_kw"))
+            CHAPTER,
+            "LU1, power of the leaks",
+            row.number("lost_kw"),
+            "kW",
+            row.evidence("lost_kw"))
         .isMetWithinFraction(
             price.cost("leaks", test.leak().most()).electric().kilowatts(), 0.0065, why);
     for (String id : new String[] {"LU1", "LU4", "LU5"}) {
@@ -271,8 +278,9 @@ class LeakTestTest {
     assertThat(scfm(short1.leak().most())).isCloseTo(100.0, within(1.0e-9));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> cycling(2.0, 3.0, 5, 1.0, 100.0))
-        .withMessage("loaded and unloaded time must be above 5 s together, by which each may be wrong,"
-            + " were 5 s; time more cycles");
+        .withMessage(
+            "loaded and unloaded time must be above 5 s together, by which each may be wrong,"
+                + " were 5 s; time more cycles");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> cycling(2.0, 3.0, 0, 1.0, 100.0))
         .withMessage("cycles timed must be at least 1, were 0");
@@ -344,7 +352,8 @@ class LeakTestTest {
     assertThat(isothermal(629.0, 30.0, 13.2, 60.0, 13.2)).isNotNull();
     assertThatIllegalArgumentException()
         .isThrownBy(() -> isothermal(629.0, 30.0, 13.1, 60.0, 30.0))
-        .withMessageStartingWith("end pressure of a leak test must be at least 0.905 bar(g), where leaks choke")
+        .withMessageStartingWith(
+            "end pressure of a leak test must be at least 0.905 bar(g), where leaks choke")
         .withMessageEndingWith("test at a higher pressure");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> isothermal(629.0, 30.0, 20.0, 60.0, 10.0))

@@ -254,6 +254,26 @@ public final class Disk {
   }
 
   /**
+   * Writes a ledger of leaks with what was computed, whole or not at all. No spreadsheet computes a cell of it.
+   *
+   * @param path the file, a table
+   * @param job the ledger
+   * @throws WrongFileException if the file cannot be written, or would not read back as the very same ledger
+   */
+  public static void write(Path path, LeakJob job) throws WrongFileException {
+    String file = String.valueOf(path.getFileName());
+    String text = Csv.write(LeakFile.toRows(job).stream()
+        .map(row -> row.stream().map(Csv::asText).toList())
+        .toList());
+    LeakJob again = LeakFile.read(Document.of(file, Csv.read(file, text)));
+    if (!again.ledger().equals(job.ledger()) || !again.tests().equals(job.tests())) {
+      throw new WrongFileException(
+          file, "", "would not read back as the same ledger; look for odd signs in its texts");
+    }
+    write(path, text);
+  }
+
+  /**
    * Reads a job from its fields, as if they stood in a file, and writes nothing.
    *
    * @param path where the file would stand; the catalogue is seen from there

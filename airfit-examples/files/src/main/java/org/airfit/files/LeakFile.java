@@ -83,8 +83,8 @@ public final class LeakFile {
       "left");
 
   /** What is written anew whenever the ledger is, and not read. */
-  private static final List<String> COMPUTED = List.of(
-      "state", "rank", "leastAir", "mostAir", "leastCost", "mostCost", "payback");
+  private static final List<String> COMPUTED =
+      List.of("state", "rank", "leastAir", "mostAir", "leastCost", "mostCost", "payback");
 
   private static final List<String> RECORDS = List.of("plant", "relation", "test", "leak");
 
@@ -94,7 +94,8 @@ public final class LeakFile {
 
   private static final String FLOW = "a free-air flow such as 3 scfm or 1 to 2 L/s ANR";
   private static final String DAY = "a day such as 2026-11-28";
-  private static final String TIMING = "by how much a time that was taken may be wrong, such as 0.5 s";
+  private static final String TIMING =
+      "by how much a time that was taken may be wrong, such as 0.5 s";
   private static final String GAUGE = "by how much the gauge may be wrong, such as 0.1 bar";
 
   private final String file;
@@ -148,8 +149,9 @@ public final class LeakFile {
           if (!(cell instanceof String text)) {
             return List.of();
           }
-          boolean isGuarded = text.length() > 1 && !Csv.asText(text.substring(1)).equals(text.substring(1));
-          row.add(text.startsWith("'") && isGuarded ? text.substring(1) : text);
+          boolean isGuarded =
+              text.length() > 1 && text.startsWith("'") && "=+-@".indexOf(text.charAt(1)) >= 0;
+          row.add(isGuarded ? text.substring(1) : text);
         }
         rows.add(row);
       }
@@ -159,7 +161,10 @@ public final class LeakFile {
 
   private LeakJob read(List<Field> fields, List<List<String>> rows) throws WrongFileException {
     for (Field row : fields) {
-      if (row.field("record", String.join(", ", RECORDS)).text().strip().equalsIgnoreCase("relation")) {
+      if (row.field("record", String.join(", ", RECORDS))
+          .text()
+          .strip()
+          .equalsIgnoreCase("relation")) {
         relation(row); // wherever it stands, it holds for all leaks
       }
     }
@@ -176,22 +181,19 @@ public final class LeakFile {
       }
       row.requireNothingElse();
     }
-    Plant known = plant(file);
-    LeakLedger ledger = known.row.build(() -> new LeakLedger(known.price, leaks));
-    return new LeakJob(
-        known.title,
-        known.customer,
-        known.outside.pressure(),
-        known.units,
-        ledger,
-        tests,
-        rows);
-  }
-
-  private Plant plant(String place) throws WrongFileException {
     if (plant == null) {
       throw new WrongFileException(
-          place, "", "begins without a plant; type a row with plant under record first");
+          file, "", "has no plant; type a row with plant under record first");
+    }
+    Plant known = plant;
+    LeakLedger ledger = known.row.build(() -> new LeakLedger(known.price, leaks));
+    return new LeakJob(
+        known.title, known.customer, known.outside.pressure(), known.units, ledger, tests, rows);
+  }
+
+  private Plant known(Field row) throws WrongFileException {
+    if (plant == null) {
+      throw row.wrong("stands before the plant; type a row with plant under record first");
     }
     return plant;
   }
@@ -211,30 +213,29 @@ public final class LeakFile {
     if (running > MOST_HOURS) {
       throw hours.wrong("must be in [0, " + MOST_HOURS + "] h, was " + running);
     }
-    Power loaded =
-        row.field("loadedPower", "the electric power while it delivers, such as 37 kW").as(Power::parse);
+    Power loaded = row.field("loadedPower", "the electric power while it delivers, such as 37 kW")
+        .as(Power::parse);
     Range<Power> unloaded = row.field(
             "unloadedPower",
             "the electric power while it does not deliver, such as 8 to 10 kW, or 0 kW where it stops")
         .range(Power::parse);
-    FreeAirFlow delivery =
-        row.field("delivery", "what it delivers while loaded, such as 210 scfm").as(FreeAirFlow::parse);
-    Money rate = row.field("electricity", "the price of a kWh, such as 0.15 USD").as(Money::parse);
+    FreeAirFlow delivery = row.field("delivery", "what it delivers while loaded, such as 210 scfm")
+        .as(FreeAirFlow::parse);
+    Money rate =
+        row.field("electricity", "the price of a kWh, such as 0.15 USD").as(Money::parse);
     timing(row, Optional.empty()); // of the rows below
     gauge(row, Optional.empty());
     Optional<Field> units = row.find("units");
     UnitSystem system = units.isPresent()
         ? units.get().oneOf(List.of(UnitSystem.values()), UnitSystem::name)
-        : UnitSystem.valueOf(
-            row.field("atmosphere", "").text().contains("psi") ? "US" : "SI");
+        : UnitSystem.valueOf(row.field("atmosphere", "").text().contains("psi") ? "US" : "SI");
     plant = new Plant(
         row,
         title.text(),
         row.field("customer", "whose plant it is").text(),
         row.build(() -> AirState.of(atmosphere, temperature)),
         system,
-        row.build(
-            () -> new AirPrice(loaded, unloaded, delivery, Duration.ofHours(running), rate)));
+        row.build(() -> new AirPrice(loaded, unloaded, delivery, Duration.ofHours(running), rate)));
   }
 
   /** By how much a time may be wrong: told in the row, or in that of the plant. */
@@ -257,19 +258,22 @@ public final class LeakFile {
   }
 
   private Duration timing(Field row) throws WrongFileException {
-    Optional<Duration> told = timing(row, Optional.of(plant(file)));
-    return told.isPresent() ? told.get() : time(row.field("timing", TIMING + "; or in the row of the plant"));
+    Optional<Duration> told = timing(row, Optional.of(known(row)));
+    return told.isPresent()
+        ? told.get()
+        : time(row.field("timing", TIMING + "; or in the row of the plant"));
   }
 
   /** A pressure as it was read, and by how much that may be off. */
   private Range<GaugePressure> read(Field field, PressureDrop error) throws WrongFileException {
     GaugePressure shown = field.one(
-        GaugePressure::parse, "give what the gauge showed, and by how much it may be wrong under gauge");
+        GaugePressure::parse,
+        "give what the gauge showed, and by how much it may be wrong under gauge");
     return new Range<>(shown.minus(error), shown.plus(error));
   }
 
   private PressureDrop gauge(Field row) throws WrongFileException {
-    Optional<PressureDrop> told = gauge(row, Optional.of(plant(file)));
+    Optional<PressureDrop> told = gauge(row, Optional.of(known(row)));
     return told.isPresent()
         ? told.get()
         : row.field("gauge", GAUGE + "; or in the row of the plant").as(PressureDrop::parse);
@@ -284,22 +288,23 @@ public final class LeakFile {
 
   private void relation(Field row) throws WrongFileException {
     Field name = row.field("name", "which instrument, held how");
-    Range<GaugePressure> pressure =
-        row.field("pressure", "the pressures at the leak for which it holds, such as 80 to 110 psig")
-            .range(GaugePressure::parse);
+    Range<GaugePressure> pressure = row.field(
+            "pressure", "the pressures at the leak for which it holds, such as 80 to 110 psig")
+        .range(GaugePressure::parse);
     if (!instrument.isEmpty()
         && !(instrument.equals(name.text()) && pressure.equals(instrumentPressure))) {
       throw name.wrong("is a second relation; the rows of one have the same name and pressure");
     }
     instrument = name.text();
     instrumentPressure = pressure;
-    double decibels = row.field("decibels", "what the instrument shows, such as 42").number();
+    double decibels =
+        row.field("decibels", "what the instrument shows, such as 42").number();
     Range<FreeAirFlow> air = row.field("air", FLOW).range(FreeAirFlow::parse);
     points.add(new UltrasonicRelation.Point(decibels, air));
   }
 
   private LeakJob.Test test(Field row) throws WrongFileException {
-    Plant known = plant(file);
+    Plant known = known(row);
     String name = row.field("name", "what to call the test").text();
     Optional<LocalDate> day = day(row, "day");
     GaugePressure at = row.field(
@@ -308,8 +313,9 @@ public final class LeakFile {
     AbsolutePressure around = known.outside.pressure();
     boolean isTimed = row.find("loaded").isPresent();
     if (isTimed == row.find("start").isPresent()) {
-      throw row.wrong("must have loaded, of load timing, or start, of a fall of pressure; fill one of"
-          + " the two columns");
+      throw row.wrong(
+          "must have loaded, of load timing, or start, of a fall of pressure; fill one of"
+              + " the two columns");
     }
     return new LeakJob.Test(
         name,
@@ -324,11 +330,11 @@ public final class LeakFile {
     Range<GaugePressure> cutIn = read(row.field("cutIn", Accepted.GAUGE), error);
     Range<GaugePressure> cutOut = read(row.field("cutOut", Accepted.GAUGE), error);
     Duration loaded = time(row.field("loaded", "the time it delivered, such as 6 min 20 s"));
-    Duration unloaded =
-        time(row.field("unloaded", "the time it did not deliver, such as 30 min"));
+    Duration unloaded = time(row.field("unloaded", "the time it did not deliver, such as 30 min"));
     Optional<Field> stopped = row.find("stopped");
     Duration idle = stopped.isPresent() ? unloaded.plus(time(stopped.get())) : unloaded;
-    int cycles = row.field("cycles", "how many whole cycles were timed, such as 5").wholeNumber();
+    int cycles =
+        row.field("cycles", "how many whole cycles were timed, such as 5").wholeNumber();
     Duration timing = timing(row);
     Optional<Field> told = row.find("delivery");
     Range<FreeAirFlow> delivery = told.isPresent()
@@ -352,16 +358,18 @@ public final class LeakFile {
         walls.isPresent()
             ? walls.get().one(Temperature::parse, "give the mean")
             : known.outside.temperature(),
-        coldest.isPresent() ? Optional.of(coldest.get().least(Temperature::parse)) : Optional.empty());
+        coldest.isPresent()
+            ? Optional.of(coldest.get().least(Temperature::parse))
+            : Optional.empty());
   }
 
   private static Optional<LocalDate> day(Field row, String column) throws WrongFileException {
     Optional<Field> told = row.find(column, DAY);
-    return told.isPresent() ? Optional.of(told.get().as(JobLabel::day)) : Optional.empty();
+    return told.isPresent() ? Optional.of(told.get().typed(JobLabel::day)) : Optional.empty();
   }
 
   private Leak leak(Field row) throws WrongFileException {
-    Plant known = plant(file);
+    Plant known = known(row);
     Field tag = row.field("tag", "the number on the tag that hangs at it");
     String text = tag.text().strip();
     if (!tags.add(text)) {
@@ -375,15 +383,15 @@ public final class LeakFile {
         cost.isPresent() ? Optional.of(cost.get().as(Money::parse)) : Optional.empty();
     if (repair.isPresent()
         && !repair.get().currency().equals(known.price.perKilowattHour().currency())) {
-      throw cost.get().wrong("was \"" + cost.get().text() + "\"; give it in "
-          + known.price.perKilowattHour().currency() + ", as the price of electricity");
+      throw cost.get()
+          .wrong("was \"" + cost.get().text() + "\"; give it in "
+              + known.price.perKilowattHour().currency() + ", as the price of electricity");
     }
     Optional<LocalDate> checkedOn = day(row, "checked");
     Optional<Leak.Check> checked = Optional.empty();
     if (checkedOn.isPresent()) {
       checked = Optional.of(new Leak.Check(
-          checkedOn.get(),
-          left(row.field("left", "none, not measured, or " + FLOW))));
+          checkedOn.get(), left(row.field("left", "none, not measured, or " + FLOW))));
     } else {
       Optional<Field> left = row.find("left");
       if (left.isPresent()) {
@@ -427,11 +435,12 @@ public final class LeakFile {
     }
     return switch (told.get(0)) {
       case "hole" -> hole(row, at.isPresent() ? at.get() : needed(row), known.outside);
-      case "bag" -> LeakSize.ofBag(
-          row.field("bag", "the volume of the full bag, such as 60 L").range(Volume::parse),
-          time(row.field("time", "the time to fill it, such as 25 s")),
-          timing(row),
-          known.outside);
+      case "bag" ->
+        LeakSize.ofBag(
+            row.field("bag", "the volume of the full bag, such as 60 L").range(Volume::parse),
+            time(row.field("time", "the time to fill it, such as 25 s")),
+            timing(row),
+            known.outside);
       case "rotameter" -> rotameter(row, at.isPresent() ? at.get() : needed(row), known.outside);
       default -> LeakSize.ofFlow(row.field("air", FLOW).range(FreeAirFlow::parse));
     };
@@ -470,10 +479,7 @@ public final class LeakFile {
       return LeakSize.ofHole(hole, at, outside);
     }
     return LeakSize.ofHole(
-        hole,
-        edge.get().oneOf(List.of(OrificeEdge.values()), OrificeEdge::label),
-        at,
-        outside);
+        hole, edge.get().oneOf(List.of(OrificeEdge.values()), OrificeEdge::label), at, outside);
   }
 
   private static LeakSize rotameter(Field row, Range<GaugePressure> at, AirState outside)
@@ -498,10 +504,11 @@ public final class LeakFile {
 
   /**
    * Writes a ledger with what was computed: the rows as they were filed, and behind the columns that people type those
-   * that the library fills. No spreadsheet computes a cell of it.
+   * that the library fills. Before they go into a spreadsheet, each cell must be kept from being computed there, as
+   * {@code Disk.write} does.
    *
    * @param job the ledger
-   * @return the rows, the heading first; {@link Csv#write} makes a text of them
+   * @return the rows, the heading first
    */
   public static List<List<String>> toRows(LeakJob job) {
     Map<String, Map<String, String>> computed = computed(job);
@@ -523,15 +530,14 @@ public final class LeakFile {
         continue;
       }
       List<String> cells = new ArrayList<>();
-      kept.forEach(k -> cells.add(k < row.size() ? Csv.asText(row.get(k)) : ""));
+      kept.forEach(k -> cells.add(k < row.size() ? row.get(k) : ""));
       if (out.isEmpty()) {
         cells.addAll(COMPUTED);
       } else {
         boolean isLeak = cell(heading, row, "record").strip().equalsIgnoreCase("leak");
-        Map<String, String> values = isLeak
-            ? computed.getOrDefault(cell(heading, row, "tag").strip(), Map.of())
-            : Map.of();
-        COMPUTED.forEach(column -> cells.add(Csv.asText(values.getOrDefault(column, ""))));
+        Map<String, String> values =
+            isLeak ? computed.getOrDefault(cell(heading, row, "tag").strip(), Map.of()) : Map.of();
+        COMPUTED.forEach(column -> cells.add(values.getOrDefault(column, "")));
       }
       out.add(cells);
     }
@@ -549,15 +555,16 @@ public final class LeakFile {
     for (Leak leak : job.ledger().leaks()) {
       Map<String, String> cells = new HashMap<>();
       cells.put("state", leak.state().label());
-      leak.flow().ifPresentOrElse(
-          flow -> {
-            cells.put("leastAir", said(flow.least(), job.units()));
-            cells.put("mostAir", said(flow.most(), job.units()));
-          },
-          () -> {
-            cells.put("leastAir", "not known");
-            cells.put("mostAir", "not known");
-          });
+      leak.flow()
+          .ifPresentOrElse(
+              flow -> {
+                cells.put("leastAir", said(flow.least(), job.units()));
+                cells.put("mostAir", said(flow.most(), job.units()));
+              },
+              () -> {
+                cells.put("leastAir", "not known");
+                cells.put("mostAir", "not known");
+              });
       all.put(leak.tag(), cells);
     }
     for (LeakLedger.Entry entry : job.ledger().entries()) {

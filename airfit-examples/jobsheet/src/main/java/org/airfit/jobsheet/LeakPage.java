@@ -91,9 +91,8 @@ public final class LeakPage {
       return;
     }
     out.append("<div class=\"wide\">\n<table>\n<thead><tr>");
-    for (String heading : new String[] {
-      "Tag", "Where and what", "Rank", "Loses", "Costs", "Repair"
-    }) {
+    for (String heading :
+        new String[] {"Tag", "Where and what", "Rank", "Loses", "Costs in a year", "Repair"}) {
       out.append("<th>").append(heading).append("</th>");
     }
     out.append("</tr></thead>\n<tbody>\n");
@@ -102,7 +101,7 @@ public final class LeakPage {
       out.append("<tr>");
       element("td class=\"tag\"", leak.tag());
       element("td", leak.place() + ", " + leak.what());
-      element("td", LeakText.rank(entry));
+      element("td class=\"id\"", LeakText.rank(entry));
       element("td", InWords.capital(LeakText.loses(leak, job.units())));
       element("td", InWords.capital(LeakText.cost(entry)));
       element("td", InWords.capital(LeakText.repair(entry)));

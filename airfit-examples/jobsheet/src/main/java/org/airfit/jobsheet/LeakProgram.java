@@ -6,9 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.airfit.files.Csv;
 import org.airfit.files.Disk;
-import org.airfit.files.LeakFile;
 import org.airfit.files.LeakJob;
 import org.airfit.files.WrongFileException;
 
@@ -34,7 +32,7 @@ final class LeakProgram {
       Disk.requireOther(page, files);
       if (ledger.isPresent()) {
         Disk.requireOther(ledger.get(), files);
-        Disk.write(ledger.get(), Csv.write(LeakFile.toRows(job)));
+        Disk.write(ledger.get(), job);
       }
       Disk.write(page, LeakPage.of(job));
       out.print(LeakText.of(job));

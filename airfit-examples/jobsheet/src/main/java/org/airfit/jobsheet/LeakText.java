@@ -60,8 +60,8 @@ public final class LeakText {
     for (LeakLedger.Entry entry : job.ledger().entries()) {
       Leak leak = entry.leak();
       line("  - " + leak.tag() + ", " + leak.place() + ", " + leak.what() + " (rank "
-          + rank(entry) + "): " + loses(leak, job.units()) + "; " + cost(entry) + "; "
-          + repair(entry));
+          + rank(entry) + "): " + loses(leak, job.units()) + "; costs in a year: "
+          + cost(entry) + "; " + repair(entry));
     }
     if (job.ledger().entries().isEmpty()) {
       line("  - No leak is open.");
@@ -122,7 +122,10 @@ public final class LeakText {
                   + entry.payback().map(Payback::inWords).orElse(""))
               .collect(Collectors.joining("; "))));
     }
-    round.together().ifPresent(together -> lines.add(new Answer("All repairs together", round(round, together))));
+    round
+        .together()
+        .ifPresent(
+            together -> lines.add(new Answer("All repairs together", round(round, together))));
     String toCheck = ofState(job, LeakState.TO_BE_CHECKED);
     if (!toCheck.isEmpty()) {
       lines.add(new Answer("To be checked again", toCheck + "; until then no repair is done"));
@@ -153,15 +156,16 @@ public final class LeakText {
 
   /** What several leaks lose or save; without a most where one is not measured. */
   private static String total(LeakLedger.Total total, UnitSystem units, String does) {
-    String flow = total.most()
+    String flow = total
+        .most()
         .map(most -> flow(new Range<>(total.least(), most), units))
         .orElseGet(() -> "at least " + said(total.least(), units));
     String unknown = total.notMeasured().isEmpty()
         ? ""
         : "; no most can be told while these are not measured: "
             + String.join(", ", total.notMeasured());
-    return flow + ", which " + does + " " + money(total.leastMoney(), total.mostMoney())
-        + " a year" + unknown;
+    return flow + ", which " + does + " " + money(total.leastMoney(), total.mostMoney()) + " a year"
+        + unknown;
   }
 
   static String money(Money least, Optional<Money> most) {
@@ -193,7 +197,8 @@ public final class LeakText {
 
   /** What a leak loses now and how that was found, or why nobody knows. */
   static String loses(Leak leak, UnitSystem units) {
-    String method = leak.checked().map(check -> check.left().method()).orElse(leak.found().method());
+    String method =
+        leak.checked().map(check -> check.left().method()).orElse(leak.found().method());
     String before = leak.state() == LeakState.STILL_LEAKS
         ? leak.found().flow().map(flow -> ", before " + flow(flow, units)).orElse("")
         : "";
@@ -208,10 +213,10 @@ public final class LeakText {
   }
 
   static String cost(LeakLedger.Entry entry) {
-    if (entry.least().isEmpty()) {
-      return "cost not known";
-    }
-    return money(entry.least().get().money(), entry.most().map(YearlyCost::money)) + " a year";
+    return entry
+        .least()
+        .map(least -> money(least.money(), entry.most().map(YearlyCost::money)))
+        .orElse("not known");
   }
 
   static String repair(LeakLedger.Entry entry) {
@@ -219,11 +224,13 @@ public final class LeakText {
     if (leak.state() == LeakState.TO_BE_CHECKED) {
       return "repaired on " + leak.repairedOn().orElseThrow() + ", to be checked again";
     }
-    String cost = leak.repair().map(money -> "repair " + money.format(2)).orElse("repair not priced");
+    String cost =
+        leak.repair().map(money -> "repair " + money.format(2)).orElse("repair not priced");
     String still = leak.checked()
         .map(check -> "checked on " + check.on() + " and still leaks, ")
         .orElse("");
-    return still + cost
+    return still
+        + cost
         + entry.payback().map(payback -> ", paid back in " + payback.inWords()).orElse("");
   }
 
@@ -239,8 +246,9 @@ public final class LeakText {
   /** Each test of the whole plant, what the ledger explains of it, and whether two tests agree. */
   static List<String> tests(LeakJob job) {
     if (job.tests().isEmpty()) {
-      return List.of("No test of the whole plant was told: whether these are all leaks nobody knows."
-          + " Time the compressor while nothing is in use, or let the pressure fall.");
+      return List.of(
+          "No test of the whole plant was told: whether these are all leaks nobody knows."
+              + " Time the compressor while nothing is in use, or let the pressure fall.");
     }
     List<String> lines = new ArrayList<>();
     FreeAirFlow delivery = job.ledger().price().delivery();
@@ -282,23 +290,28 @@ public final class LeakText {
         + ledger.price().time().toHours() + " h a year, "
         + ledger.price().perKilowattHour().shown() + " per kWh. A repair saves less where the"
         + " compressor goes on taking power unloaded; paybacks take that off.");
-    notes.add("Each flow is a range that holds what was told, with its errors; a rank goes from the"
-        + " best to the worst that it can be within these ranges.");
-    boolean hasHole = ledger.leaks().stream()
-        .anyMatch(leak -> leak.found().method().equals("hole"));
+    notes.add(
+        "Each flow is a range that holds what was told, with its errors. The leaks stand in the"
+            + " order of what they cost at least; a rank goes from the best to the worst that it can be"
+            + " within the ranges of all, and a leak that nobody measured may be the dearest.");
+    boolean hasHole =
+        ledger.leaks().stream().anyMatch(leak -> leak.found().method().equals("hole"));
     if (hasHole) {
-      notes.add("Holes are reckoned with all discharge coefficients published for their edge, at the"
-          + " pressure in front of the hole. A bag measures better.");
+      notes.add(
+          "Holes are reckoned with all discharge coefficients published for their edge, at the"
+              + " pressure in front of the hole. A bag measures better.");
     }
-    boolean isHeard = ledger.leaks().stream().anyMatch(leak ->
-        leak.found().flow().isEmpty() && leak.found().method().startsWith("ultrasonic"));
+    boolean isHeard = ledger.leaks().stream()
+        .anyMatch(leak ->
+            leak.found().flow().isEmpty() && leak.found().method().startsWith("ultrasonic"));
     if (isHeard) {
       notes.add("An ultrasonic reading finds a leak and tells no flow: no published relation by"
           + " decibels gives its scatter.");
     }
     if (!job.tests().isEmpty()) {
-      notes.add("The tests of the whole plant hold if nothing was in use, no drain was open and every"
-          + " leak is choked. Their bounds are for all errors that were told at once.");
+      notes.add(
+          "The tests of the whole plant hold if nothing was in use, no drain was open and every"
+              + " leak is choked. Their bounds are for all errors that were told at once.");
     }
     return notes;
   }
