@@ -305,7 +305,7 @@ public final class LeakTest implements Worked {
 
   /** A time in nanoseconds; no test takes the centuries that a long does not hold. */
   private static long nanos(Duration time) {
-    if (time.getSeconds() > 1_000_000_000L) {
+    if (Seconds.of(time) > 1.0e9) {
       throw new IllegalArgumentException(
           "time of a test must be at most 1e9 s, was " + Seconds.told(time) + "; check its unit");
     }
