@@ -33,10 +33,8 @@ class LeakFileTest {
   private static final String PLANT = HEADING
       + "plant,Shed,K.,14.7 psia,60 °F,5000,0.10 USD,20 kW,5 to 10 kW,100 scfm,1 s,1 psi,,,,,,,,,,,,,,,,,\n";
 
-  private static final String LEAK = "leak,,,,,,,,,,,,%s,hall,clamp,%s\n";
-
   private static String leak(String tag, String cells) {
-    return String.format(LEAK, tag, cells);
+    return "leak,,,,,,,,,,,," + tag + ",hall,clamp," + cells + "\n";
   }
 
   private static LeakJob of(String text) throws WrongFileException {
@@ -79,8 +77,10 @@ class LeakFileTest {
       throws WrongFileException {
     String heard = leak("1", "90 psig,,,,,,,,,42,,,,");
     assertThat(of(PLANT + heard).ledger().lost().notMeasured()).containsExactly("1");
-    String table = "relation,my detector,,,,,,,,,,,,,,80 to 110 psig,,,,,,,,0.5 to 2 scfm,40,,,,\n"
-        + "relation,my detector,,,,,,,,,,,,,,80 to 110 psig,,,,,,,,1 to 5 scfm,50,,,,\n";
+    String table = """
+        relation,my detector,,,,,,,,,,,,,,80 to 110 psig,,,,,,,,0.5 to 2 scfm,40,,,,
+        relation,my detector,,,,,,,,,,,,,,80 to 110 psig,,,,,,,,1 to 5 scfm,50,,,,
+        """;
     // wherever the table stands
     for (String text : List.of(PLANT + table + heard, PLANT + heard + table)) {
       Range<MassFlow> flow = of(text).ledger().leaks().get(0).flow().orElseThrow();
@@ -304,7 +304,7 @@ class LeakFileTest {
   @Test
   void the_document_tells_columns_that_there_are() throws IOException, WrongFileException {
     String document = Files.readString(Path.of("..", "..", "docs", "leak-ledger-file.md"));
-    Matcher example = Pattern.compile("```csv\n(.*?)```", Pattern.DOTALL).matcher(document);
+    Matcher example = Pattern.compile("```\n(record.*?)```", Pattern.DOTALL).matcher(document);
     assertThat(example.find()).isTrue();
     LeakJob job = of(example.group(1));
     assertThat(job.title()).isEqualTo("Mill Street Garage");
