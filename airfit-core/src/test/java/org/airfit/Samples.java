@@ -21,10 +21,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowLoss;
 import org.airfit.measure.Instrument;
+import org.airfit.plant.LeakTest;
+import org.airfit.plant.UltrasonicRelation;
 import org.airfit.plug.DemoProfiles;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Effort;
@@ -253,6 +256,9 @@ final class Samples {
     if (type == Duration.class) {
       return List.of(Duration.ofHours(1));
     }
+    if (type == OptionalDouble.class) {
+      return List.of(OptionalDouble.empty(), OptionalDouble.of(1.0));
+    }
     if (type == LocalDate.class) {
       return List.of(LocalDate.of(2026, 3, 2));
     }
@@ -307,6 +313,30 @@ final class Samples {
       return List.of(
           AirState.of(AbsolutePressure.ofBar(1.0), Temperature.ofCelsius(20.0)),
           AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0)));
+    }
+    if (type == UltrasonicRelation.Point.class) {
+      return List.of(
+          new UltrasonicRelation.Point(40.0, Range.exactly(FreeAirFlow.parse("1 scfm"))),
+          new UltrasonicRelation.Point(50.0, Range.exactly(FreeAirFlow.parse("2 scfm"))));
+    }
+    if (type == LeakTest.Cycling.class) {
+      return List.of(new LeakTest.Cycling(
+          Duration.ofMinutes(1),
+          Duration.ofMinutes(3),
+          2,
+          Duration.ofSeconds(1),
+          Range.exactly(FreeAirFlow.parse("20 scfm")),
+          Range.exactly(GaugePressure.ofBar(7.0))));
+    }
+    if (type == LeakTest.Falling.class) {
+      return List.of(new LeakTest.Falling(
+          Range.exactly(Volume.ofCubicMetres(1.0)),
+          Range.exactly(GaugePressure.ofBar(7.0)),
+          Range.exactly(GaugePressure.ofBar(6.0)),
+          Duration.ofMinutes(1),
+          Duration.ofSeconds(1),
+          Temperature.ofCelsius(20.0),
+          Optional.empty()));
     }
     if (type == AbsolutePressure.class) {
       return List.of(

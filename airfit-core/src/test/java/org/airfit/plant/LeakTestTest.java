@@ -2,6 +2,7 @@ package org.airfit.plant;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
@@ -407,5 +408,47 @@ class LeakTestTest {
         .isNotEqualTo(isothermal(629.0, 90.0, 80.0, 10.0, 91.0));
     assertThat(isothermal(629.0, 90.0, 80.0, 10.0, 90.0).toString())
         .startsWith("fall of pressure: ");
+  }
+
+  /** Doors that no sample opens, as their arguments must fit each other. */
+  @Test
+  @SuppressWarnings("NullAway")
+  void nulls_are_refused_by_the_name_of_their_parameter() {
+    LeakTest.Cycling read = cycling(50.0, 150.0, 5, 1.0, 100.0);
+    GaugePressure at = GaugePressure.ofPsi(100.0);
+    assertThatNullPointerException()
+        .isThrownBy(() -> LeakTest.of((LeakTest.Cycling) null, AROUND, at))
+        .withMessage("read");
+    assertThatNullPointerException()
+        .isThrownBy(() -> LeakTest.of((LeakTest.Falling) null, AROUND, at))
+        .withMessage("read");
+    assertThatNullPointerException()
+        .isThrownBy(() -> LeakTest.of(read, null, at))
+        .withMessage("atmosphere");
+    assertThatNullPointerException()
+        .isThrownBy(() -> LeakTest.of(read, AROUND, null))
+        .withMessage("at");
+    Range<Volume> tank = Range.exactly(Volume.ofCubicFeet(1.0));
+    assertThatNullPointerException()
+        .isThrownBy(() -> new LeakTest.Falling(
+            tank, psig(100.0), psig(90.0), seconds(60.0), Duration.ZERO, SHOP, null))
+        .withMessage("coldest");
+    assertThatNullPointerException()
+        .isThrownBy(() -> new LeakTest.Falling(
+            tank, psig(100.0), psig(90.0), null, Duration.ZERO, SHOP, Optional.empty()))
+        .withMessage("time");
+    AirState outside = AirState.of(AROUND, SHOP);
+    assertThatNullPointerException()
+        .isThrownBy(() -> LeakSize.ofBag(tank, null, Duration.ZERO, outside))
+        .withMessage("time");
+    assertThatNullPointerException()
+        .isThrownBy(() -> LeakSize.ofBag(tank, seconds(9.0), null, outside))
+        .withMessage("error");
+    assertThatNullPointerException()
+        .isThrownBy(() -> LeakSize.ofBag(tank, seconds(9.0), Duration.ZERO, null))
+        .withMessage("outside");
+    assertThatNullPointerException()
+        .isThrownBy(() -> LeakSize.ofBag(null, seconds(9.0), Duration.ZERO, outside))
+        .withMessage("bag");
   }
 }
