@@ -56,6 +56,11 @@ import org.airfit.network.NetworkResult;
 import org.airfit.network.NetworkSimulation;
 import org.airfit.network.SupplyFlow;
 import org.airfit.plant.AirPlant;
+import org.airfit.plant.AirPrice;
+import org.airfit.plant.Leak;
+import org.airfit.plant.LeakLedger;
+import org.airfit.plant.LeakSize;
+import org.airfit.plant.LeakTest;
 import org.airfit.plant.PistonCompressor;
 import org.airfit.plant.Supply;
 import org.airfit.plant.YearlyCost;
@@ -82,6 +87,7 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.NominalThreadSize;
+import org.airfit.quantity.Power;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.ReferenceState;
@@ -640,6 +646,64 @@ class DocumentsTest {
     assertThat(outdoors.temperature().fahrenheit()).isCloseTo(-5.0, within(1.0));
   }
 
+  /** By hand: 2 ft³ in 26 s and 2.2 ft³ in 24 s are 4.62 and 5.5 cfm at 68 °F, 1.5 % less at 60 °F. */
+  @Test
+  void the_leaks_of_the_guide_explain_a_part_of_the_test() {
+    AirPrice price = new AirPrice(
+        Power.parse("18 kW"),
+        Range.parse("4 to 5 kW", Power::parse),
+        FreeAirFlow.parse("100 scfm"),
+        Duration.ofHours(4000),
+        Money.parse("0.12 USD"));
+    AirState outside = AirState.of(AbsolutePressure.parse("14.7 psia"), Temperature.parse("68 °F"));
+    LeakSize bag = LeakSize.ofBag(
+        Range.parse("2 to 2.2 ft3", Volume::parse),
+        Duration.ofSeconds(25),
+        Duration.ofSeconds(1),
+        outside);
+    Leak clamp = new Leak(
+        "12",
+        "bay 1",
+        "hose clamp",
+        bag,
+        Optional.of(Money.parse("15 USD")),
+        Optional.empty(),
+        Optional.empty());
+    Leak drain = new Leak(
+        "13",
+        "room",
+        "drain",
+        LeakSize.notMeasured(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+    LeakLedger ledger = new LeakLedger(price, List.of(clamp, drain));
+    LeakLedger.Total lost = ledger.lost();
+    String paidBack = ledger.round().inOrder().get(0).payback().orElseThrow().inWords();
+    assertThat(FreeAirFlow.from(lost.least(), ReferenceState.SCFM_60F).cubicFeetPerMinute())
+        .isCloseTo(4.62 * 0.985, within(0.01));
+    assertThat(lost.most()).isEmpty();
+    // 4.55 to 5.42 scfm of 100, of 13 to 14 kW for 4000 h at 0.12 USD: 284 to 364 USD a year
+    assertThat(paidBack).isEqualTo("2.2 to 2.8 weeks");
+    LeakTest test = LeakTest.of(
+        new LeakTest.Cycling(
+            Duration.ofSeconds(190),
+            Duration.ofSeconds(990),
+            5,
+            Duration.ofMillis(500),
+            Range.parse("95 to 105 scfm", FreeAirFlow::parse),
+            Range.parse("100 to 110 psig", GaugePressure::parse)),
+        AbsolutePressure.parse("14.7 psia"),
+        GaugePressure.parse("105 psig"));
+    String explained = ledger.against(test, Optional.empty()).inWords();
+    // 187.5 and 192.5 of 1180 s, times 95 and 105 scfm, times 119.7/124.7 and 119.7/114.7: 14.5 to
+    // 17.9 scfm
+    assertThat(explained)
+        .isEqualTo(
+            "The measured leaks explain 25 to 37 % of what the test shows: look on, and first"
+                + " measure what is found. A leak is not measured: 13.");
+  }
+
   @Test
   void the_hole_of_the_guide_costs_money() {
     AirState intake = AirState.of(AbsolutePressure.STANDARD_ATMOSPHERE, Temperature.parse("20 °C"));
@@ -786,6 +850,7 @@ class DocumentsTest {
         "docs/counter-service.md",
         "docs/interview.md",
         "docs/network-file.md",
+        "docs/leak-ledger-file.md",
         "docs/reference-set-file.md",
         "notebooks/README.md",
         "notebooks/TRAINER.md"

@@ -9,6 +9,7 @@ import java.lang.reflect.WildcardType;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -229,6 +230,9 @@ final class FuzzValues {
     }
     if (raw == Duration.class) {
       return duration();
+    }
+    if (raw == LocalDate.class) {
+      return LocalDate.of(2026, 1 + random.nextInt(12), 1 + random.nextInt(28));
     }
     if (raw == BigDecimal.class) {
       double number = number();

@@ -12,6 +12,7 @@ import java.lang.reflect.TypeVariable;
 import java.lang.reflect.WildcardType;
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -20,10 +21,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowLoss;
 import org.airfit.measure.Instrument;
+import org.airfit.plant.LeakTest;
+import org.airfit.plant.UltrasonicRelation;
 import org.airfit.plug.DemoProfiles;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Effort;
@@ -37,10 +41,13 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.FrictionFactor;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.Power;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Quantity;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
+import org.airfit.quantity.Volume;
 import org.airfit.safety.SafetyRule;
 import org.airfit.safety.SafetyRules;
 import org.airfit.safety.Situation;
@@ -195,6 +202,14 @@ final class Samples {
         ranges.add(Range.exactly(flow));
       } else if (content instanceof GaugePressure pressure) {
         ranges.add(Range.exactly(pressure));
+      } else if (content instanceof Length length) {
+        ranges.add(Range.exactly(length));
+      } else if (content instanceof Volume volume) {
+        ranges.add(Range.exactly(volume));
+      } else if (content instanceof Power power) {
+        ranges.add(Range.exactly(power));
+      } else if (content instanceof MassFlow flow) {
+        ranges.add(Range.exactly(flow));
       }
     }
     return ranges;
@@ -240,6 +255,12 @@ final class Samples {
     }
     if (type == Duration.class) {
       return List.of(Duration.ofHours(1));
+    }
+    if (type == OptionalDouble.class) {
+      return List.of(OptionalDouble.empty(), OptionalDouble.of(1.0));
+    }
+    if (type == LocalDate.class) {
+      return List.of(LocalDate.of(2026, 3, 2));
     }
     if (type == Locale.class) {
       return List.of(Locale.ROOT);
@@ -292,6 +313,30 @@ final class Samples {
       return List.of(
           AirState.of(AbsolutePressure.ofBar(1.0), Temperature.ofCelsius(20.0)),
           AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0)));
+    }
+    if (type == UltrasonicRelation.Point.class) {
+      return List.of(
+          new UltrasonicRelation.Point(40.0, Range.exactly(FreeAirFlow.parse("1 scfm"))),
+          new UltrasonicRelation.Point(50.0, Range.exactly(FreeAirFlow.parse("2 scfm"))));
+    }
+    if (type == LeakTest.Cycling.class) {
+      return List.of(new LeakTest.Cycling(
+          Duration.ofMinutes(1),
+          Duration.ofMinutes(3),
+          2,
+          Duration.ofSeconds(1),
+          Range.exactly(FreeAirFlow.parse("20 scfm")),
+          Range.exactly(GaugePressure.ofBar(7.0))));
+    }
+    if (type == LeakTest.Falling.class) {
+      return List.of(new LeakTest.Falling(
+          Range.exactly(Volume.ofCubicMetres(1.0)),
+          Range.exactly(GaugePressure.ofBar(7.0)),
+          Range.exactly(GaugePressure.ofBar(6.0)),
+          Duration.ofMinutes(1),
+          Duration.ofSeconds(1),
+          Temperature.ofCelsius(20.0),
+          Optional.empty()));
     }
     if (type == AbsolutePressure.class) {
       return List.of(

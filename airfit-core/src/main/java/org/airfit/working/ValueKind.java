@@ -158,7 +158,7 @@ public final class ValueKind {
   private static Unit unit(String name, double worth) {
     if (!(worth > 0.0 && worth < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException(
-          "worth of the unit \"" + name + "\" must be above 0, was " + worth);
+          "worth of the unit \"" + name + "\" must be above 0, was " + Digits.told(worth));
     }
     return new Unit(Objects.requireNonNull(name, "unit"), worth, 0.0);
   }

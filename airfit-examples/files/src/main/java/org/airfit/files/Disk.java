@@ -169,6 +169,19 @@ public final class Disk {
   }
 
   /**
+   * Reads a ledger of leaks, and notes every file that is read for it.
+   *
+   * @param path the file, a table whatever its name ends in
+   * @param read takes the files that were read; see {@link #requireOther}
+   * @return the ledger
+   * @throws WrongFileException if the file is not there, or something in it is refused
+   */
+  public static LeakJob leaks(Path path, Collection<Path> read) throws WrongFileException {
+    Objects.requireNonNull(read, "read");
+    return LeakFile.read(openTable(path, "a ledger of leaks, .csv", read));
+  }
+
+  /**
    * Reads a reference set.
    *
    * @param path the set file
@@ -236,6 +249,26 @@ public final class Disk {
     if (!ReferenceSetFile.toObject(again).equals(object)) {
       throw new WrongFileException(
           file, "", "would not read back as the same set; look for odd spaces in its names");
+    }
+    write(path, text);
+  }
+
+  /**
+   * Writes a ledger of leaks with what was computed, whole or not at all. No spreadsheet computes a cell of it.
+   *
+   * @param path the file, a table
+   * @param job the ledger
+   * @throws WrongFileException if the file cannot be written, or would not read back as the very same ledger
+   */
+  public static void write(Path path, LeakJob job) throws WrongFileException {
+    String file = String.valueOf(path.getFileName());
+    String text = Csv.write(LeakFile.toRows(job).stream()
+        .map(row -> row.stream().map(Csv::asText).toList())
+        .toList());
+    LeakJob again = LeakFile.read(Document.of(file, Csv.read(file, text)));
+    if (!again.ledger().equals(job.ledger()) || !again.tests().equals(job.tests())) {
+      throw new WrongFileException(
+          file, "", "would not read back as the same ledger; look for odd signs in its texts");
     }
     write(path, text);
   }

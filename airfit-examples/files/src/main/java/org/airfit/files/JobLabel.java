@@ -62,7 +62,7 @@ public record JobLabel(Optional<String> number, Optional<LocalDate> date) {
   }
 
   /** Read by hand: a parser of dates would bring every form of dates and all time zones into a web page. */
-  private static LocalDate day(String text) {
+  static LocalDate day(String text) {
     Matcher day = DAY.matcher(text.strip());
     try {
       if (day.matches()) {

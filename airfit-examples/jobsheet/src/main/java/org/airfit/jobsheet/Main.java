@@ -9,8 +9,8 @@ import java.util.stream.Stream;
 import org.airfit.files.Printable;
 
 /**
- * Starts the program that is asked for: the job sheet, or by a word before the files the network sheet, the check
- * of a set, whether two ends go together, or the interview.
+ * Starts the program that is asked for: the job sheet, or by a word before the files the network sheet, the
+ * sheet of leaks, the check of a set, whether two ends go together, or the interview.
  */
 public final class Main {
 
@@ -27,6 +27,9 @@ public final class Main {
             asks what a job needs, one question at a time, and writes the job file; START may lack anything
         network NETWORK.csv [PAGE.html]
             prints the sheet of a network and writes it as a page
+        leaks LEDGER.csv [PAGE.html] [NEW.csv]
+            prints what the leaks of a ledger cost and which repairs pay first, writes it as a page to hang up,
+            and writes the ledger anew with what was computed
         joint END END
             tells what goes between two ends, such as "1/2 NPT male" "1/4 NPT female"
         set SET.csv|SET.json [OUT.csv|OUT.json|PAGE.html] [A4|Letter]
@@ -44,8 +47,8 @@ public final class Main {
    * Runs the program; exit code 0 if a sheet was made, 2 if a file could not be used.
    *
    * @param args the job file, and the page to write (by default the job file's name with .html, in the current
-   *     folder); or "network" and a network file; or "set" and a set file; or "joint" and two ends; or
-   *     "interview" and the files that its program asks for
+   *     folder); or "network" and a network file; or "leaks" and a ledger; or "set" and a set file; or
+   *     "joint" and two ends; or "interview" and the files that its program asks for
    */
   public static void main(String[] args) {
     System.exit(run(
@@ -72,6 +75,7 @@ public final class Main {
     String[] files = args.length == 0 ? args : Arrays.copyOfRange(args, 1, args.length);
     return switch (word) {
       case "network" -> NetworkProgram.run(files, out, err);
+      case "leaks" -> LeakProgram.run(files, out, err);
       case "set" -> SetProgram.run(files, out, err);
       case "interview" -> InterviewProgram.run(files, in, out, err);
       case "joint" -> JointProgram.run(files, out, err);

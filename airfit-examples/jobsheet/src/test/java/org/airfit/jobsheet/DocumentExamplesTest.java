@@ -55,7 +55,8 @@ class DocumentExamplesTest {
       "START.json", "jobs/boatyard/weak-sander.json",
       "CATALOGUE.json", "jobs/boatyard/catalogue.json",
       "SET.csv", "sets/workshop.csv",
-      "NETWORK.csv", "networks/ferry-lane-ring.csv");
+      "NETWORK.csv", "networks/ferry-lane-ring.csv",
+      "LEDGER.csv", "jobs/joinery/leaks.csv");
 
   /** The catalogue with which the jobs of the documents are answered. */
   private static final String COUNTER = "jobs/quay-street/catalogue.json";
@@ -349,6 +350,8 @@ class DocumentExamplesTest {
       assertThat(Disk.referenceSet(file).profiles()).isNotEmpty();
     } else if (path.contains("/networks/")) {
       assertThat(Disk.network(file).drops()).isNotEmpty();
+    } else if (path.endsWith("leaks.csv")) {
+      assertThat(Disk.leaks(file, new ArrayList<>()).ledger().leaks()).isNotEmpty();
     } else if (path.endsWith(Shop.FILE)) {
       assertThat(Disk.shop(new ArrayList<>(List.of(file)))).isPresent();
     } else if (path.endsWith("catalogue.json")) {
