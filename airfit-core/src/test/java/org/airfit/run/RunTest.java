@@ -265,13 +265,16 @@ class RunTest {
   void a_tenth_is_of_the_pressure_at_the_supply_whatever_a_regulator_holds() {
     Run regulated = Run.from(SUPPLY, ATMOSPHERE)
         .through(
-            "regulator", RegulatorElement.of(part(50.0, 0.3), GaugePressure.ofBar(4.0).absolute(ATMOSPHERE)))
+            "regulator",
+            RegulatorElement.of(part(50.0, 0.3), GaugePressure.ofBar(4.0).absolute(ATMOSPHERE)))
         .through("hose", HOSE);
-    MassFlow within = regulated.largestFlow(GaugePressure.ofBar(3.4)).orElseThrow().massFlow();
+    MassFlow within =
+        regulated.largestFlow(GaugePressure.ofBar(3.4)).orElseThrow().massFlow();
     assertThat(regulated.at(within).cautions())
         .extracting(caution -> caution.title())
         .doesNotContain("More than a tenth of the pressure is lost");
-    MassFlow beyond = regulated.largestFlow(GaugePressure.ofBar(3.2)).orElseThrow().massFlow();
+    MassFlow beyond =
+        regulated.largestFlow(GaugePressure.ofBar(3.2)).orElseThrow().massFlow();
     assertThat(regulated.at(beyond).cautions())
         .extracting(caution -> caution.title())
         .contains("More than a tenth of the pressure is lost");

@@ -91,6 +91,7 @@ final class HandFields {
       return Optional.of(SocketAnswer.alone());
     }
     Set<String> ids = new LinkedHashSet<>(inUse.get().words());
-    return Optional.of(inUse.get().build(() -> SocketAnswer.alone(catalogue.profilesWithSockets(), ids)));
+    return Optional.of(
+        inUse.get().build(() -> SocketAnswer.alone(catalogue.profilesWithSockets(), ids)));
   }
 }
