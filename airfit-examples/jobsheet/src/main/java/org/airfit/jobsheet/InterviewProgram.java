@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.airfit.files.Disk;
-import org.airfit.files.Job;
 import org.airfit.files.JobFile;
 import org.airfit.files.Json;
 import org.airfit.files.Printable;
@@ -85,8 +84,9 @@ final class InterviewProgram {
       lines.wrapped("", "Nothing can be chosen before this is known:");
       known.missing().forEach(subject -> lines.wrapped("  - ", subject.question()));
     } else {
-      lines.wrapped("", asked(talk));
-      inShort(lines, Disk.job(place));
+      JobSheet sheet = JobSheet.of(Disk.job(place));
+      lines.wrapped("", asked(talk, sheet));
+      inShort(lines, sheet);
     }
     notKnown(lines, known);
     lines.line("Written: " + Printable.line(place.toString()));
@@ -94,7 +94,7 @@ final class InterviewProgram {
   }
 
   /** Whether all was asked, in a sentence. */
-  private static String asked(Interview talk) {
+  private static String asked(Interview talk, JobSheet sheet) {
     List<Rule> broken = talk.brokenWhateverIsAnswered();
     if (!broken.isEmpty()) {
       return "No one answer to what is left makes anything in the catalogue fit, so that no more is asked. Not met"
@@ -102,13 +102,28 @@ final class InterviewProgram {
           + broken.stream().map(Rule::title).collect(Collectors.joining(", "))
           + ". Two answers together were not tried. What would have to change, and what comes nearest, stands on the sheet of the job.";
     }
-    return talk.next().isEmpty()
+    if (talk.next().isPresent()) {
+      return "Not all was asked; this is what stands so far.";
+    }
+    return isKnown(sheet)
         ? "All was asked that can change the proposal."
-        : "Not all was asked; this is what stands so far.";
+        : "All was asked that is asked here. What is not known exactly, of the air the tool takes and how long at a"
+            + " time, of the pressures, of pipes and of parts that stay, was taken at its worst and can change the"
+            + " proposal: measure it and write it into the file.";
   }
 
-  private static void inShort(Lines lines, Job job) {
-    for (Answer line : InWords.inShort(JobSheet.of(job))) {
+  /** Whether no number that this talk does not ask for is open. */
+  private static boolean isKnown(JobSheet sheet) {
+    return sheet.requirement().isExact()
+        && sheet
+            .selection()
+            .map(selection -> selection.<Boolean>fold(
+                fitting -> fitting.best().doubts().isEmpty(), nothing -> Boolean.TRUE))
+            .orElse(true);
+  }
+
+  private static void inShort(Lines lines, JobSheet sheet) {
+    for (Answer line : InWords.inShort(sheet)) {
       lines.wrapped(line.what() + ": ", line.answer());
     }
   }
