@@ -116,13 +116,19 @@ public final class Diagnosis implements Worked {
     if (kind == SuspectKind.OTHER || nothingFits()) {
       return DiagnosisVerdict.NONE_FITS;
     }
-    if (kind == SuspectKind.NOTHING && best.probability() >= MORE_LIKELY_THAN_NOT) {
-      return DiagnosisVerdict.AS_TOLD;
-    }
     if (isFirm && kind != SuspectKind.NOTHING) {
       return DiagnosisVerdict.FOUND;
     }
+    if (isBase(best) && best.probability() >= MORE_LIKELY_THAN_NOT) {
+      return DiagnosisVerdict.AS_TOLD;
+    }
     return notRuledOut().size() > 1 ? DiagnosisVerdict.SEVERAL : DiagnosisVerdict.LIKELY;
+  }
+
+  /** Whether an explanation has all as told but for what is unmarked. */
+  private boolean isBase(Explanation each) {
+    return each.suspect().kind() == SuspectKind.NOTHING
+        || model.unmarked().filter(each.suspect()::equals).isPresent();
   }
 
   /** Whether every explanation that counts is refused by the readings. */

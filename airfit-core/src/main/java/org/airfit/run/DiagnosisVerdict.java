@@ -6,7 +6,10 @@ public enum DiagnosisVerdict {
   FOUND,
   /** One explanation is the most probable by far, but not enough, or nothing is left to test its fit by. */
   LIKELY,
-  /** The readings agree with what was told; a fault smaller than they show is not ruled out. */
+  /**
+   * The readings agree with what was told, but for the value of what is unmarked; a fault smaller than they show is not
+   * ruled out.
+   */
   AS_TOLD,
   /** Several explanations cannot be told apart by these readings. */
   SEVERAL,

@@ -30,11 +30,13 @@ final class DiagnosisWords {
           + (best.fit().isPresent()
               ? best.fits() ? "; it is not firm yet." : ", but it does not fit the readings well."
               : "; nothing is left to test it by, so it is not firm."));
-      case AS_TOLD -> lines.add("The readings agree with what was told, "
+      case AS_TOLD -> lines.add((best.suspect().kind() == SuspectKind.NOTHING
+              ? "The readings agree with what was told, "
+              : found(best, unmarked, units) + " This is ")
           + Digits.percent(best.probability())
           + " probable. A fault that shifts no pressure by more than about "
           + units.say(PressureDrop.ofPascals(GaugeGrid.LEAST_EFFECT))
-          + " is not ruled out, and no fault here.");
+          + " is not ruled out, and counts as none here.");
       case SEVERAL -> lines.add("These cannot be told apart by these readings: "
           + alike.stream()
               .map(each -> each.suspect() + " (" + Digits.percent(each.probability()) + ")")

@@ -184,7 +184,9 @@ class GaugeTestTest {
     FittedRange<SonicConductance> c = best.conductance().orElseThrow();
     assertThat(c.best().cubicDecimetresPerSecondBar()).isCloseTo(2.4, within(0.2));
     assertThat(c.least().cubicDecimetresPerSecondBar()).isBetween(1.7, 2.4);
-    assertThat(found.verdict()).isIn(DiagnosisVerdict.FOUND, DiagnosisVerdict.LIKELY);
+    assertThat(found.verdict()).isEqualTo(DiagnosisVerdict.AS_TOLD);
+    assertThat(found.inWords(UnitSystem.SI).get(0))
+        .contains("All else is as told, and coupling has a C of 2.4 dm³/(s·bar)");
   }
 
   @Test
