@@ -58,7 +58,10 @@ public final class Contradiction {
     String beyond = ", more than the " + units.say(values.allowed) + " by which they may differ";
     if (values.upstream.state() == ToolState.AT_REST) {
       return "At rest " + places + " should show one pressure and differ by " + units.say(apart)
-          + beyond + (rises ? ": a gauge is wrong." : ": a gauge is wrong, or a leak flows at rest.");
+          + beyond + (rises
+              ? ": a gauge is wrong. Exchange the two and read again."
+              : ": a gauge is wrong, a leak flows at rest, or a valve between them sticks. Exchange the two"
+                  + " gauges and read again.");
     }
     return "While it runs the pressure rises along the flow by " + units.say(apart) + " between "
         + places + beyond + ": a gauge is wrong.";

@@ -108,7 +108,8 @@ public final class Diagnosis implements Worked {
     SuspectKind kind = best.suspect().kind();
     boolean isFirm = best.probability() >= FIRM
         && best.fit().isPresent()
-        && best.fit().getAsDouble() >= FITS;
+        && best.fit().getAsDouble() >= FITS
+        && (kind != SuspectKind.GAUGE || isReadAmongOthers(best.suspect().place()));
     boolean contradicts = !found.contradictions.isEmpty();
     if (contradicts && !(isFirm && (kind == SuspectKind.GAUGE || kind == SuspectKind.LEAK))) {
       return DiagnosisVerdict.CONTRADICTED;
@@ -123,6 +124,30 @@ public final class Diagnosis implements Worked {
       return DiagnosisVerdict.AS_TOLD;
     }
     return notRuledOut().size() > 1 ? DiagnosisVerdict.SEVERAL : DiagnosisVerdict.LIKELY;
+  }
+
+  /**
+   * Whether a gauge was read at a place of another gauge, or on both sides of one. Otherwise a valve that sticks between
+   * the two looks as if one of them were wrong.
+   */
+  private boolean isReadAmongOthers(String gauge) {
+    int least = Integer.MAX_VALUE;
+    int most = Integer.MIN_VALUE;
+    for (GaugeReading reading : readings) {
+      if (reading.gauge().name().equals(gauge)) {
+        least = Math.min(least, model.names().indexOf(reading.place()));
+        most = Math.max(most, model.names().indexOf(reading.place()));
+      }
+    }
+    boolean isBehind = true;
+    boolean isBefore = true;
+    for (GaugeReading reading : readings) {
+      if (!reading.gauge().name().equals(gauge)) {
+        isBehind &= model.names().indexOf(reading.place()) < least;
+        isBefore &= model.names().indexOf(reading.place()) > most;
+      }
+    }
+    return !isBehind && !isBefore;
   }
 
   /** Whether an explanation has all as told but for what is unmarked. */

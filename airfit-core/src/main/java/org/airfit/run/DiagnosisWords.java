@@ -42,7 +42,7 @@ final class DiagnosisWords {
               .map(each -> each.suspect() + " (" + Digits.percent(each.probability()) + ")")
               .collect(Collectors.joining(", "))
           + ".");
-      case NONE_FITS -> lines.add("None of the suspects explains the readings: something else is wrong,"
+      case NONE_FITS -> lines.add("No single fault explains the readings: something else is wrong,"
           + " or several things at once, or a reading was taken down wrong.");
       case CONTRADICTED -> lines.add(
           "The readings contradict each other, so nothing else is judged firmly by them.");

@@ -86,7 +86,8 @@ final class DiagnosisWorking {
             + ") the run is computed so:")
         .include(RunAnswers.balance(scene.path(), scene.tool()).working(units)));
     working.note("Before any reading, all as told has a chance of 25 %, a wrong gauge of 10 %,"
-        + " something else of 5 %, and the suspects share the rest evenly: our choice. The weight of an"
+        + " something else of 5 %, and the suspects share the rest evenly, what is not suspected with a tenth of"
+        + " the chance of a suspect: our choice. The weight of an"
         + " explanation is that chance times how probable it lets the readings be, on the mean over the"
         + " values of its unknown; that is no work for a pencil.");
     double p = best.probability();

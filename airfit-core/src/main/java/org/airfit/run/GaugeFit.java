@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.airfit.internal.Statistics;
+import org.jspecify.annotations.Nullable;
 
 /** One explanation held against readings: how probable it lets them be, at which value of its unknown, how they fit. */
 final class GaugeFit {
@@ -18,12 +19,25 @@ final class GaugeFit {
   private final String wrong;
   private final int unknowns;
 
-  private final List<Double> values = new ArrayList<>();
-  private final List<Double> logs = new ArrayList<>();
+  /** A row less probable by this factor is not kept, the value of its unknown is. */
+  private static final double KEPT = 8.0;
+
+  /**
+   * One row that was visited.
+   *
+   * @param x the value of the last unknown
+   * @param log how probable the readings are, as a logarithm
+   * @param width the share of a cell that it counts for
+   * @param row the row, where it is worth keeping
+   */
+  record Node(double x, double log, double width, double @Nullable [] row) {}
+
+  private final List<Node> nodes = new ArrayList<>();
   private double best = Double.NEGATIVE_INFINITY;
   private double leastChiSquare = Double.POSITIVE_INFINITY;
   private double[] bestRow = {};
   private double evidence = Double.NEGATIVE_INFINITY;
+  private double bestX = Double.NaN;
   private double offset;
   private double offsetDeviation;
 
@@ -49,31 +63,40 @@ final class GaugeFit {
 
   /** Holds it against readings; the same readings once. */
   GaugeFit against(GaugePlaces places) {
-    int n = places.size();
-    grid.visit((x, row) -> {
-      double[] root = places.covariance(grid, row, wrong);
-      double logRoot = GaugeKernels.root(root, n);
-      double[] scaled = places.residuals(grid, row);
-      GaugeKernels.solveForward(root, n, scaled);
-      double chiSquare = GaugeKernels.product(scaled, scaled);
-      double log = -0.5 * chiSquare - logRoot - n * Statistics.LN_SQRT_TWO_PI;
-      values.add(x);
-      logs.add(log);
-      if (log > best) {
-        best = log;
-        bestRow = row;
-        leastChiSquare = chiSquare;
-        if (!wrong.isEmpty()) {
-          findOffset(places, root, scaled);
-        }
-      }
-    });
-    double sum = 0.0;
-    for (double log : logs) {
-      sum += Math.exp(log - best);
+    grid.visit((x, row) -> hold(places, x, row, 1.0));
+    if (!nodes.isEmpty() && !Double.isNaN(nodes.get(0).x)) {
+      double centre = bestX;
+      nodes.removeIf(node -> grid.isNear(node.x, centre));
+      grid.visitNear(centre, (x, row) -> hold(places, x, row, GaugeGrid.partOfCell()));
     }
-    evidence = best + Math.log(sum / logs.size());
+    double sum = 0.0;
+    double width = 0.0;
+    for (Node node : nodes) {
+      sum += node.width * Math.exp(node.log - best);
+      width += node.width;
+    }
+    evidence = best + Math.log(sum / width);
     return this;
+  }
+
+  private void hold(GaugePlaces places, double x, double[] row, double width) {
+    int n = places.size();
+    double[] root = places.covariance(grid, row, wrong);
+    double logRoot = GaugeKernels.root(root, n);
+    double[] scaled = places.residuals(grid, row);
+    GaugeKernels.solveForward(root, n, scaled);
+    double chiSquare = GaugeKernels.product(scaled, scaled);
+    double log = -0.5 * chiSquare - logRoot - n * Statistics.LN_SQRT_TWO_PI;
+    if (log > best) {
+      best = log;
+      bestX = x;
+      bestRow = row;
+      leastChiSquare = chiSquare;
+      if (!wrong.isEmpty()) {
+        findOffset(places, root, scaled);
+      }
+    }
+    nodes.add(new Node(x, log, width, log > best - KEPT ? row : null));
   }
 
   /** The error of the gauge that is wrong: the mean and deviation of it where the readings are known. */
@@ -95,7 +118,7 @@ final class GaugeFit {
 
   /** Whether any value of its unknown matters in this run. */
   boolean isPossible() {
-    return !logs.isEmpty();
+    return !nodes.isEmpty();
   }
 
   /** The logarithm of its probability, but for what all explanations share. */
@@ -119,18 +142,14 @@ final class GaugeFit {
     return bestRow;
   }
 
-  /** The weight of each row that was visited, of all of them 1. */
-  double[] weights() {
-    double[] weights = new double[logs.size()];
-    double sum = 0.0;
-    for (int i = 0; i < weights.length; i++) {
-      weights[i] = Math.exp(logs.get(i) - best);
-      sum += weights[i];
-    }
-    for (int i = 0; i < weights.length; i++) {
-      weights[i] /= sum;
-    }
-    return weights;
+  /** The rows that were visited. */
+  List<Node> nodes() {
+    return nodes;
+  }
+
+  /** The weight of a row beside that of the most probable [-]. */
+  double weight(Node node) {
+    return node.width * Math.exp(node.log - best);
   }
 
   /** The least, middle and most of its unknown, as likely below as above; of a gauge that is wrong of its error [Pa]. */
@@ -139,35 +158,33 @@ final class GaugeFit {
       double reach = Statistics.normalScore(TAIL) * offsetDeviation;
       return new double[] {offset - reach, offset, offset + reach};
     }
-    double[] weights = weights();
     // rows of one value may be many: of an unmarked element as well
-    TreeMap<Double, Double> byValue = new TreeMap<>();
-    for (int i = 0; i < weights.length; i++) {
-      byValue.merge(values.get(i), weights[i], Double::sum);
+    TreeMap<Double, double[]> byValue = new TreeMap<>();
+    double sum = 0.0;
+    for (Node node : nodes) {
+      double weight = weight(node);
+      sum += weight;
+      double[] one = byValue.computeIfAbsent(node.x, any -> new double[] {0.0, node.width});
+      one[0] += weight;
     }
     return new double[] {
-      quantile(byValue, TAIL), quantile(byValue, 0.5), quantile(byValue, 1.0 - TAIL)
+      quantile(byValue, TAIL * sum),
+      quantile(byValue, 0.5 * sum),
+      quantile(byValue, (1.0 - TAIL) * sum)
     };
   }
 
-  /** Where the sum of the weights up to it is a share; each weight spread evenly to half the way to its neighbours. */
-  private static double quantile(TreeMap<Double, Double> weights, double share) {
+  /** Where the sum of the weights up to it is a part of them; each weight spread evenly over its own cell. */
+  private double quantile(TreeMap<Double, double[]> weights, double part) {
     double below = 0.0;
-    double last = weights.firstKey();
-    double edge = last;
-    for (Map.Entry<Double, Double> each : weights.entrySet()) {
-      double value = each.getKey();
-      Double next = weights.higherKey(value);
-      double end = next == null ? value : 0.5 * (value + next);
-      if (below + each.getValue() >= share) {
-        return each.getValue() > 0.0
-            ? edge + (end - edge) * ((share - below) / each.getValue())
-            : value;
+    for (Map.Entry<Double, double[]> each : weights.entrySet()) {
+      double weight = each.getValue()[0];
+      if (below + weight >= part && weight > 0.0) {
+        double cell = grid.cell() * each.getValue()[1];
+        return each.getKey() + cell * ((part - below) / weight - 0.5);
       }
-      below += each.getValue();
-      edge = end;
-      last = value;
+      below += weight;
     }
-    return last;
+    return weights.lastKey();
   }
 }

@@ -17,12 +17,17 @@ final class GaugeGrid {
   /** So many values of one unknown are computed, and so many of each of two. */
   private static final int OF_ONE = 33;
 
-  private static final int OF_TWO = 13;
+  private static final int OF_TWO = 17;
 
   /** A part of the way between two values that were computed. */
   private static final int FINE_OF_ONE = 6;
 
-  private static final int FINE_OF_TWO = 4;
+  private static final int FINE_OF_TWO = 8;
+
+  /** About the best value so many cells of the fine grid to both sides are parted again, each in so many. */
+  private static final int CELLS = 2;
+
+  private static final int PARTS = 9;
 
   /** Less pressure than this at every place is no fault [Pa]: our choice. */
   static final double LEAST_EFFECT = 1.0e4;
@@ -249,6 +254,13 @@ final class GaugeGrid {
     void visit(double x, double[] row);
   }
 
+  /** The width of a cell of the fine grid in the last unknown. */
+  double cell() {
+    int last = counts.length - 1;
+    GaugeUnknown one = unknowns.get(last);
+    return (one.high() - one.low()) / ((counts[last] - 1) * fine[last]);
+  }
+
   /** Visits the fine grid, row by row, where the effect counts. */
   void visit(Visitor visitor) {
     if (counts.length == 0) {
@@ -260,17 +272,44 @@ final class GaugeGrid {
     }
     int last = counts.length - 1;
     int steps = (counts[last] - 1) * fine[last];
+    for (int i = 0; i <= steps; i++) {
+      visitAt((double) i / fine[last], visitor);
+    }
+  }
+
+  /** Whether a value lies in the cells that are parted about another. */
+  boolean isNear(double x, double centre) {
+    return Math.abs(x - centre) < (CELLS + 0.5) * cell();
+  }
+
+  /** The share of a cell that each row near a value counts for. */
+  static double partOfCell() {
+    return 1.0 / PARTS;
+  }
+
+  /** Visits the cells about a value of the last unknown, each in parts. */
+  void visitNear(double centre, Visitor visitor) {
+    int last = counts.length - 1;
+    GaugeUnknown one = unknowns.get(last);
+    int all = (2 * CELLS + 1) * PARTS;
+    for (int i = 0; i < all; i++) {
+      double x = centre + cell() * ((i + 0.5) / PARTS - (CELLS + 0.5));
+      if (x >= one.low() && x <= one.high()) {
+        visitAt((x - one.low()) / (one.high() - one.low()) * (counts[last] - 1), visitor);
+      }
+    }
+  }
+
+  private void visitAt(double at, Visitor visitor) {
+    int last = counts.length - 1;
+    int below = Math.min(counts[last] - 2, (int) at);
     int outer = last == 0 ? 1 : (counts[0] - 1) * fine[0] + 1;
     for (int o = 0; o < outer; o++) {
-      for (int i = 0; i <= steps; i++) {
-        double at = (double) i / fine[last];
-        int below = Math.min(counts[last] - 2, i / fine[last]);
-        double[] row = last == 0
-            ? between(rows[below], rows[below + 1], at - below)
-            : bilinear((double) o / fine[0], below, at - below);
-        if (row != null && row[effectIndex()] >= LEAST_EFFECT) {
-          visitor.visit(value(last, at), row);
-        }
+      double[] row = last == 0
+          ? between(rows[below], rows[below + 1], at - below)
+          : bilinear((double) o / fine[0], below, at - below);
+      if (row != null && row[effectIndex()] >= LEAST_EFFECT) {
+        visitor.visit(value(last, at), row);
       }
     }
   }

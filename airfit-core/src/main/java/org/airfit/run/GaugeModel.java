@@ -10,15 +10,17 @@ import org.jspecify.annotations.Nullable;
  * All that may be other than told in a run, with what each lets stand at its places; worked out once, whatever is read.
  *
  * <p>Before anything is read, all as told has a chance of a quarter, a wrong gauge of a tenth, something else of a
- * twentieth, and the suspects share the rest evenly: our choice.
+ * twentieth, and the suspects share the rest evenly; what is not suspected has a tenth of the chance of a suspect: our
+ * choice.
  */
 final class GaugeModel {
 
   private static final double NOTHING = 0.25;
   private static final double GAUGES = 0.1;
   private static final double OTHER = 0.05;
+  private static final double NOT_SUSPECTED = 0.1;
 
-  private record Grid(Suspect suspect, GaugeGrid rows, int unknowns) {}
+  private record Grid(Suspect suspect, GaugeGrid rows, int unknowns, double share) {}
 
   private final GaugeScene scene;
   private final List<String> names;
@@ -31,12 +33,14 @@ final class GaugeModel {
    * Makes the model.
    *
    * @param scene the run as told
-   * @param suspects what may be other than told, none of it an unmarked element
+   * @param possible what may be other than told, none of it an unmarked element
+   * @param suspects what of it is suspected
    * @param unmarked the suspect of the element whose marking is a guess; null where there is none
    * @param tolerances how well the rest is known
    */
   GaugeModel(
       GaugeScene scene,
+      List<Suspect> possible,
       List<Suspect> suspects,
       @Nullable Suspect unmarked,
       GaugeTolerances tolerances) {
@@ -50,11 +54,14 @@ final class GaugeModel {
     this.told = GaugeGrid.of(scene, always, tolerances, null);
     this.grids = Later.of(() -> {
       List<Grid> all = new ArrayList<>();
-      for (Suspect suspect : suspects) {
+      for (Suspect suspect : possible) {
         List<GaugeUnknown> unknowns = new ArrayList<>(always);
         unknowns.add(GaugeUnknown.of(suspect, scene, place(suspect), false));
         all.add(new Grid(
-            suspect, GaugeGrid.of(scene, unknowns, tolerances, told), unknowns.size()));
+            suspect,
+            GaugeGrid.of(scene, unknowns, tolerances, told),
+            unknowns.size(),
+            suspects.contains(suspect) ? 1.0 : NOT_SUSPECTED));
       }
       return List.copyOf(all);
     });
@@ -110,9 +117,10 @@ final class GaugeModel {
     List<GaugeFit> all = new ArrayList<>();
     all.add(plain());
     List<Grid> possible = grids.get();
-    double each = (1.0 - NOTHING - GAUGES - OTHER) / Math.max(1, possible.size());
+    double shares = possible.stream().mapToDouble(Grid::share).sum();
     for (Grid grid : possible) {
-      all.add(new GaugeFit(grid.suspect, grid.rows, each, grid.unknowns));
+      double prior = (1.0 - NOTHING - GAUGES - OTHER) * grid.share / shares;
+      all.add(new GaugeFit(grid.suspect, grid.rows, prior, grid.unknowns));
     }
     for (String gauge : gauges) {
       all.add(new GaugeFit(

@@ -1,7 +1,6 @@
 package org.airfit.run;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.airfit.internal.Quadrature;
@@ -121,14 +120,12 @@ final class GaugeNext {
   /** What an explanation expects a gauge to show, by the readings so far. */
   private Expected expected(
       GaugeFit fit, double probability, PressureGauge gauge, int place, ToolState state) {
-    double[] weights = fit.weights();
-    double little = LITTLE_WEIGHT * Arrays.stream(weights).max().orElseThrow();
     double[] sums = new double[3];
-    int[] at = {0};
-    fit.grid().visit((x, row) -> {
-      double weight = weights[at[0]++];
-      if (weight < little) {
-        return;
+    for (GaugeFit.Node node : fit.nodes()) {
+      double weight = fit.weight(node);
+      double[] row = node.row();
+      if (row == null || weight < LITTLE_WEIGHT * node.width()) {
+        continue;
       }
       double plain = row[fit.grid().index(0, state, place)];
       List<GaugeReading> more = new ArrayList<>(taken);
@@ -147,7 +144,7 @@ final class GaugeNext {
       sums[0] += weight;
       sums[1] += weight * mean;
       sums[2] += weight * (own * own + mean * mean);
-    });
+    }
     double mean = sums[1] / sums[0];
     return new Expected(
         probability, mean, Math.sqrt(Math.max(1.0, sums[2] / sums[0] - mean * mean)));

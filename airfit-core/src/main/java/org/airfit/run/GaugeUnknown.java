@@ -38,8 +38,8 @@ record GaugeUnknown(Suspect suspect, int place, double low, double high) {
   /** What nearly all is: less of a loss than any gauge shows. */
   private static final double NEARLY = 0.98;
 
-  /** An unmarked part lets through between an eighth and eight times of what was guessed: our choice. */
-  private static final double UNMARKED_CAPACITY = 8.0;
+  /** An unmarked part lets through between a fifth and five times of what was guessed: our choice. */
+  private static final double UNMARKED_CAPACITY = 5.0;
 
   /** The bore of an unmarked line is between 0.4 and 2.5 times of what was guessed: our choice. */
   private static final double UNMARKED_BORE = 2.5;

@@ -110,6 +110,8 @@ class DiagnosisReliabilityTest {
     private double droopBar;
     private String leakBehind = "";
     private double leakMm;
+    private String sticking = "";
+    private double stickingBar;
 
     /** The pressures [bar] above the atmosphere at all places; empty where the air does not get there. */
     Optional<double[]> pressures(Told told, boolean running) {
@@ -150,6 +152,12 @@ class DiagnosisReliabilityTest {
       Run run = Run.from(AirState.of(AbsolutePressure.ofBar(held + 1.0), WARM), ATMOSPHERE);
       for (String name : told.names) {
         run = through(run, name, told.parts.get(name));
+        if (name.equals(sticking)) {
+          // so wide that nothing but its spring takes pressure, the same at rest
+          run = run.through(
+              "check valve",
+              part(200.0, 0.5).withCrackingPressure(PressureDrop.ofBar(stickingBar)));
+        }
         if (name.equals(leakBehind) && leak > 0.0) {
           run = run.sharedWith(FreeAirFlow.from(
               org.airfit.quantity.MassFlow.ofKilogramsPerSecond(leak), ReferenceState.ANR));
@@ -161,8 +169,11 @@ class DiagnosisReliabilityTest {
           delivered -> {
             double[] bars = new double[told.names.size() + 2];
             bars[0] = held(delivered.shares().get(0).inlet().bar());
-            for (int i = 0; i < told.names.size(); i++) {
-              bars[i + 1] = held(delivered.shares().get(i).outlet().bar());
+            int at = 0;
+            for (ElementLoss share : delivered.shares()) {
+              boolean isValve = share.name().equals("check valve");
+              at += isValve ? 0 : 1;
+              bars[at] = held(share.outlet().bar());
             }
             bars[bars.length - 1] = delivered.massFlow().kilogramsPerSecond();
             return Optional.of(bars);
@@ -436,7 +447,11 @@ class DiagnosisReliabilityTest {
       Told told, GaugeTest without, Suspect left, SplittableRandom random) {
     faulty(told, List.of(left), random)
         .ifPresent(truth ->
-            judge("not in the list", told, without, truth, Map.of(), random, List.of()));
+            judge("not suspected", told, without, truth, Map.of(), random, List.of(left)));
+    Truth sticks = roughly(told, random);
+    sticks.sticking = told.names.get(random.nextInt(told.names.size()));
+    sticks.stickingBar = even(random, 0.3, 1.2);
+    judge("not in the list: a valve that sticks", told, without, sticks, Map.of(), random, List.of());
   }
 
   /** A fault counts where it shifts some pressure by 0.15 bar; each of two by itself. */

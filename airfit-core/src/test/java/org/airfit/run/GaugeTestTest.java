@@ -112,11 +112,13 @@ class GaugeTestTest {
     assertThat(found.verdict()).isEqualTo(DiagnosisVerdict.SEVERAL);
     assertThat(found.alike())
         .extracting(Explanation::suspect)
-        .containsExactlyInAnyOrder(Suspect.part("coupling"), Suspect.bore("hose"));
+        .startsWith(found.explanations().get(0).suspect(), found.explanations().get(1).suspect())
+        .contains(Suspect.part("coupling"), Suspect.bore("hose"));
+    assertThat(found.alike().get(0).probability()).isLessThan(0.7);
     NextGaugeReading next = found.next().orElseThrow();
     assertThat(next.place()).isEqualTo("coupling");
     assertThat(next.state()).isEqualTo(ToolState.RUNNING);
-    assertThat(next.expectedProbability()).isGreaterThan(0.95);
+    assertThat(next.expectedProbability()).isGreaterThan(0.85);
     // and it does
     List<GaugeReading> more =
         new ArrayList<>(readings(run(9.0, 5.0, 7.0), 0.0, "supply", "hose"));
@@ -147,7 +149,14 @@ class GaugeTestTest {
         .contains("At rest A at the supply and B behind filter should show one pressure", "0.8 bar");
     Explanation best = found.explanations().get(0);
     assertThat(best.suspect().kind()).isEqualTo(SuspectKind.GAUGE);
-    assertThat(found.verdict()).isIn(DiagnosisVerdict.FOUND, DiagnosisVerdict.CONTRADICTED);
+    // B was read behind A alone: a valve that sticks between them would look the same
+    assertThat(found.verdict()).isEqualTo(DiagnosisVerdict.CONTRADICTED);
+    List<GaugeReading> exchanged =
+        new ArrayList<>(readings(TOLD, 0.8, "supply", "filter", "coupling", "hose"));
+    exchanged.add(read(B, "supply", ToolState.AT_REST, 7.8));
+    Diagnosis again = GaugeTest.of(TOLD, GRINDER).read(exchanged);
+    assertThat(again.verdict()).isEqualTo(DiagnosisVerdict.FOUND);
+    assertThat(again.inWords(UnitSystem.SI).get(0)).contains("B shows 0.8", "bar too much");
     assertThat(found.inWords(UnitSystem.SI).toString()).contains("a gauge is wrong");
   }
 
@@ -164,14 +173,27 @@ class GaugeTestTest {
 
   /** Two faults at once that no single one can do: nothing is named. */
   @Test
-  void what_no_suspect_explains_is_told_as_that() {
-    GaugeTest test =
-        GaugeTest.of(TOLD, GRINDER).suspecting(List.of(Suspect.part("filter")));
-    Diagnosis found =
-        test.read(readings(run(9.0, 2.2, 9.5), 0.0, "supply", "filter", "coupling", "hose"));
+  void what_no_single_fault_explains_is_told_as_that() {
+    Diagnosis found = GaugeTest.of(TOLD, GRINDER)
+        .read(readings(run(2.4, 5.0, 6.5), 0.0, "supply", "filter", "coupling", "hose"));
     assertThat(found.verdict()).isEqualTo(DiagnosisVerdict.NONE_FITS);
     assertThat(found.culprit()).isEmpty();
-    assertThat(found.inWords(UnitSystem.SI).get(0)).contains("None of the suspects explains");
+    assertThat(found.inWords(UnitSystem.SI).get(0)).contains("No single fault explains");
+  }
+
+  /** The filter was suspected, the coupling is it; between the two gauges nobody read. */
+  @Test
+  void what_nobody_suspected_is_not_taken_for_a_suspect() {
+    Run truth = run(9.0, 2.2, 9.5);
+    GaugeTest test =
+        GaugeTest.of(TOLD, GRINDER).suspecting(List.of(Suspect.part("filter")));
+    Diagnosis apart = test.read(readings(truth, 0.0, "supply", "filter", "coupling", "hose"));
+    assertThat(apart.explanations().get(0).suspect()).isEqualTo(Suspect.part("coupling"));
+    Diagnosis together = test.read(readings(truth, 0.0, "supply", "coupling", "hose"));
+    assertThat(together.verdict()).isEqualTo(DiagnosisVerdict.SEVERAL);
+    assertThat(together.alike())
+        .extracting(Explanation::suspect)
+        .containsExactly(Suspect.part("filter"), Suspect.part("coupling"));
   }
 
   @Test
