@@ -21,8 +21,7 @@ public final class Contradiction {
   }
 
   static Contradiction of(GaugeReading upstream, GaugeReading downstream, double allowed) {
-    return new Contradiction(
-        new Values(upstream, downstream, PressureDrop.ofPascals(allowed)));
+    return new Contradiction(new Values(upstream, downstream, PressureDrop.ofPascals(allowed)));
   }
 
   /** {@return the reading nearer to the supply} */
@@ -53,12 +52,14 @@ public final class Contradiction {
     boolean rises = down.compareTo(up) > 0;
     PressureDrop apart = PressureDrop.ofPascals(Math.abs(down.pascals() - up.pascals()));
     String places = values.upstream.gauge().name() + " "
-        + GaugeReading.at(values.upstream.place()) + " and " + values.downstream.gauge().name()
+        + GaugeReading.at(values.upstream.place()) + " and "
+        + values.downstream.gauge().name()
         + " " + GaugeReading.at(values.downstream.place());
     String beyond = ", more than the " + units.say(values.allowed) + " by which they may differ";
     if (values.upstream.state() == ToolState.AT_REST) {
       return "At rest " + places + " should show one pressure and differ by " + units.say(apart)
-          + beyond + (rises
+          + beyond
+          + (rises
               ? ": a gauge is wrong. Exchange the two and read again."
               : ": a gauge is wrong, a leak flows at rest, or a valve between them sticks. Exchange the two"
                   + " gauges and read again.");

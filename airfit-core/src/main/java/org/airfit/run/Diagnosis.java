@@ -62,8 +62,7 @@ public final class Diagnosis implements Worked {
   private final double[] asTold; // what would be shown where all is as told [Pa]
   private final Found found;
 
-  private Diagnosis(
-      GaugeModel model, List<GaugeReading> readings, double[] asTold, Found found) {
+  private Diagnosis(GaugeModel model, List<GaugeReading> readings, double[] asTold, Found found) {
     this.model = model;
     this.readings = readings;
     this.asTold = asTold;
@@ -159,8 +158,8 @@ public final class Diagnosis implements Worked {
   /** Whether every explanation that counts is refused by the readings. */
   private boolean nothingFits() {
     return found.explanations.stream()
-        .filter(each -> each.suspect().kind() != SuspectKind.OTHER
-            && each.probability() >= CONSIDERED)
+        .filter(
+            each -> each.suspect().kind() != SuspectKind.OTHER && each.probability() >= CONSIDERED)
         .allMatch(each -> each.fit().isPresent() && !each.fits());
   }
 
@@ -204,10 +203,11 @@ public final class Diagnosis implements Worked {
     if (verdict != DiagnosisVerdict.FOUND) {
       lines.add(next()
           .map(NextGaugeReading::toString)
-          .orElse(verdict == DiagnosisVerdict.AS_TOLD
-              ? "No further reading with these gauges is expected to change that."
-              : "No further reading with these gauges is expected to settle it: put a part that is known"
-                  + " in the place of one that is suspected, and read again."));
+          .orElse(
+              verdict == DiagnosisVerdict.AS_TOLD
+                  ? "No further reading with these gauges is expected to change that."
+                  : "No further reading with these gauges is expected to settle it: put a part that is known"
+                      + " in the place of one that is suspected, and read again."));
     }
     return List.copyOf(lines);
   }
@@ -221,8 +221,8 @@ public final class Diagnosis implements Worked {
     all.add(VENT);
     all.add(RUNNING);
     if (found.explanations.stream()
-        .anyMatch(each -> each.suspect().kind() == SuspectKind.LEAK
-            && each.probability() >= CONSIDERED)) {
+        .anyMatch(each ->
+            each.suspect().kind() == SuspectKind.LEAK && each.probability() >= CONSIDERED)) {
       all.add(NO_HANDS);
     }
     all.addAll(model.scene().path().cautions());

@@ -93,8 +93,8 @@ final class DiagnosisWorking {
     double p = best.probability();
     if (p >= SURE) {
       return working
-          .answer("The most probable explanation is " + best.suspect() + ", "
-              + Digits.percent(p) + ".")
+          .answer(
+              "The most probable explanation is " + best.suspect() + ", " + Digits.percent(p) + ".")
           .build();
     }
     return working

@@ -64,15 +64,17 @@ public final class Explanation {
       }
       case BORE -> {
         double d = conduit(suspect, scene).bore().metres();
-        bore = Optional.of(new FittedRange<>(
-            length(d, range[0]), length(d, range[1]), length(d, range[2])));
+        bore = Optional.of(
+            new FittedRange<>(length(d, range[0]), length(d, range[1]), length(d, range[2])));
       }
-      case DROOP -> droop = Optional.of(new FittedRange<>(
-          PressureDrop.ofPascals(range[0]),
-          PressureDrop.ofPascals(range[1]),
-          PressureDrop.ofPascals(range[2])));
-      case LEAK -> air = Optional.of(new FittedRange<>(
-          leak(range[0], scene), leak(range[1], scene), leak(range[2], scene)));
+      case DROOP ->
+        droop = Optional.of(new FittedRange<>(
+            PressureDrop.ofPascals(range[0]),
+            PressureDrop.ofPascals(range[1]),
+            PressureDrop.ofPascals(range[2])));
+      case LEAK ->
+        air = Optional.of(
+            new FittedRange<>(leak(range[0], scene), leak(range[1], scene), leak(range[2], scene)));
       case TOOL_AIR -> {
         FreeAirFlow told = scene.tool().rated().times(scene.tool().load());
         air = Optional.of(new FittedRange<>(
@@ -80,16 +82,17 @@ public final class Explanation {
             told.times(Math.exp(range[1])),
             told.times(Math.exp(range[2]))));
       }
-      case GAUGE -> shown = Optional.of(new FittedRange<>(
-          GaugePressure.ofPascals(range[0]),
-          GaugePressure.ofPascals(range[1]),
-          GaugePressure.ofPascals(range[2])));
+      case GAUGE ->
+        shown = Optional.of(new FittedRange<>(
+            GaugePressure.ofPascals(range[0]),
+            GaugePressure.ofPascals(range[1]),
+            GaugePressure.ofPascals(range[2])));
       case NOTHING, OTHER -> {
         // no value
       }
     }
-    return new Explanation(new Values(
-        suspect, probability, fit, conductance, bore, droop, air, shown, factor));
+    return new Explanation(
+        new Values(suspect, probability, fit, conductance, bore, droop, air, shown, factor));
   }
 
   private static Element element(Suspect suspect, GaugeScene scene) {
@@ -189,19 +192,20 @@ public final class Explanation {
     if (values.bore.isPresent()) {
       FittedRange<Length> bore = values.bore.get();
       return between(
-          "bore of ", said(units, bore.least()), said(units, bore.best()), said(units, bore.most()));
+          "bore of ",
+          said(units, bore.least()),
+          said(units, bore.best()),
+          said(units, bore.most()));
     }
     if (values.droop.isPresent()) {
       FittedRange<PressureDrop> droop = values.droop.get();
       return between(
-          "droop of ",
-          units.say(droop.least()),
-          units.say(droop.best()),
-          units.say(droop.most()));
+          "droop of ", units.say(droop.least()), units.say(droop.best()), units.say(droop.most()));
     }
     if (values.air.isPresent()) {
       FittedRange<FreeAirFlow> air = values.air.get();
-      return between("", units.say(air.least()), units.say(air.best()), units.say(air.most()));
+      return between(
+          "air of ", units.say(air.least()), units.say(air.best()), units.say(air.most()));
     }
     return values.shownTooMuch.map(off -> tooMuch(units, off)).orElse("no value");
   }
@@ -212,7 +216,7 @@ public final class Explanation {
 
   private static String said(UnitSystem units, SonicConductance c) {
     return units.either(
-        Digits.significant(c.cubicDecimetresPerSecondBar(), 2) + " dm³/(s·bar)", units.say(c));
+        Digits.padded(c.cubicDecimetresPerSecondBar(), 2) + " dm³/(s·bar)", units.say(c));
   }
 
   private static String said(UnitSystem units, Length bore) {
@@ -241,7 +245,6 @@ public final class Explanation {
   /** {@return the explanation in one line, such as "bore of hose, 97.2 %: bore of 6.1 mm, …"} */
   @Override
   public String toString() {
-    return values.suspect + ", " + Digits.percent(values.probability) + ": "
-        + value(UnitSystem.SI);
+    return values.suspect + ", " + Digits.percent(values.probability) + ": " + value(UnitSystem.SI);
   }
 }

@@ -112,8 +112,7 @@ final class GaugeFit {
     }
     GaugeKernels.solveForward(root, n, with);
     offset = GaugeKernels.product(with, scaled);
-    offsetDeviation =
-        Math.sqrt(Math.max(0.0, variance - GaugeKernels.product(with, with)));
+    offsetDeviation = Math.sqrt(Math.max(0.0, variance - GaugeKernels.product(with, with)));
   }
 
   /** Whether any value of its unknown matters in this run. */

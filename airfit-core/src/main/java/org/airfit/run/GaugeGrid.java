@@ -47,7 +47,8 @@ final class GaugeGrid {
     this.tolerances = tolerances;
     int size = unknowns.size();
     this.counts = IntStream.range(0, size).map(i -> size == 1 ? OF_ONE : OF_TWO).toArray();
-    this.fine = IntStream.range(0, size).map(i -> size == 1 ? FINE_OF_ONE : FINE_OF_TWO).toArray();
+    this.fine =
+        IntStream.range(0, size).map(i -> size == 1 ? FINE_OF_ONE : FINE_OF_TWO).toArray();
     this.rows = new double[IntStream.of(counts).reduce(1, (a, b) -> a * b)][];
   }
 
@@ -123,8 +124,8 @@ final class GaugeGrid {
     }
     for (int place = 0; place < places(); place++) {
       int running = index(shift, ToolState.RUNNING, place);
-      row[running] = row[index(1, ToolState.RUNNING, place)]
-          * (tolerances.holding() / tolerances.level());
+      row[running] =
+          row[index(1, ToolState.RUNNING, place)] * (tolerances.holding() / tolerances.level());
     }
     shift++;
     for (int i = 0; i < changed.path().elements().size(); i++, shift++) {

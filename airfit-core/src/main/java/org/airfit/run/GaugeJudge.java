@@ -30,8 +30,8 @@ final class GaugeJudge {
       }
     }
     double ofOther = Math.log(model.priorOfOther()) + logOfOther();
-    double most = Math.max(
-        ofOther, fits.stream().mapToDouble(GaugeFit::logWeight).max().orElseThrow());
+    double most =
+        Math.max(ofOther, fits.stream().mapToDouble(GaugeFit::logWeight).max().orElseThrow());
     double sum = Math.exp(ofOther - most);
     probabilities = new double[fits.size()];
     for (int i = 0; i < probabilities.length; i++) {
@@ -138,9 +138,8 @@ final class GaugeJudge {
     // a regulator or a check valve between them holds some back at rest
     double apart = Math.abs(rise - (told[down] - told[up]));
     boolean isOne = places.place(up) == places.place(down);
-    boolean contradicts = places.state(up) == ToolState.AT_REST || isOne
-        ? apart > allowed
-        : rise > allowed;
+    boolean contradicts =
+        places.state(up) == ToolState.AT_REST || isOne ? apart > allowed : rise > allowed;
     return contradicts ? Optional.of(Contradiction.of(above, below, allowed)) : Optional.empty();
   }
 }

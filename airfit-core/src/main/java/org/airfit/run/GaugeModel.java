@@ -134,16 +134,14 @@ final class GaugeModel {
     Suspect suspect = explanation.suspect();
     Optional<Double> x = switch (suspect.kind()) {
       case PART -> Optional.of(Math.log(explanation.factor().orElseThrow()));
-      case BORE -> explanation
-          .bore()
-          .map(bore -> Math.log(bore.best().metres() / toldBore(suspect)));
+      case BORE ->
+        explanation.bore().map(bore -> Math.log(bore.best().metres() / toldBore(suspect)));
       case DROOP -> explanation.droop().map(droop -> droop.best().pascals());
-      case TOOL_AIR -> explanation
-          .air()
-          .map(air -> Math.log(
-              air.best().massFlow().kilogramsPerSecond()
-                  / (scene.tool().load()
-                      * scene.tool().rated().massFlow().kilogramsPerSecond())));
+      case TOOL_AIR ->
+        explanation
+            .air()
+            .map(air -> Math.log(air.best().massFlow().kilogramsPerSecond()
+                / (scene.tool().load() * scene.tool().rated().massFlow().kilogramsPerSecond())));
       case NOTHING -> Optional.of(0.0);
       case LEAK, GAUGE, OTHER -> Optional.empty();
     };

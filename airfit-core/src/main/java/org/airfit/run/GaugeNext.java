@@ -47,7 +47,8 @@ final class GaugeNext {
   }
 
   private Optional<NextGaugeReading> best(List<GaugeFit> fits, double[] probabilities) {
-    List<PressureGauge> gauges = taken.stream().map(GaugeReading::gauge).distinct().toList();
+    List<PressureGauge> gauges =
+        taken.stream().map(GaugeReading::gauge).distinct().toList();
     double now = 0.0;
     double all = 0.0;
     for (double probability : probabilities) {
@@ -107,7 +108,8 @@ final class GaugeNext {
             double z = (x - one.mean) / one.deviation;
             most = Math.max(
                 most,
-                one.probability / one.deviation
+                one.probability
+                    / one.deviation
                     * Math.exp(-0.5 * z * z - Statistics.LN_SQRT_TWO_PI));
           }
           return most;

@@ -65,8 +65,7 @@ final class GaugePlaces {
   double[] residuals(GaugeGrid grid, double[] row) {
     double[] residuals = new double[size()];
     for (int i = 0; i < residuals.length; i++) {
-      residuals[i] =
-          readings.get(i).shown().pascals() - row[grid.index(0, state(i), place(i))];
+      residuals[i] = readings.get(i).shown().pascals() - row[grid.index(0, state(i), place(i))];
     }
     return residuals;
   }

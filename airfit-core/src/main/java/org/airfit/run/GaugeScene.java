@@ -68,8 +68,7 @@ record GaugeScene(RunPath path, ToolDemand tool, int leakAt, double leakPerPasca
     for (int i = 0; i < leakAt; i++) {
       elements.set(i, Element.Shared.of(elements.get(i), escaping));
     }
-    MassFlow others =
-        MassFlow.ofKilogramsPerSecond(run.others().kilogramsPerSecond() + flow);
+    MassFlow others = MassFlow.ofKilogramsPerSecond(run.others().kilogramsPerSecond() + flow);
     return new RunPath(run.supply(), others, run.atmosphere(), elements);
   }
 

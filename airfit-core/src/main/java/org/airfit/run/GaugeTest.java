@@ -71,8 +71,8 @@ public final class GaugeTest {
       throw new IllegalArgumentException("pressure of the supply must be above the atmosphere "
           + run.atmosphere().shown() + ", was " + run.stillAir().pressure().shown());
     }
-    return new GaugeTest(new Question(
-        run, tool, Optional.empty(), Optional.empty(), GaugeTolerances.usual()));
+    return new GaugeTest(
+        new Question(run, tool, Optional.empty(), Optional.empty(), GaugeTolerances.usual()));
   }
 
   /**
@@ -100,11 +100,7 @@ public final class GaugeTest {
       throw new IllegalArgumentException("suspects must differ, were " + list);
     }
     return new GaugeTest(new Question(
-        question.run,
-        question.tool,
-        Optional.of(list),
-        question.unmarked,
-        question.tolerances));
+        question.run, question.tool, Optional.of(list), question.unmarked, question.tolerances));
   }
 
   /**
@@ -120,15 +116,11 @@ public final class GaugeTest {
         .filter(each -> each.place().equals(element)
             && (each.kind() == SuspectKind.PART || each.kind() == SuspectKind.BORE))
         .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException(
-            "unmarked element must be a part or a line of the run, of " + question.run.names()
-                + ", was \"" + element + "\""));
+        .orElseThrow(() ->
+            new IllegalArgumentException("unmarked element must be a part or a line of the run, of "
+                + question.run.names() + ", was \"" + element + "\""));
     return new GaugeTest(new Question(
-        question.run,
-        question.tool,
-        question.suspects,
-        Optional.of(suspect),
-        question.tolerances));
+        question.run, question.tool, question.suspects, Optional.of(suspect), question.tolerances));
   }
 
   /**
@@ -148,8 +140,7 @@ public final class GaugeTest {
     Map<String, Double> elements = new HashMap<>(question.tolerances.elements());
     elements.put(element, share);
     GaugeTolerances usual = question.tolerances;
-    return with(
-        new GaugeTolerances(elements, usual.toolAir(), usual.level(), usual.holding()));
+    return with(new GaugeTolerances(elements, usual.toolAir(), usual.level(), usual.holding()));
   }
 
   /**
@@ -178,8 +169,8 @@ public final class GaugeTest {
           "what a supply holds within must be at most 10 bar, was " + holding.shown());
     }
     GaugeTolerances usual = question.tolerances;
-    return with(new GaugeTolerances(
-        usual.elements(), usual.toolAir(), usual.level(), holding.pascals()));
+    return with(
+        new GaugeTolerances(usual.elements(), usual.toolAir(), usual.level(), holding.pascals()));
   }
 
   private GaugeTest with(GaugeTolerances tolerances) {
@@ -270,17 +261,18 @@ public final class GaugeTest {
   private void requireReadings(List<GaugeReading> readings) {
     if (readings.stream().noneMatch(reading -> reading.state() == ToolState.RUNNING)
         || readings.size() > MOST_READINGS) {
-      throw new IllegalArgumentException("readings must be one while the tool runs at least, and at most "
-          + MOST_READINGS + " in all, were " + readings.size()
-          + "; at rest a restriction does not show");
+      throw new IllegalArgumentException(
+          "readings must be one while the tool runs at least, and at most "
+              + MOST_READINGS + " in all, were " + readings.size()
+              + "; at rest a restriction does not show");
     }
     List<String> places = new ArrayList<>(question.run.names());
     places.add(0, GaugeReading.SUPPLY);
     for (int i = 0; i < readings.size(); i++) {
       GaugeReading one = readings.get(i);
       if (!places.contains(one.place())) {
-        throw new IllegalArgumentException("place of a reading must be one of " + places
-            + ", was \"" + one.place() + "\"");
+        throw new IllegalArgumentException(
+            "place of a reading must be one of " + places + ", was \"" + one.place() + "\"");
       }
       for (GaugeReading before : readings.subList(0, i)) {
         if (before.gauge().name().equals(one.gauge().name())) {
@@ -292,13 +284,15 @@ public final class GaugeTest {
 
   private static void requireOne(GaugeReading before, GaugeReading one) {
     if (!before.gauge().equals(one.gauge())) {
-      throw new IllegalArgumentException("gauges must have different names, were two called \""
-          + one.gauge().name() + "\"");
+      throw new IllegalArgumentException(
+          "gauges must have different names, were two called \"" + one.gauge().name() + "\"");
     }
     if (before.place().equals(one.place()) && before.state() == one.state()) {
-      throw new IllegalArgumentException("a gauge must be read once at a place at rest and once while"
-          + " the tool runs, was " + one.gauge().name() + " twice " + GaugeReading.at(one.place())
-          + " " + one.state() + "; give the mean");
+      throw new IllegalArgumentException(
+          "a gauge must be read once at a place at rest and once while"
+              + " the tool runs, was " + one.gauge().name() + " twice "
+              + GaugeReading.at(one.place())
+              + " " + one.state() + "; give the mean");
     }
   }
 

@@ -10,8 +10,7 @@ import java.util.Map;
  * @param level of the pressure of the supply [Pa]
  * @param holding of what the supply holds otherwise while the tool runs, its droop aside [Pa]
  */
-record GaugeTolerances(
-    Map<String, Double> elements, double toolAir, double level, double holding) {
+record GaugeTolerances(Map<String, Double> elements, double toolAir, double level, double holding) {
 
   /** A tenth of the loss: our choice. Ratings, roughness and what handbooks say of fittings are no better known. */
   static final double USUAL_LOSS = 0.1;

@@ -60,19 +60,25 @@ record GaugeUnknown(Suspect suspect, int place, double low, double high) {
   /** The unknown of a suspect in a run. */
   static GaugeUnknown of(Suspect suspect, GaugeScene scene, int place, boolean unmarked) {
     return switch (suspect.kind()) {
-      case PART -> unmarked
-          ? logs(suspect, place, 1.0 / UNMARKED_CAPACITY, UNMARKED_CAPACITY)
-          : logs(suspect, place, LEAST_CAPACITY, NEARLY);
-      case BORE -> unmarked
-          ? logs(suspect, place, leastBore(scene, place), UNMARKED_BORE)
-          : logs(suspect, place, leastBore(scene, place), NEARLY);
+      case PART ->
+        unmarked
+            ? logs(suspect, place, 1.0 / UNMARKED_CAPACITY, UNMARKED_CAPACITY)
+            : logs(suspect, place, LEAST_CAPACITY, NEARLY);
+      case BORE ->
+        unmarked
+            ? logs(suspect, place, leastBore(scene, place), UNMARKED_BORE)
+            : logs(suspect, place, leastBore(scene, place), NEARLY);
       case TOOL_AIR -> logs(suspect, place, 1.0 / TOOL_FACTOR, TOOL_FACTOR);
       case LEAK -> {
         double air = toolFlow(scene.tool());
         yield logs(suspect, place, LEAST_LEAK * air, MOST_LEAK * air);
       }
-      case DROOP -> new GaugeUnknown(
-          suspect, place, 0.0, Math.min(MOST_DROOP, MOST_DROOP_SHARE * held(scene.path(), place)));
+      case DROOP ->
+        new GaugeUnknown(
+            suspect,
+            place,
+            0.0,
+            Math.min(MOST_DROOP, MOST_DROOP_SHARE * held(scene.path(), place)));
       case NOTHING, GAUGE, OTHER -> throw new IllegalStateException(suspect + " has no unknown");
     };
   }
@@ -126,11 +132,9 @@ record GaugeUnknown(Suspect suspect, int place, double low, double high) {
             with(path, new Element.Line(line.name(), line.conduit().withBore(bore), line.model())));
       }
       case DROOP -> scene.on(drooping(scene, x));
-      case LEAK -> new GaugeScene(
-          path,
-          scene.tool(),
-          place,
-          Math.exp(x) / path.still().pressure().pascals());
+      case LEAK ->
+        new GaugeScene(
+            path, scene.tool(), place, Math.exp(x) / path.still().pressure().pascals());
       case TOOL_AIR -> scene.with(taking(scene.tool(), Math.exp(x)));
       case NOTHING, GAUGE, OTHER -> scene;
     };

@@ -64,18 +64,19 @@ public record PressureGauge(
       throw new IllegalArgumentException("name of a gauge must say which, was blank");
     }
     if (!(Objects.requireNonNull(topOfScale, "topOfScale").pascals() > 0.0)) {
-      throw new IllegalArgumentException("top of the scale of " + name
-          + " must be above 0 Pa(g), was " + topOfScale.shown());
+      throw new IllegalArgumentException(
+          "top of the scale of " + name + " must be above 0 Pa(g), was " + topOfScale.shown());
     }
     double half = 0.5 * topOfScale.pascals();
     if (!(Objects.requireNonNull(limit, "limit").pascals() > 0.0 && limit.pascals() <= half)) {
-      throw new IllegalArgumentException("limit of error of " + name + " must be above 0 and at most "
-          + Digits.told(half) + " Pa (half of its scale), was " + limit.shown()
-          + "; no gauge is perfect, take it from its class");
+      throw new IllegalArgumentException(
+          "limit of error of " + name + " must be above 0 and at most "
+              + Digits.told(half) + " Pa (half of its scale), was " + limit.shown()
+              + "; no gauge is perfect, take it from its class");
     }
     if (!(Objects.requireNonNull(step, "step").pascals() <= half)) {
-      throw new IllegalArgumentException("step of " + name + " must be at most "
-          + Digits.told(half) + " Pa (half of its scale), was " + step.shown());
+      throw new IllegalArgumentException("step of " + name + " must be at most " + Digits.told(half)
+          + " Pa (half of its scale), was " + step.shown());
     }
   }
 

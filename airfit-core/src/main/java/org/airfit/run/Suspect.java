@@ -80,7 +80,7 @@ public record Suspect(SuspectKind kind, String place) {
   public String toString() {
     return switch (kind) {
       case NOTHING -> "all as told";
-      case PART -> "air that " + place + " lets through";
+      case PART -> "restriction in " + place;
       case BORE -> "bore of " + place;
       case DROOP -> "droop of " + place;
       case LEAK -> "leak behind " + place;

@@ -30,15 +30,13 @@ class DiagnosisPublishedTest {
   private static final AbsolutePressure ATMOSPHERE = AbsolutePressure.ofPsi(14.7);
 
   /** The table's own drops leave a smooth curve of its formula by up to 3 %, and the drop goes with d⁻⁵ and q^1.8. */
-  private static final String SPREAD = "the drops printed leave the table's own formula by up to 3 %,"
-      + " which is 0.6 % of a bore and 1.7 % of a flow; and the table takes the flow as incompressible,"
-      + " 4 % of the largest drops";
+  private static final String SPREAD =
+      "the drops printed leave the table's own formula by up to 3 %,"
+          + " which is 0.6 % of a bore and 1.7 % of a flow; and the table takes the flow as incompressible,"
+          + " 4 % of the largest drops";
 
   private static final PressureGauge FINE = new PressureGauge(
-      "fine",
-      GaugePressure.ofPsi(200.0),
-      PressureDrop.ofPsi(0.002),
-      PressureDrop.ofPsi(0.001));
+      "fine", GaugePressure.ofPsi(200.0), PressureDrop.ofPsi(0.002), PressureDrop.ofPsi(0.001));
 
   static Stream<Rows.Row> rows() {
     return Rows.of(DiagnosisPublishedTest.class, "/org/airfit/line/air_flow_sch40_published.csv")
@@ -49,13 +47,12 @@ class DiagnosisPublishedTest {
   }
 
   private static Run pipe(double boreInches, double feet, double psig, double fahrenheit) {
-    AirState air = AirState.of(
-        AbsolutePressure.ofPsi(psig + 14.7), Temperature.ofFahrenheit(fahrenheit));
+    AirState air =
+        AirState.of(AbsolutePressure.ofPsi(psig + 14.7), Temperature.ofFahrenheit(fahrenheit));
     return Run.from(air, ATMOSPHERE)
         .through(
             "pipe",
-            Conduit.of(
-                Length.ofInches(boreInches), Length.ofFeet(feet), Length.ofInches(0.0018)));
+            Conduit.of(Length.ofInches(boreInches), Length.ofFeet(feet), Length.ofInches(0.0018)));
   }
 
   private static GaugeTest exactly(Run run, double scfm) {
@@ -131,8 +128,7 @@ class DiagnosisPublishedTest {
     Diagnosis found = exactly(pipe(row.number("id_in"), 100.0, 100.0, 60.0), 0.4 * scfm)
         .suspecting(List.of(Suspect.leakBehind("pipe")))
         .read(running);
-    double atSupply =
-        only(found, SuspectKind.LEAK).air().orElseThrow().best().cubicFeetPerMinute();
+    double atSupply = only(found, SuspectKind.LEAK).air().orElseThrow().best().cubicFeetPerMinute();
     // it is told at the pressure of the supply, and escapes at that behind the pipe
     double escapes = atSupply * (114.7 - drop) / 114.7;
     Comparison.of(
@@ -171,14 +167,12 @@ class DiagnosisPublishedTest {
         .through("coupling", FlowCapacity.ofValveCoefficient(ValveCoefficient.ofCv(2.5), 0.6))
         .through(
             "hose",
-            Conduit.of(
-                Length.ofInches(0.5), Length.ofFeet(30.0), Length.ofMillimetres(0.02)));
+            Conduit.of(Length.ofInches(0.5), Length.ofFeet(30.0), Length.ofMillimetres(0.02)));
     PressureGauge gauge = PressureGauge.ofClass(
         "gauge", GaugeClass.CLASS_1_6, GaugePressure.ofPsi(160.0), PressureDrop.ofPsi(2.0));
     Diagnosis found = GaugeTest.of(
             run,
-            ToolDemand.following(
-                "saw", FreeAirFlow.ofScfm60F(40.0), AbsolutePressure.ofPsi(104.7)))
+            ToolDemand.following("saw", FreeAirFlow.ofScfm60F(40.0), AbsolutePressure.ofPsi(104.7)))
         .read(List.of(
             new GaugeReading(gauge, "hose", ToolState.AT_REST, GaugePressure.ofPsi(118.0)),
             new GaugeReading(gauge, "hose", ToolState.RUNNING, GaugePressure.ofPsi(44.0))));
@@ -198,21 +192,21 @@ class DiagnosisPublishedTest {
   void a_dryer_that_loses_ten_psi_is_the_most_probable() {
     PressureGauge gauge = PressureGauge.ofClass(
         "gauge", GaugeClass.CLASS_0_25, GaugePressure.ofPsi(160.0), PressureDrop.ofPsi(0.5));
-    AirState air =
-        AirState.of(AbsolutePressure.ofPsi(139.7), Temperature.ofFahrenheit(60.0));
+    AirState air = AirState.of(AbsolutePressure.ofPsi(139.7), Temperature.ofFahrenheit(60.0));
     Run plain = Run.from(air, ATMOSPHERE)
-        .through("dryer", FlowCapacity.ofRatedFlow(
-            FreeAirFlow.ofScfm60F(150.0),
-            AbsolutePressure.ofPsi(139.7),
-            PressureDrop.ofPsi(4.0),
-            Temperature.ofFahrenheit(60.0),
-            0.4))
+        .through(
+            "dryer",
+            FlowCapacity.ofRatedFlow(
+                FreeAirFlow.ofScfm60F(150.0),
+                AbsolutePressure.ofPsi(139.7),
+                PressureDrop.ofPsi(4.0),
+                Temperature.ofFahrenheit(60.0),
+                0.4))
         .through(
             "pipe",
             // 150 scfm lose 4.87 psi in 100 ft of 1 in at 100 psig, here the air is denser
             Conduit.of(Length.ofInches(1.049), Length.ofFeet(116.0), Length.ofInches(0.0018)));
-    Diagnosis found = GaugeTest.of(
-            plain, ToolDemand.fixed("plant", FreeAirFlow.ofScfm60F(150.0)))
+    Diagnosis found = GaugeTest.of(plain, ToolDemand.fixed("plant", FreeAirFlow.ofScfm60F(150.0)))
         .withToolAirKnownWithin(0.05)
         .suspecting(List.of(Suspect.part("dryer"), Suspect.bore("pipe"), Suspect.toolAir()))
         .read(List.of(

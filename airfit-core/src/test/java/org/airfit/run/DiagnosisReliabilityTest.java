@@ -214,16 +214,17 @@ class DiagnosisReliabilityTest {
   private static double fault(Truth truth, Suspect suspect, SplittableRandom random) {
     String place = suspect.place();
     switch (suspect.kind()) {
-      case PART -> truth.capacities.put(
-          place, 1.0 / Math.sqrt(even(random, 1.5, 12.0) * even(random, 0.8, 1.2)));
+      case PART ->
+        truth.capacities.put(
+            place, 1.0 / Math.sqrt(even(random, 1.5, 12.0) * even(random, 0.8, 1.2)));
       case BORE -> truth.bores.put(place, even(random, 0.5, 0.92));
       case DROOP -> truth.droopBar = even(random, 0.2, 1.8);
       case LEAK -> {
         truth.leakBehind = place;
         truth.leakMm = even(random, 1.0, 4.0);
       }
-      case TOOL_AIR -> truth.air *=
-          random.nextBoolean() ? even(random, 1.3, 2.2) : even(random, 0.4, 0.75);
+      case TOOL_AIR ->
+        truth.air *= random.nextBoolean() ? even(random, 1.3, 2.2) : even(random, 0.4, 0.75);
       case GAUGE -> {
         return even(random, 0.4, 1.5) * (random.nextBoolean() ? 1.0 : -1.0);
       }
@@ -363,7 +364,9 @@ class DiagnosisReliabilityTest {
             "as told",
             "none fits",
             "contradicted"),
-        counts.entrySet().stream().map(each -> each.getValue().row(each.getKey())).toList());
+        counts.entrySet().stream()
+            .map(each -> each.getValue().row(each.getKey()))
+            .toList());
     List<List<String>> rows = new ArrayList<>();
     String[] names = {"below 70 %", "70 to 90 %", "90 to 99 %", "99 % or more"};
     for (int i = 0; i < bins.length; i++) {
@@ -394,8 +397,7 @@ class DiagnosisReliabilityTest {
         .isGreaterThanOrEqualTo(high.stated / high.answers - 0.03);
   }
 
-  private void one(
-      Told told, GaugeTest test, List<Suspect> suspects, SplittableRandom random) {
+  private void one(Told told, GaugeTest test, List<Suspect> suspects, SplittableRandom random) {
     int kind = random.nextInt(8);
     if (kind == 0) {
       judge("none", told, test, roughly(told, random), Map.of(), random, nothing());
@@ -410,8 +412,8 @@ class DiagnosisReliabilityTest {
     }
     Suspect suspect = suspects.get(random.nextInt(suspects.size()));
     faulty(told, List.of(suspect), random)
-        .ifPresent(truth ->
-            judge(name(suspect), told, test, truth, Map.of(), random, List.of(suspect)));
+        .ifPresent(
+            truth -> judge(name(suspect), told, test, truth, Map.of(), random, List.of(suspect)));
   }
 
   private static List<Suspect> nothing() {
@@ -443,15 +445,15 @@ class DiagnosisReliabilityTest {
             judge("two at once, either is right", told, test, truth, Map.of(), random, both));
   }
 
-  private void notInTheList(
-      Told told, GaugeTest without, Suspect left, SplittableRandom random) {
+  private void notInTheList(Told told, GaugeTest without, Suspect left, SplittableRandom random) {
     faulty(told, List.of(left), random)
-        .ifPresent(truth ->
-            judge("not suspected", told, without, truth, Map.of(), random, List.of(left)));
+        .ifPresent(
+            truth -> judge("not suspected", told, without, truth, Map.of(), random, List.of(left)));
     Truth sticks = roughly(told, random);
     sticks.sticking = told.names.get(random.nextInt(told.names.size()));
     sticks.stickingBar = even(random, 0.3, 1.2);
-    judge("not in the list: a valve that sticks", told, without, sticks, Map.of(), random, List.of());
+    judge(
+        "not in the list: a valve that sticks", told, without, sticks, Map.of(), random, List.of());
   }
 
   /** A fault counts where it shifts some pressure by 0.15 bar; each of two by itself. */

@@ -78,17 +78,18 @@ public final class DiagnosisFile {
     file.find("medium"); // refused above unless it is compressed air
     String title = file.field("title", "what is asked").text();
     String customer = file.field("customer", "whose run it is").text();
-    AbsolutePressure atmosphere =
-        FlowFields.atmosphere(file.field("atmosphere", "an absolute pressure such as 1.013 bar(a)"));
+    AbsolutePressure atmosphere = FlowFields.atmosphere(
+        file.field("atmosphere", "an absolute pressure such as 1.013 bar(a)"));
     Temperature temperature =
         file.field("temperature", "a temperature such as 20 °C").as(Temperature::parse);
     Field supply = file.field("supply", "an object with a pressure");
     Field told = supply.field("pressure", Accepted.GAUGE);
     GaugePressure pressure = told.as(GaugePressure::parse);
     UnitSystem units = units(told);
-    Run run = file.build(() ->
-        Run.from(AirState.of(pressure.absolute(atmosphere), temperature), atmosphere));
-    List<Field> items = file.field("line", "a list of what the air goes through").items();
+    Run run = file.build(
+        () -> Run.from(AirState.of(pressure.absolute(atmosphere), temperature), atmosphere));
+    List<Field> items =
+        file.field("line", "a list of what the air goes through").items();
     for (Field item : items) {
       run = through(run, item, atmosphere);
     }
@@ -149,10 +150,12 @@ public final class DiagnosisFile {
     RegulatorElement regulator =
         item.build(() -> RegulatorElement.of(capacity, set.absolute(atmosphere)));
     if (item.find("droop").isPresent() || item.find("droopAt").isPresent()) {
-      PressureDrop droop = item.field("droop", "by how much less it holds at droopAt, such as 6 psi")
+      PressureDrop droop = item.field(
+              "droop", "by how much less it holds at droopAt, such as 6 psi")
           .as(PressureDrop::parse);
       JobLine.requireDroopBelow(item, droop, set);
-      FreeAirFlow flow = item.field("droopAt", "the free-air flow at which it droops, such as 20 scfm")
+      FreeAirFlow flow = item.field(
+              "droopAt", "the free-air flow at which it droops, such as 20 scfm")
           .as(FreeAirFlow::parse);
       return item.build(() -> run.through(name, regulator.withDroop(droop, flow)));
     }
@@ -170,7 +173,8 @@ public final class DiagnosisFile {
     if (item.flag("unmarked")) {
       GaugeTest now = known;
       if (now.unmarkedElement().isPresent()) {
-        throw item.wrong("is a second one that is unmarked; keep one, and tell the other as well as you can");
+        throw item.wrong(
+            "is a second one that is unmarked; keep one, and tell the other as well as you can");
       }
       known = item.build(() -> now.unmarked(name));
     }
@@ -262,10 +266,10 @@ public final class DiagnosisFile {
 
   private static PressureGauge gauge(Field item) throws WrongFileException {
     String name = item.field("name", "what to call the gauge").text().strip();
-    GaugePressure top = item.field("top", "the top of its scale, such as \"10 bar(g)\"")
-        .as(GaugePressure::parse);
-    PressureDrop step = item.field("step", "to what it is read, such as \"0.1 bar\"")
-        .as(PressureDrop::parse);
+    GaugePressure top =
+        item.field("top", "the top of its scale, such as \"10 bar(g)\"").as(GaugePressure::parse);
+    PressureDrop step =
+        item.field("step", "to what it is read, such as \"0.1 bar\"").as(PressureDrop::parse);
     Optional<Field> accuracy = item.find("class", "the class on its dial, such as \"1.6\"");
     Optional<Field> limit = item.find("limit", "its limit of error, such as \"0.2 bar\"");
     if (accuracy.isPresent() == limit.isPresent()) {

@@ -16,11 +16,7 @@ import org.airfit.working.UnitSystem;
  * @param units the units of its sheet
  */
 public record DiagnosisJob(
-    String title,
-    String customer,
-    GaugeTest test,
-    List<GaugeReading> readings,
-    UnitSystem units) {
+    String title, String customer, GaugeTest test, List<GaugeReading> readings, UnitSystem units) {
 
   /**
    * Copies the list; refuses what is null.

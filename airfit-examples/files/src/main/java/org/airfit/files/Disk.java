@@ -176,8 +176,7 @@ public final class Disk {
    * @return the run and the readings
    * @throws WrongFileException if the file is not there, or something in it is refused
    */
-  public static DiagnosisJob diagnosis(Path path, Collection<Path> read)
-      throws WrongFileException {
+  public static DiagnosisJob diagnosis(Path path, Collection<Path> read) throws WrongFileException {
     Objects.requireNonNull(read, "read");
     return DiagnosisFile.read(open(path, "a JSON file", read));
   }

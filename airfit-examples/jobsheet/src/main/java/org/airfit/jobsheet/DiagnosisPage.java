@@ -92,8 +92,7 @@ public final class DiagnosisPage {
     out.append("<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"")
         .append(escaped(label))
         .append("\">\n<table>\n<thead><tr>");
-    heads.forEach(head ->
-        out.append("<th scope=\"col\">").append(escaped(head)).append("</th>"));
+    heads.forEach(head -> out.append("<th scope=\"col\">").append(escaped(head)).append("</th>"));
     out.append("</tr></thead>\n<tbody>\n");
     for (List<String> row : rows) {
       out.append("<tr><th scope=\"row\">").append(Html.shown(row.get(0))).append("</th>");

@@ -10,8 +10,9 @@ import org.airfit.files.Disk;
 /** Reads a diagnosis file, prints what its readings say, and writes it as a page. */
 final class DiagnosisProgram {
 
-  private static final String USAGE = "give a diagnosis file, and where the page should go if not beside you:"
-      + " diagnosis DIAGNOSIS.json [PAGE.html]";
+  private static final String USAGE =
+      "give a diagnosis file, and where the page should go if not beside you:"
+          + " diagnosis DIAGNOSIS.json [PAGE.html]";
 
   private DiagnosisProgram() {}
 

@@ -27,11 +27,15 @@ public record DiagnosisSheet(DiagnosisJob job, Diagnosis found) {
   /** An explanation less probable than this is not listed: our choice. */
   private static final double LISTED = 0.005;
 
+  /** Less than this is not told [Pa]: half of the last digit. */
+  private static final double SAME = 500.0;
+
   /** What the sheet does not judge, at the place where its answer is read. */
-  static final String LIMITS = "Judged is one fault at a time, in a run to one tool. Chances rest on what is"
-      + " told of the run and of the gauges, and on starting chances that are our choice; a fault that shifts"
-      + " no pressure by 0.1 bar (1.5 psi) is no fault here. In a simulation by another model than the judge's"
-      + " it was counted how often such answers are right: docs/reliability.md.";
+  static final String LIMITS =
+      "One fault at a time is judged, in a run to one tool. Chances rest on what is"
+          + " told of the run and of the gauges, and on starting chances that are our choice; a fault that shifts"
+          + " no pressure by 0.1 bar (1.5 psi) counts as none. In a simulation by another model than the judge's"
+          + " it was counted how often such answers are right: docs/reliability.md.";
 
   /** Refuses what is null. */
   public DiagnosisSheet {
@@ -63,7 +67,8 @@ public record DiagnosisSheet(DiagnosisJob job, Diagnosis found) {
     }
     if (found.culprit().isPresent()) {
       lines.add(new Answer(
-          "Next", "Mend or replace it, and read again: the run is right when the readings say so."));
+          "Next",
+          "Mend or replace it, and read again: the run is right when the readings say so."));
     }
     return lines;
   }
@@ -83,10 +88,17 @@ public record DiagnosisSheet(DiagnosisJob job, Diagnosis found) {
           reading.gauge().name(),
           units().say(reading.shown()),
           units().say(told.get(i)),
-          units().say(PressureDrop.ofPascals(Math.abs(apart)))
-              + (apart < 0.0 ? " less" : " more")));
+          apart(apart)));
     }
     return all;
+  }
+
+  /** By how much a reading is away from what it would be [Pa]. */
+  private String apart(double pascals) {
+    return Math.abs(pascals) < SAME
+        ? "as told"
+        : units().say(PressureDrop.ofPascals(Math.abs(pascals)))
+            + (pascals < 0.0 ? " less" : " more");
   }
 
   /** An explanation as it is listed. */

@@ -355,7 +355,8 @@ class DocumentExamplesTest {
   static Stream<Path> example_files() throws IOException {
     try (Stream<Path> files = Files.walk(EXAMPLES, 4)) {
       List<Path> found = files
-          .filter(file -> file.toString().matches(".*(jobs|sets|networks|diagnoses)/.*\\.(json|csv)"))
+          .filter(
+              file -> file.toString().matches(".*(jobs|sets|networks|diagnoses)/.*\\.(json|csv)"))
           .filter(file -> !file.toString().contains("target"))
           .sorted()
           .toList();
@@ -398,8 +399,8 @@ class DocumentExamplesTest {
   void every_value_in_the_text_is_one_that_a_file_may_hold() throws IOException {
     List<String> unread = new ArrayList<>();
     int values = 0;
-    for (String name : List.of(
-        "job-file.md", "network-file.md", "reference-set-file.md", "diagnosis-file.md")) {
+    for (String name :
+        List.of("job-file.md", "network-file.md", "reference-set-file.md", "diagnosis-file.md")) {
       Matcher value = VALUE.matcher(Files.readString(ROOT.resolve("docs").resolve(name)));
       while (value.find()) {
         for (String one : OR.split(value.group(1), -1)) {
