@@ -2,6 +2,7 @@ package org.airfit.run;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.airfit.plant.Compressor;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,7 +33,7 @@ final class GaugeGrid {
   /** Less pressure than this at every place is no fault [Pa]: our choice. */
   static final double LEAST_EFFECT = 1.0e4;
 
-  private static final ToolState[] STATES = ToolState.values();
+  private static final ToolState[] STATES = {ToolState.AT_REST, ToolState.RUNNING};
 
   private final GaugeScene scene;
   private final List<GaugeUnknown> unknowns;
@@ -103,7 +104,8 @@ final class GaugeGrid {
 
   /** Where in a row a number stands: of the pressures themselves, or of what shifts them, counted from 1. */
   int index(int shift, ToolState state, int place) {
-    return (shift * STATES.length + state.ordinal()) * places() + place;
+    int running = state == ToolState.RUNNING ? 1 : 0;
+    return (shift * STATES.length + running) * places() + place;
   }
 
   private int effectIndex() {
@@ -143,7 +145,7 @@ final class GaugeGrid {
   }
 
   private double[][] level(GaugeScene changed, double pascals) {
-    if (changed.path().supply() instanceof org.airfit.plant.Compressor) {
+    if (changed.path().supply() instanceof Compressor) {
       double[][] now = both(changed);
       for (double[] each : now) {
         for (int i = 0; i < each.length; i++) {

@@ -3,6 +3,7 @@ package org.airfit.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -22,6 +23,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
@@ -138,7 +140,7 @@ class DiagnosisReliabilityTest {
         }
         last = now;
       }
-      return Optional.of(java.util.Arrays.copyOf(last, last.length - 1));
+      return Optional.of(Arrays.copyOf(last, last.length - 1));
     }
 
     private Optional<double[]> pressures(Told told, boolean running, double leak, double flow) {
@@ -160,7 +162,7 @@ class DiagnosisReliabilityTest {
         }
         if (name.equals(leakBehind) && leak > 0.0) {
           run = run.sharedWith(FreeAirFlow.from(
-              org.airfit.quantity.MassFlow.ofKilogramsPerSecond(leak), ReferenceState.ANR));
+              MassFlow.ofKilogramsPerSecond(leak), ReferenceState.ANR));
         }
       }
       RunResult result =
@@ -380,8 +382,6 @@ class DiagnosisReliabilityTest {
         "diagnosisCalibration",
         List.of("chance said of the best explanation", "answers", "promised", "right"),
         rows);
-    System.out.println(rows);
-    counts.forEach((name, count) -> System.out.println(count.row(name)));
     int firm = 0;
     int wrong = 0;
     for (Map.Entry<String, Count> each : counts.entrySet()) {
