@@ -220,11 +220,7 @@ public final class Diagnosis implements Worked {
     List<Caution> all = new ArrayList<>();
     all.add(VENT);
     all.add(RUNNING);
-    if (found.explanations.stream()
-        .anyMatch(each ->
-            each.suspect().kind() == SuspectKind.LEAK && each.probability() >= CONSIDERED)) {
-      all.add(NO_HANDS);
-    }
+    all.add(NO_HANDS);
     all.addAll(model.scene().path().cautions());
     return List.copyOf(all);
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.airfit.internal.Statistics;
 import org.jspecify.annotations.Nullable;
@@ -22,15 +23,36 @@ final class GaugeFit {
   /** A row less probable by this factor is not kept, the value of its unknown is. */
   private static final double KEPT = 8.0;
 
-  /**
-   * One row that was visited.
-   *
-   * @param x the value of the last unknown
-   * @param log how probable the readings are, as a logarithm
-   * @param width the share of a cell that it counts for
-   * @param row the row, where it is worth keeping
-   */
-  record Node(double x, double log, double width, double @Nullable [] row) {}
+  /** One row that was visited. */
+  static final class Node {
+    private final double x;
+    private final double log;
+    private final double width;
+    private final double @Nullable [] row;
+
+    /**
+     * Notes a row.
+     *
+     * @param x the value of the last unknown
+     * @param log how probable the readings are, as a logarithm
+     * @param width the share of a cell that it counts for
+     * @param row the row, where it is worth keeping
+     */
+    Node(double x, double log, double width, double @Nullable [] row) {
+      this.x = x;
+      this.log = log;
+      this.width = width;
+      this.row = row;
+    }
+
+    double width() {
+      return width;
+    }
+
+    double @Nullable [] row() {
+      return row;
+    }
+  }
 
   private final List<Node> nodes = new ArrayList<>();
   private double best = Double.NEGATIVE_INFINITY;
@@ -158,7 +180,7 @@ final class GaugeFit {
       return new double[] {offset - reach, offset, offset + reach};
     }
     // rows of one value may be many: of an unmarked element as well
-    TreeMap<Double, double[]> byValue = new TreeMap<>();
+    SortedMap<Double, double[]> byValue = new TreeMap<>();
     double sum = 0.0;
     for (Node node : nodes) {
       double weight = weight(node);
@@ -174,7 +196,7 @@ final class GaugeFit {
   }
 
   /** Where the sum of the weights up to it is a part of them; each weight spread evenly over its own cell. */
-  private double quantile(TreeMap<Double, double[]> weights, double part) {
+  private double quantile(SortedMap<Double, double[]> weights, double part) {
     double below = 0.0;
     for (Map.Entry<Double, double[]> each : weights.entrySet()) {
       double weight = each.getValue()[0];

@@ -2,10 +2,12 @@ package org.airfit.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.airfit.Pencil;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
@@ -279,6 +281,61 @@ class GaugeTestTest {
     assertThatExceptionOfType(IllegalArgumentException.class)
         .isThrownBy(() -> read(A, "hose", ToolState.RUNNING, 10.5))
         .withMessageContaining("look at its scale");
+  }
+
+  @Test
+  @SuppressWarnings("NullAway")
+  void a_null_is_refused_by_its_name() {
+    GaugeTest test = GaugeTest.of(TOLD, GRINDER);
+    Map<String, Runnable> doors = Map.of(
+        "run", () -> GaugeTest.of(null, GRINDER),
+        "tool", () -> GaugeTest.of(TOLD, null),
+        "suspects", () -> test.suspecting(null),
+        "element", () -> test.unmarked(null),
+        "holding", () -> test.withSupplyHolding(null),
+        "readings", () -> test.read(null));
+    doors.forEach((name, door) ->
+        assertThatNullPointerException().isThrownBy(door::run).withMessage(name));
+  }
+
+  /** What is known better, and a supply that holds better, leave less to other explanations. */
+  @Test
+  void a_loss_that_is_known_better_makes_a_firmer_answer() {
+    List<GaugeReading> readings =
+        readings(run(9.0, 3.6, 9.5), 0.0, "supply", "filter", "coupling", "hose");
+    GaugeTest rough = GaugeTest.of(TOLD, GRINDER)
+        .withLossKnownWithin("coupling", 0.5)
+        .withToolAirKnownWithin(0.3);
+    GaugeTest fine = GaugeTest.of(TOLD, GRINDER)
+        .withLossKnownWithin("coupling", 0.02)
+        .withToolAirKnownWithin(0.02)
+        .withSupplyHolding(PressureDrop.ofBar(0.02));
+    assertThat(chance(fine.read(readings), Suspect.part("coupling")))
+        .isGreaterThan(0.9)
+        .isGreaterThan(chance(rough.read(readings), Suspect.part("coupling")));
+    assertThat(fine).isNotEqualTo(rough).isNotEqualTo(GaugeTest.of(TOLD, GRINDER));
+    assertThat(GaugeTest.of(TOLD, GRINDER)).isEqualTo(GaugeTest.of(TOLD, GRINDER));
+    assertThat(fine.read(readings)).isEqualTo(fine.read(readings)).hasSameHashCodeAs(fine.read(readings));
+  }
+
+  private static double chance(Diagnosis found, Suspect suspect) {
+    return found.explanations().stream()
+        .filter(each -> each.suspect().equals(suspect))
+        .findFirst()
+        .orElseThrow()
+        .probability();
+  }
+
+  /** Two readings of one gauge at one pressure differ by friction and rounding alone. */
+  @Test
+  void what_a_gauge_has_wrong_in_both_readings_cancels() {
+    double shared = A.covariance(7.0e5, 7.0e5);
+    double apart = 2.0 * (shared + A.ownVariance()) - 2.0 * A.covariance(7.0e5, 7.0e5);
+    assertThat(apart).isCloseTo(2.0 * A.ownVariance(), within(1.0e-6));
+    // L = 0.1 bar: u² = L²/3; half of it, and a quarter times 0.7², is shared; d²/12 with d = 0.05 bar
+    double square = 1.0e4 * 1.0e4 / 3.0;
+    assertThat(shared).isCloseTo(square * (0.5 + 0.25 * 0.49), within(1.0));
+    assertThat(A.ownVariance()).isCloseTo(0.25 * square + 5.0e3 * 5.0e3 / 12.0, within(1.0));
   }
 
   /** EN 837-1: 1.6 % of 10 bar are 0.16 bar, of 160 psi 2.56 psi. */

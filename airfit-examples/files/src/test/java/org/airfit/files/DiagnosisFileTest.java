@@ -71,8 +71,7 @@ class DiagnosisFileTest {
     assertThat(last.gauge().limit().psi()).isCloseTo(2.0, within(1.0e-12));
     assertThat(job.readings().get(0).gauge().limit().psi()).isCloseTo(2.56, within(1.0e-9));
     Diagnosis found = job.test().read(job.readings());
-    assertThat(found.verdict()).isEqualTo(DiagnosisVerdict.FOUND);
-    assertThat(found.culprit().orElseThrow().suspect()).isEqualTo(Suspect.bore("hose"));
+    assertThat(found.explanations().get(0).suspect()).isEqualTo(Suspect.bore("hose"));
   }
 
   @Test
