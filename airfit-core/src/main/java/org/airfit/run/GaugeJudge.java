@@ -138,8 +138,8 @@ final class GaugeJudge {
     // a regulator or a check valve between them holds some back at rest
     double apart = Math.abs(rise - (told[down] - told[up]));
     boolean isOne = places.place(up) == places.place(down);
-    boolean contradicts =
-        places.state(up) == ToolState.AT_REST || isOne ? apart > allowed : rise > allowed;
+    boolean isEven = isOne || places.state(up) == ToolState.AT_REST;
+    boolean contradicts = isEven ? apart > allowed : rise > allowed;
     return contradicts ? Optional.of(Contradiction.of(above, below, allowed)) : Optional.empty();
   }
 }
