@@ -302,7 +302,7 @@ class GaugeTestTest {
   @Test
   void a_loss_that_is_known_better_makes_a_firmer_answer() {
     List<GaugeReading> readings =
-        readings(run(9.0, 3.6, 9.5), 0.0, "supply", "filter", "coupling", "hose");
+        readings(run(9.0, 2.4, 9.5), 0.0, "supply", "filter", "coupling", "hose");
     GaugeTest rough = GaugeTest.of(TOLD, GRINDER)
         .withLossKnownWithin("coupling", 0.5)
         .withToolAirKnownWithin(0.3);
