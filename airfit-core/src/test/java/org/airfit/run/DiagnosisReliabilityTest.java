@@ -161,8 +161,8 @@ class DiagnosisReliabilityTest {
               part(200.0, 0.5).withCrackingPressure(PressureDrop.ofBar(stickingBar)));
         }
         if (name.equals(leakBehind) && leak > 0.0) {
-          run = run.sharedWith(FreeAirFlow.from(
-              MassFlow.ofKilogramsPerSecond(leak), ReferenceState.ANR));
+          run = run.sharedWith(
+              FreeAirFlow.from(MassFlow.ofKilogramsPerSecond(leak), ReferenceState.ANR));
         }
       }
       RunResult result =

@@ -294,8 +294,8 @@ class GaugeTestTest {
         "element", () -> test.unmarked(null),
         "holding", () -> test.withSupplyHolding(null),
         "readings", () -> test.read(null));
-    doors.forEach((name, door) ->
-        assertThatNullPointerException().isThrownBy(door::run).withMessage(name));
+    doors.forEach(
+        (name, door) -> assertThatNullPointerException().isThrownBy(door::run).withMessage(name));
   }
 
   /** What is known better, and a supply that holds better, leave less to other explanations. */
@@ -315,7 +315,9 @@ class GaugeTestTest {
         .isGreaterThan(chance(rough.read(readings), Suspect.part("coupling")));
     assertThat(fine).isNotEqualTo(rough).isNotEqualTo(GaugeTest.of(TOLD, GRINDER));
     assertThat(GaugeTest.of(TOLD, GRINDER)).isEqualTo(GaugeTest.of(TOLD, GRINDER));
-    assertThat(fine.read(readings)).isEqualTo(fine.read(readings)).hasSameHashCodeAs(fine.read(readings));
+    assertThat(fine.read(readings))
+        .isEqualTo(fine.read(readings))
+        .hasSameHashCodeAs(fine.read(readings));
   }
 
   private static double chance(Diagnosis found, Suspect suspect) {
@@ -332,7 +334,8 @@ class GaugeTestTest {
     double shared = A.covariance(7.0e5, 7.0e5);
     double apart = 2.0 * (shared + A.ownVariance()) - 2.0 * A.covariance(7.0e5, 7.0e5);
     assertThat(apart).isCloseTo(2.0 * A.ownVariance(), within(1.0e-6));
-    // L = 0.1 bar: u² = L²/3; half of it, and a quarter times 0.7², is shared; d²/12 with d = 0.05 bar
+    // L = 0.1 bar: u² = L²/3; half of it, and a quarter times 0.7², is shared; d²/12 with d = 0.05
+    // bar
     double square = 1.0e4 * 1.0e4 / 3.0;
     assertThat(shared).isCloseTo(square * (0.5 + 0.25 * 0.49), within(1.0));
     assertThat(A.ownVariance()).isCloseTo(0.25 * square + 5.0e3 * 5.0e3 / 12.0, within(1.0));

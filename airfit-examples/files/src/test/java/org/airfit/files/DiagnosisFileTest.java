@@ -53,8 +53,7 @@ class DiagnosisFileTest {
     DiagnosisJob job = read(FILE);
     assertThat(job.title()).isEqualTo("Slow");
     assertThat(job.units()).isEqualTo(UnitSystem.US);
-    assertThat(job.test().run().names())
-        .containsExactly("drop", "regulator", "coupling", "hose");
+    assertThat(job.test().run().names()).containsExactly("drop", "regulator", "coupling", "hose");
     assertThat(job.test().suspects())
         .containsExactly(
             Suspect.bore("hose"),
@@ -85,8 +84,7 @@ class DiagnosisFileTest {
             .test()
             .suspects())
         .hasSize(10);
-    DiagnosisJob unmarked =
-        read(FILE.replace("\"lossKnownWithin\": 0.2", "\"unmarked\": true"));
+    DiagnosisJob unmarked = read(FILE.replace("\"lossKnownWithin\": 0.2", "\"unmarked\": true"));
     assertThat(unmarked.test().unmarkedElement()).hasValue(Suspect.part("coupling"));
   }
 

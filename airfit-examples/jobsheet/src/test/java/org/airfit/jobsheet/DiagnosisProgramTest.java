@@ -60,15 +60,14 @@ class DiagnosisProgramTest {
     assertThat(text)
         .contains("THE WORKING", "Loss beyond what was told", "(common practice, no source)")
         .doesNotContain("100 %");
-    assertThat(page).doesNotContain("THE WORKING", "100 %").contains("<title>Diagnosis: The grinder");
+    assertThat(page)
+        .doesNotContain("THE WORKING", "100 %")
+        .contains("<title>Diagnosis: The grinder");
   }
 
   @Test
   void one_reading_more_names_the_hose_in_the_units_that_were_typed() throws IOException {
-    String more = Files.readString(EXAMPLE)
-        .replace(
-            "\"readings\": [",
-            """
+    String more = Files.readString(EXAMPLE).replace("\"readings\": [", """
             "readings": [
               {"gauge": "gauge B", "behind": "drop", "atRest": "7.1 bar(g)", "running": "6.9 bar(g)"},
               {"gauge": "gauge A", "behind": "filter", "atRest": "7.0 bar(g)", "running": "6.7 bar(g)"},
@@ -76,8 +75,7 @@ class DiagnosisProgramTest {
             """);
     String page = page(more);
     assertThat(page).contains("hose, which is narrower inside than told: bore of 6", " mm");
-    assertThat(page(more.replace(
-            "\"title\"", "\"units\": \"US\", \"title\"")))
+    assertThat(page(more.replace("\"title\"", "\"units\": \"US\", \"title\"")))
         .contains("narrower inside than told: bore of 0.2", " in", "psig")
         .doesNotContain("bar(g)");
   }
