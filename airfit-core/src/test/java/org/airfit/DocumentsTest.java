@@ -96,15 +96,23 @@ import org.airfit.quantity.Temperature;
 import org.airfit.quantity.ValveCoefficient;
 import org.airfit.quantity.Volume;
 import org.airfit.run.Change;
+import org.airfit.run.Diagnosis;
 import org.airfit.run.ElementLoss;
+import org.airfit.run.Explanation;
+import org.airfit.run.GaugeClass;
+import org.airfit.run.GaugeReading;
+import org.airfit.run.GaugeTest;
 import org.airfit.run.LargestFlow;
 import org.airfit.run.LongestHose;
+import org.airfit.run.NextGaugeReading;
+import org.airfit.run.PressureGauge;
 import org.airfit.run.RankedChange;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.run.Sensitivity;
 import org.airfit.run.SupplyNeeded;
 import org.airfit.run.ToolDemand;
+import org.airfit.run.ToolState;
 import org.airfit.run.WiderHose;
 import org.airfit.safety.Caution;
 import org.airfit.safety.Judgement;
@@ -333,6 +341,23 @@ class DocumentsTest {
     Optional<ElementLoss> choking = fed.choking();
     List<ElementLoss> largestLossFirst = fed.ranked();
     FreeAirFlow mean = wrench.withDuty(0.5).withLoad(0.8).meanFlow();
+    PressureGauge gauge = PressureGauge.ofClass(
+        "gauge A",
+        GaugeClass.parse("1.6"),
+        GaugePressure.parse("10 bar(g)"),
+        PressureDrop.parse("0.1 bar"));
+    GaugeTest test = GaugeTest.of(run, wrench);
+    Diagnosis diagnosis = test.read(List.of(
+        new GaugeReading(gauge, "supply", ToolState.AT_REST, GaugePressure.parse("7.0 bar(g)")),
+        new GaugeReading(gauge, "supply", ToolState.RUNNING, GaugePressure.parse("6.9 bar(g)")),
+        new GaugeReading(gauge, "hose", ToolState.AT_REST, GaugePressure.parse("7.0 bar(g)")),
+        new GaugeReading(gauge, "hose", ToolState.RUNNING, GaugePressure.parse("3.4 bar(g)"))));
+    List<String> said = diagnosis.inWords(UnitSystem.SI);
+    List<Explanation> mostProbableFirst = diagnosis.explanations();
+    Optional<NextGaugeReading> readNext = diagnosis.next();
+    assertThat(said).isNotEmpty();
+    assertThat(mostProbableFirst).hasSizeGreaterThan(4);
+    assertThat(readNext).isNotNull();
     FlowElement filter = FlowElements.ofTable(
         AirState.of(AbsolutePressure.parse("104.7 psia"), Temperature.parse("68 °F")),
         List.of(

@@ -41,6 +41,7 @@ class NullsTest {
       "quantity.FrictionFactor.parse",
       "quantity.Range.parse",
       "quantity.ValveCoefficient.parse",
+      "run.GaugeTest.of",
       "run.LongestHose.ofEverySize",
       "run.RankedChange.rank",
       "run.WiderHose.tried",

@@ -117,7 +117,7 @@ final class RunAnswers {
   }
 
   /** The largest flow [kg/s] that gets to a tool and is at most what it takes there. */
-  private static double agreed(RunPath path, ToolDemand tool) {
+  static double agreed(RunPath path, ToolDemand tool) {
     double atmosphere = path.atmosphere().pascals();
     double most = tool.flow(path.still().pressure().pascals(), atmosphere);
     return path.lastArriving(flow -> tooMuch(path, tool, flow), most);
@@ -154,7 +154,7 @@ final class RunAnswers {
    * jumps, the pressure lies on the way over the jump. Where an element chokes, the pressure behind that element falls
    * until the tool takes what passes, or until the next element chokes as well.
    */
-  private static Pass settled(RunPath path, ToolDemand tool, double flow) {
+  static Pass settled(RunPath path, ToolDemand tool, double flow) {
     Pass pass = path.pass(flow);
     if (!(flow > 0.0) || takesAll(path, tool, flow, pass.atTool())) {
       return pass;

@@ -182,6 +182,19 @@ public final class Disk {
   }
 
   /**
+   * Reads a run with readings of its gauges, and notes every file that is read for it.
+   *
+   * @param path the diagnosis file
+   * @param read takes the files that were read; see {@link #requireOther}
+   * @return the run and the readings
+   * @throws WrongFileException if the file is not there, or something in it is refused
+   */
+  public static DiagnosisJob diagnosis(Path path, Collection<Path> read) throws WrongFileException {
+    Objects.requireNonNull(read, "read");
+    return DiagnosisFile.read(open(path, "a JSON file", read));
+  }
+
+  /**
    * Reads a reference set.
    *
    * @param path the set file

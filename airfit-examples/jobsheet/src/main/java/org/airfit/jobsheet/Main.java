@@ -10,7 +10,8 @@ import org.airfit.files.Printable;
 
 /**
  * Starts the program that is asked for: the job sheet, or by a word before the files the network sheet, the
- * sheet of leaks, the check of a set, whether two ends go together, or the interview.
+ * diagnosis by gauges, the sheet of leaks, the check of a set, whether two ends go together, or the
+ * interview.
  */
 public final class Main {
 
@@ -27,6 +28,8 @@ public final class Main {
             asks what a job needs, one question at a time, and writes the job file; START may lack anything
         network NETWORK.csv [PAGE.html]
             prints the sheet of a network and writes it as a page
+        diagnosis DIAGNOSIS.json [PAGE.html]
+            tells what is wrong in a run by readings of its gauges, prints that and writes it as a page
         leaks LEDGER.csv [PAGE.html] [NEW.csv]
             prints what the leaks of a ledger cost and which repairs pay first, writes it as a page to hang up,
             and writes the ledger anew with what was computed
@@ -47,8 +50,9 @@ public final class Main {
    * Runs the program; exit code 0 if a sheet was made, 2 if a file could not be used.
    *
    * @param args the job file, and the page to write (by default the job file's name with .html, in the current
-   *     folder); or "network" and a network file; or "leaks" and a ledger; or "set" and a set file; or
-   *     "joint" and two ends; or "interview" and the files that its program asks for
+   *     folder); or "network" and a network file; or "diagnosis" and a diagnosis file; or "leaks" and a
+   *     ledger; or "set" and a set file; or "joint" and two ends; or "interview" and the files that its program
+   *     asks for
    */
   public static void main(String[] args) {
     System.exit(run(
@@ -75,6 +79,7 @@ public final class Main {
     String[] files = args.length == 0 ? args : Arrays.copyOfRange(args, 1, args.length);
     return switch (word) {
       case "network" -> NetworkProgram.run(files, out, err);
+      case "diagnosis" -> DiagnosisProgram.run(files, out, err);
       case "leaks" -> LeakProgram.run(files, out, err);
       case "set" -> SetProgram.run(files, out, err);
       case "interview" -> InterviewProgram.run(files, in, out, err);

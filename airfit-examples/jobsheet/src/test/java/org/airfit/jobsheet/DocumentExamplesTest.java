@@ -56,7 +56,8 @@ class DocumentExamplesTest {
       "CATALOGUE.json", "jobs/boatyard/catalogue.json",
       "SET.csv", "sets/workshop.csv",
       "NETWORK.csv", "networks/ferry-lane-ring.csv",
-      "LEDGER.csv", "jobs/joinery/leaks.csv");
+      "LEDGER.csv", "jobs/joinery/leaks.csv",
+      "DIAGNOSIS.json", "diagnoses/saddler-lane/slow-grinder.json");
 
   /** The catalogue with which the jobs of the documents are answered. */
   private static final String COUNTER = "jobs/quay-street/catalogue.json";
@@ -243,6 +244,7 @@ class DocumentExamplesTest {
           && !isLetterhead(json)
           && !isPart(json)
           && !isCatalogue(json)
+          && !isDiagnosis(json)
           && !isInterview(json)) {
         sets.add(Document.of("block", Json.read("block", json)));
       }
@@ -251,6 +253,27 @@ class DocumentExamplesTest {
       sets.add(Document.of("block", Csv.read("block", csv)));
     }
     return sets;
+  }
+
+  private static boolean isDiagnosis(String json) {
+    return json.contains("\"airfitDiagnosis\"");
+  }
+
+  @Test
+  void every_diagnosis_of_the_documents_is_answered() throws Exception {
+    List<String> files = blocks("json", INDENTED_JSON).stream()
+        .filter(DocumentExamplesTest::isDiagnosis)
+        .toList();
+    assertThat(files).isNotEmpty();
+    for (String json : files) {
+      Path file = folder.resolve("diagnosis.json");
+      Files.writeString(file, json);
+      assertThat(run(
+              List.of("diagnosis", file.toString(), folder.resolve("page.html").toString())))
+          .as(err.toString(StandardCharsets.UTF_8))
+          .isZero();
+      assertThat(out.toString(StandardCharsets.UTF_8)).contains("IN SHORT", "bore of hose");
+    }
   }
 
   /** The same job without its one tool: its lines tell their own. */
@@ -333,7 +356,8 @@ class DocumentExamplesTest {
   static Stream<Path> example_files() throws IOException {
     try (Stream<Path> files = Files.walk(EXAMPLES, 4)) {
       List<Path> found = files
-          .filter(file -> file.toString().matches(".*(jobs|sets|networks)/.*\\.(json|csv)"))
+          .filter(
+              file -> file.toString().matches(".*(jobs|sets|networks|diagnoses)/.*\\.(json|csv)"))
           .filter(file -> !file.toString().contains("target"))
           .sorted()
           .toList();
@@ -352,6 +376,8 @@ class DocumentExamplesTest {
       assertThat(Disk.network(file).drops()).isNotEmpty();
     } else if (path.endsWith("leaks.csv")) {
       assertThat(Disk.leaks(file, new ArrayList<>()).ledger().leaks()).isNotEmpty();
+    } else if (path.contains("/diagnoses/")) {
+      assertThat(Disk.diagnosis(file, new ArrayList<>()).readings()).isNotEmpty();
     } else if (path.endsWith(Shop.FILE)) {
       assertThat(Disk.shop(new ArrayList<>(List.of(file)))).isPresent();
     } else if (path.endsWith("catalogue.json")) {
@@ -376,7 +402,8 @@ class DocumentExamplesTest {
   void every_value_in_the_text_is_one_that_a_file_may_hold() throws IOException {
     List<String> unread = new ArrayList<>();
     int values = 0;
-    for (String name : List.of("job-file.md", "network-file.md", "reference-set-file.md")) {
+    for (String name :
+        List.of("job-file.md", "network-file.md", "reference-set-file.md", "diagnosis-file.md")) {
       Matcher value = VALUE.matcher(Files.readString(ROOT.resolve("docs").resolve(name)));
       while (value.find()) {
         for (String one : OR.split(value.group(1), -1)) {
