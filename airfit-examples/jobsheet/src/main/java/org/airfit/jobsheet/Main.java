@@ -27,6 +27,8 @@ public final class Main {
             asks what a job needs, one question at a time, and writes the job file; START may lack anything
         network NETWORK.csv [PAGE.html]
             prints the sheet of a network and writes it as a page
+        day DAY.json [PAGE.html]
+            prints what the air of a plant does over a day, and writes it as a page
         joint END END
             tells what goes between two ends, such as "1/2 NPT male" "1/4 NPT female"
         set SET.csv|SET.json [OUT.csv|OUT.json|PAGE.html] [A4|Letter]
@@ -44,7 +46,7 @@ public final class Main {
    * Runs the program; exit code 0 if a sheet was made, 2 if a file could not be used.
    *
    * @param args the job file, and the page to write (by default the job file's name with .html, in the current
-   *     folder); or "network" and a network file; or "set" and a set file; or "joint" and two ends; or
+   *     folder); or "network" and a network file; or "day" and a day file; or "set" and a set file; or "joint" and two ends; or
    *     "interview" and the files that its program asks for
    */
   public static void main(String[] args) {
@@ -72,6 +74,7 @@ public final class Main {
     String[] files = args.length == 0 ? args : Arrays.copyOfRange(args, 1, args.length);
     return switch (word) {
       case "network" -> NetworkProgram.run(files, out, err);
+      case "day" -> DayProgram.run(files, out, err);
       case "set" -> SetProgram.run(files, out, err);
       case "interview" -> InterviewProgram.run(files, in, out, err);
       case "joint" -> JointProgram.run(files, out, err);
