@@ -126,8 +126,8 @@ public final class DayChange {
       return Optional.empty();
     }
     if (day.simulate().isShort()) {
-      int steps = least(
-          MOST_STEPS, step -> !day.withBandsMoved(step * STEP).simulate().isShort());
+      int steps =
+          least(MOST_STEPS, step -> !day.withBandsMoved(step * STEP).simulate().isShort());
       return Optional.of(of(Kind.BANDS, day.withBandsMoved(Math.min(MOST_STEPS, steps) * STEP)));
     }
     double lowest = cutIn.get().pascals();
@@ -190,7 +190,8 @@ public final class DayChange {
     double shortNow = shortSeconds(day.simulate());
     int room = Math.max(1, (int) Math.ceil(Math.max(cutIn, highest) / STEP));
     int set = least(
-        room, step -> shortSeconds(day.withRegulator(set(day, valve, step)).simulate())
+        room,
+        step -> shortSeconds(day.withRegulator(set(day, valve, step)).simulate())
             <= shortNow + DayResult.MOMENT);
     return set > room
         ? Optional.empty()

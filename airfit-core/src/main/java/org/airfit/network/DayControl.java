@@ -42,7 +42,8 @@ final class DayControl {
     Machine(TimedCompressor of, int number, double atmosphere) {
       this.of = of;
       this.number = number;
-      this.cutIn = of.band().map(PressureBand::cutIn).map(p -> p.pascals() + atmosphere).orElse(Double.NaN);
+      this.cutIn =
+          of.band().map(PressureBand::cutIn).map(p -> p.pascals() + atmosphere).orElse(Double.NaN);
       this.cutOut =
           of.band().map(PressureBand::cutOut).map(p -> p.pascals() + atmosphere).orElse(Double.NaN);
     }
@@ -186,7 +187,8 @@ final class DayControl {
     machine.wattsBefore =
         machine.is == Is.LOADED ? flows.loadedWatts(machine.number, pascals) : 0.0;
     become(machine, Is.IDLING, now);
-    machine.until = machine.of.runOn().map(time -> now + Seconds.of(time)).orElse(Double.POSITIVE_INFINITY);
+    machine.until =
+        machine.of.runOn().map(time -> now + Seconds.of(time)).orElse(Double.POSITIVE_INFINITY);
     if (machine.until <= now) {
       expire(machine, now);
     }

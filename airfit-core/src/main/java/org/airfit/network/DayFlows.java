@@ -39,9 +39,8 @@ final class DayFlows {
   /** No header has more [Pa]: what needs more has never enough. */
   private static final double HIGHEST = 1.0e8;
 
-  private static final double HEAT_AT_PRESSURE = AirState.HEAT_CAPACITY_RATIO
-      / (AirState.HEAT_CAPACITY_RATIO - 1.0)
-      * AirState.GAS_CONSTANT;
+  private static final double HEAT_AT_PRESSURE =
+      AirState.HEAT_CAPACITY_RATIO / (AirState.HEAT_CAPACITY_RATIO - 1.0) * AirState.GAS_CONSTANT;
 
   private static final double WORK_EXPONENT =
       (AirState.HEAT_CAPACITY_RATIO - 1.0) / AirState.HEAT_CAPACITY_RATIO;
@@ -163,8 +162,7 @@ final class DayFlows {
   double[] start(DayPlan day) {
     double[] state = new double[size()];
     for (int j = 0; j < receivers; j++) {
-      double pascals =
-          day.receivers().get(j).start().absolute(day.atmosphere()).pascals();
+      double pascals = day.receivers().get(j).start().absolute(day.atmosphere()).pascals();
       state[j] = pascals * volumes[j] / (AirState.GAS_CONSTANT * kelvins);
       if (insulated) {
         state[receivers + j] = pascals * volumes[j] / (AirState.HEAT_CAPACITY_RATIO - 1.0);
@@ -285,9 +283,7 @@ final class DayFlows {
     if (drop == null) {
       atTool[user] = pascals;
       double flow = part * tool.flow(pascals, atmosphere);
-      return isFollowing(user)
-          ? flow
-          : flow * Math.min(1.0, (pascals - atmosphere) / NEARLY_EMPTY);
+      return isFollowing(user) ? flow : flow * Math.min(1.0, (pascals - atmosphere) / NEARLY_EMPTY);
     }
     if (!isFollowing(user)) {
       double flow = part * tool.flow(pascals, atmosphere);
@@ -303,14 +299,14 @@ final class DayFlows {
           : 0.0;
     }
     double most = part * tool.flow(pascals, atmosphere);
-    double flow = most - part * tool.flow(drop.outlet(most, pascals, warm, viscosity), atmosphere)
-            <= 0.0
-        ? most
-        : RootFinder.find(
-            q -> q - part * tool.flow(drop.outlet(q, pascals, warm, viscosity), atmosphere),
-            0.0,
-            most,
-            TIGHT * most);
+    double flow =
+        most - part * tool.flow(drop.outlet(most, pascals, warm, viscosity), atmosphere) <= 0.0
+            ? most
+            : RootFinder.find(
+                q -> q - part * tool.flow(drop.outlet(q, pascals, warm, viscosity), atmosphere),
+                0.0,
+                most,
+                TIGHT * most);
     atTool[user] = Math.max(atmosphere, orNothing(drop.outlet(flow, pascals, warm, viscosity)));
     return flow;
   }
@@ -375,8 +371,7 @@ final class DayFlows {
       }
       double warm = kelvins(state, j - 1);
       double warmBehind = kelvins(state, j);
-      double flow =
-          through(join, pascals(state, j - 1), pascals(state, j), warm, warmBehind);
+      double flow = through(join, pascals(state, j - 1), pascals(state, j), warm, warmBehind);
       double carried = flow >= 0.0 ? warm : warmBehind;
       gain(change, j - 1, -flow, carried);
       gain(change, j, flow, carried);

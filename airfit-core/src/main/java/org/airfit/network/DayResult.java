@@ -60,8 +60,8 @@ public final class DayResult implements Worked {
       BEFORE,
       AFTER);
 
-  private static final Formula ON_AVERAGE = Formula.of(
-      "Mean flow over the day", "⟨ṁ⟩ = ⟨D⟩ / ⟨t⟩", MASS, MEAN, TAKEN, TIME);
+  private static final Formula ON_AVERAGE =
+      Formula.of("Mean flow over the day", "⟨ṁ⟩ = ⟨D⟩ / ⟨t⟩", MASS, MEAN, TAKEN, TIME);
 
   private static final Formula FALLS = Formula.of(
       "Pressure in the last receiver at the lowest moment",
@@ -90,8 +90,8 @@ public final class DayResult implements Worked {
       List<CompressorDay> compressors,
       List<Stretch> course,
       Balance balance) {
-    this.values = new Values(
-        day, List.copyOf(uses), List.copyOf(compressors), List.copyOf(course), balance);
+    this.values =
+        new Values(day, List.copyOf(uses), List.copyOf(compressors), List.copyOf(course), balance);
   }
 
   static Duration duration(double seconds) {
@@ -369,7 +369,10 @@ public final class DayResult implements Worked {
       }
     }
     throw new IllegalArgumentException("use must be the name of a user that ran, of "
-        + values.uses.stream().filter(each -> each.lowest.isPresent()).map(UseDay::name).toList()
+        + values.uses.stream()
+            .filter(each -> each.lowest.isPresent())
+            .map(UseDay::name)
+            .toList()
         + ", was \"" + use + "\"");
   }
 
@@ -383,8 +386,9 @@ public final class DayResult implements Worked {
       double kelvins = day.temperature().kelvins();
       double perKilogram = AirState.GAS_CONSTANT * kelvins / volume;
       workings.add(Working.titled("How the receiver fell", units)
-          .note("The flow is the mean of what left the last receiver less what came into it, since the demand or a"
-              + " compressor last changed.")
+          .note(
+              "The flow is the mean of what left the last receiver less what came into it, since the demand or a"
+                  + " compressor last changed.")
           .given(START, lowest.fall.storedThenKilograms * perKilogram, 8)
           .given(MEAN, lost / seconds, 8)
           .given(TIME, seconds, 8)
@@ -420,5 +424,4 @@ public final class DayResult implements Worked {
     return lacking + " of " + values.uses.size() + " users below their need, "
         + energy().format(EnergyUnit.KILOWATT_HOUR, 0);
   }
-
 }

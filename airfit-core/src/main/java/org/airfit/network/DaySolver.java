@@ -340,7 +340,6 @@ final class DaySolver {
         uses,
         control.end(now, state),
         course,
-        new DayResult.Balance(
-            state[flows.made()], taken, storedAtStart, flows.stored(state)));
+        new DayResult.Balance(state[flows.made()], taken, storedAtStart, flows.stored(state)));
   }
 }

@@ -64,8 +64,9 @@ public final class DemandTimes {
       Objects.requireNonNull(from, "from");
       Objects.requireNonNull(to, "to");
       if (from.isNegative() || to.compareTo(from) <= 0 || to.compareTo(LONGEST) > 0) {
-        throw new IllegalArgumentException("a demand must begin at 0 s or later, end after that, and"
-            + " within 604800 s, was from " + Seconds.told(from) + " to " + Seconds.told(to));
+        throw new IllegalArgumentException(
+            "a demand must begin at 0 s or later, end after that, and"
+                + " within 604800 s, was from " + Seconds.told(from) + " to " + Seconds.told(to));
       }
       if (!(load >= 0.0 && load <= 1.0)) {
         throw new IllegalArgumentException(
@@ -107,12 +108,14 @@ public final class DemandTimes {
     Objects.requireNonNull(every, "every");
     Objects.requireNonNull(until, "until");
     if (lasting.isNegative() || lasting.isZero() || every.compareTo(lasting) <= 0) {
-      throw new IllegalArgumentException("a draw must last more than 0 s and less than the time from"
-          + " draw to draw, was " + Seconds.told(lasting) + " every " + Seconds.told(every));
+      throw new IllegalArgumentException(
+          "a draw must last more than 0 s and less than the time from" + " draw to draw, was "
+              + Seconds.told(lasting) + " every " + Seconds.told(every));
     }
     if (first.isNegative() || until.compareTo(first) <= 0 || until.compareTo(LONGEST) > 0) {
-      throw new IllegalArgumentException("draws must begin at 0 s or later and end after that, within"
-          + " 604800 s, was from " + Seconds.told(first) + " until " + Seconds.told(until));
+      throw new IllegalArgumentException(
+          "draws must begin at 0 s or later and end after that, within" + " 604800 s, was from "
+              + Seconds.told(first) + " until " + Seconds.told(until));
     }
     double count = Math.ceil(Seconds.of(until.minus(first)) / Seconds.of(every));
     if (!(count <= MOST_SPANS)) {
@@ -139,9 +142,10 @@ public final class DemandTimes {
    */
   public static DemandTimes recorded(List<Span> spans, Duration averagedOver) {
     Objects.requireNonNull(spans, "spans");
-    if (Objects.requireNonNull(averagedOver, "averagedOver").isNegative() || averagedOver.isZero()) {
-      throw new IllegalArgumentException("interval of a recording must be above 0 s, was "
-          + Seconds.told(averagedOver));
+    if (Objects.requireNonNull(averagedOver, "averagedOver").isNegative()
+        || averagedOver.isZero()) {
+      throw new IllegalArgumentException(
+          "interval of a recording must be above 0 s, was " + Seconds.told(averagedOver));
     }
     return new DemandTimes(List.copyOf(spans), Optional.of(averagedOver));
   }

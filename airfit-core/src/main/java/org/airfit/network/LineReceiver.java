@@ -35,8 +35,8 @@ public record LineReceiver(String name, Optional<Run> join, Volume volume, Gauge
       throw new IllegalArgumentException("name of a receiver must say which, was blank");
     }
     if (join.filter(run -> run.names().isEmpty()).isPresent()) {
-      throw new IllegalArgumentException(
-          "join to " + name + " must have at least one element, was none; make the two one receiver");
+      throw new IllegalArgumentException("join to " + name
+          + " must have at least one element, was none; make the two one receiver");
     }
     if (!(volume.cubicMetres() >= 1.0e-3 && volume.cubicMetres() <= 1.0e6)) {
       throw new IllegalArgumentException("volume of " + name + " must be in [1e-3, 1e6] m³, was "

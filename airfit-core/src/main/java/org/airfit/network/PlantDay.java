@@ -170,8 +170,9 @@ public final class PlantDay {
       Set<String> names = new HashSet<>();
       for (TimedUse use : uses) {
         if (!names.add(use.name())) {
-          throw new IllegalArgumentException("name of a user of air must differ from the others, was \""
-              + use.name() + "\" again; say which");
+          throw new IllegalArgumentException(
+              "name of a user of air must differ from the others, was \"" + use.name()
+                  + "\" again; say which");
         }
       }
       return new PlantDay(new DayPlan(
@@ -222,8 +223,9 @@ public final class PlantDay {
                       + compressor.name());
         }
         if (!names.add(compressor.name())) {
-          throw new IllegalArgumentException("name of a compressor must differ from the others, was \""
-              + compressor.name() + "\" again; say which");
+          throw new IllegalArgumentException(
+              "name of a compressor must differ from the others, was \"" + compressor.name()
+                  + "\" again; say which");
         }
       }
     }
@@ -322,11 +324,12 @@ public final class PlantDay {
     Builder builder = builder();
     builder.compressors.replaceAll(
         machine -> machine.withBand(machine.band().map(band -> band.moved(pascals))));
-    builder.sharedBand = values.sharedBand()
+    builder.sharedBand = values
+        .sharedBand()
         .map(shared -> new SharedBand(shared.band().moved(pascals), shared.pause()))
         .orElse(null);
-    builder.receivers.replaceAll(receiver -> receiver.withStart(
-        GaugePressure.ofPascals(receiver.start().pascals() + pascals)));
+    builder.receivers.replaceAll(receiver ->
+        receiver.withStart(GaugePressure.ofPascals(receiver.start().pascals() + pascals)));
     return builder.build();
   }
 
@@ -354,7 +357,8 @@ public final class PlantDay {
 
   /** {@return the lowest cut-in of the plant; empty without a compressor} */
   public Optional<GaugePressure> lowestCutIn() {
-    return values.sharedBand()
+    return values
+        .sharedBand()
         .map(shared -> shared.band().cutIn())
         .or(() -> values.compressors().stream()
             .flatMap(machine -> machine.band().stream())
@@ -393,7 +397,8 @@ public final class PlantDay {
   @Override
   public String toString() {
     return count(values.compressors().size(), "compressor") + ", "
-        + count(values.receivers().size(), "receiver") + ", " + count(values.uses().size(), "user")
+        + count(values.receivers().size(), "receiver") + ", "
+        + count(values.uses().size(), "user")
         + " over " + Seconds.told(values.length());
   }
 

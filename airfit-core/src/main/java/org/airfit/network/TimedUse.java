@@ -44,12 +44,12 @@ public record TimedUse(
       throw new IllegalArgumentException("name of a user of air must say which, was blank");
     }
     if (drop.filter(run -> run.names().isEmpty()).isPresent()) {
-      throw new IllegalArgumentException("drop of " + name
-          + " must have at least one element, was none; leave the drop out");
+      throw new IllegalArgumentException(
+          "drop of " + name + " must have at least one element, was none; leave the drop out");
     }
     if (need.filter(pressure -> !(pressure.pascals() > 0.0)).isPresent()) {
-      throw new IllegalArgumentException("pressure that " + name + " needs must be above 0 Pa(g), was "
-          + need.get().inFewestDigits());
+      throw new IllegalArgumentException("pressure that " + name
+          + " needs must be above 0 Pa(g), was " + need.get().inFewestDigits());
     }
   }
 

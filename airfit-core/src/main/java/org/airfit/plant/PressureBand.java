@@ -23,9 +23,8 @@ public record PressureBand(GaugePressure cutIn, GaugePressure cutOut) {
     Objects.requireNonNull(cutIn, "cutIn");
     Objects.requireNonNull(cutOut, "cutOut");
     if (!(cutIn.pascals() > 0.0 && cutOut.compareTo(cutIn) > 0)) {
-      throw new IllegalArgumentException(
-          "cut-in must be above 0 Pa(g) and below cut-out, was " + cutIn.inFewestDigits()
-              + " with a cut-out of " + cutOut.inFewestDigits());
+      throw new IllegalArgumentException("cut-in must be above 0 Pa(g) and below cut-out, was "
+          + cutIn.inFewestDigits() + " with a cut-out of " + cutOut.inFewestDigits());
     }
   }
 

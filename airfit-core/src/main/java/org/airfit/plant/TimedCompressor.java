@@ -89,8 +89,8 @@ public record TimedCompressor(
     requireDelay("load delay", name, loadDelay);
     requireDelay("blow-down", name, blowDown);
     if (runOn.filter(Duration::isNegative).isPresent()) {
-      throw new IllegalArgumentException("run-on of " + name + " must be at least 0 s, was "
-          + Seconds.told(runOn.get()));
+      throw new IllegalArgumentException(
+          "run-on of " + name + " must be at least 0 s, was " + Seconds.told(runOn.get()));
     }
     if (!(idlePower.watts() >= 0.0 && idlePower.watts() <= loadedPower.watts())) {
       throw new IllegalArgumentException("idle power of " + name + " must be in [0, "
@@ -105,8 +105,8 @@ public record TimedCompressor(
 
   private static void requireDelay(String what, String name, Duration time) {
     if (!(Seconds.of(time) >= 0.0 && Seconds.of(time) <= LONGEST_DELAY)) {
-      throw new IllegalArgumentException(what + " of " + name + " must be in [0, 3600] s, was "
-          + Seconds.told(time));
+      throw new IllegalArgumentException(
+          what + " of " + name + " must be in [0, 3600] s, was " + Seconds.told(time));
     }
   }
 

@@ -1,7 +1,6 @@
 package org.airfit.network;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.time.Duration;
@@ -75,7 +74,11 @@ class DayFromOutsideTest {
   /** The pressure in the first receiver when the day ends [bar(a)]. It only falls, so that is its lowest. */
   private static double atEnd(DayResult result) {
     List<DayResult.Stretch> course = result.course();
-    return course.get(course.size() - 1).lowestAtCompressors().absolute(ATMOSPHERE).bar();
+    return course
+        .get(course.size() - 1)
+        .lowestAtCompressors()
+        .absolute(ATMOSPHERE)
+        .bar();
   }
 
   private static void bleeds(Row row, WallHeat walls, String time) {
@@ -262,7 +265,8 @@ class DayFromOutsideTest {
         carried(
             esposito.number("published_answer") * 231.0 / 1728.0, 100.0, 80.0, 20.0, 0.0, 360.0),
         360.0,
-        0.053); // half of the last digit of the volume is 0.027 s, and its 7.48 US gal/ft³ another 0.025 s
+        0.053); // half of the last digit of the volume is 0.027 s, and its 7.48 US gal/ft³ another
+    // 0.025 s
     carries(
         sullivan,
         carried(sullivan.number("published_answer"), 125.0, 100.0, 10.0, 0.0, 300.0),
@@ -278,7 +282,10 @@ class DayFromOutsideTest {
             made,
             "s",
             row.evidence("published_answer"))
-        .isMetBy(ours, allowed, "half of the last digit of the volume, and of its gallons in a cubic foot");
+        .isMetBy(
+            ours,
+            allowed,
+            "half of the last digit of the volume, and of its gallons in a cubic foot");
   }
 
   private static Row worked(String id) {
@@ -329,14 +336,11 @@ class DayFromOutsideTest {
     AbsolutePressure at = AbsolutePressure.ofBar(7.0);
     double tau = 7.0e5 * 2.0 / (R * 293.15 * rated);
     ToolDemand leak = ToolDemand.following(
-        "leak",
-        FreeAirFlow.from(MassFlow.ofKilogramsPerSecond(rated), ReferenceState.ANR),
-        at);
+        "leak", FreeAirFlow.from(MassFlow.ofKilogramsPerSecond(rated), ReferenceState.ANR), at);
     DayResult result = PlantDay.at(ATMOSPHERE, WARM)
         .lasting(seconds(tau))
         .receiver(first(2.0, 8.0))
-        .use(new TimedUse(
-            "leak", Optional.empty(), leak, Optional.empty(), DemandTimes.always()))
+        .use(new TimedUse("leak", Optional.empty(), leak, Optional.empty(), DemandTimes.always()))
         .build()
         .simulate();
     assertThat(atEnd(result)).isCloseTo(8.0 * Math.exp(-1.0), withinPercentage(1.0e-3));
@@ -350,17 +354,13 @@ class DayFromOutsideTest {
     rows("artificial_demand.csv").filter(row -> row.number("p_psig") > 75.0).forEach(row -> {
       AbsolutePressure around = AbsolutePressure.ofPsi(row.number("pa_psia"));
       GaugePressure need = GaugePressure.ofPsi(75.0);
-      ToolDemand blow =
-          ToolDemand.following("blow", cubicFeet(10.0, 14.7), need.absolute(around));
+      ToolDemand blow = ToolDemand.following("blow", cubicFeet(10.0, 14.7), need.absolute(around));
       DayResult result = PlantDay.at(around, WARM)
           .lasting(Duration.ofSeconds(1))
           .receiver(new LineReceiver(
-              "receiver",
-              Optional.empty(),
-              ENDLESS,
-              GaugePressure.ofPsi(row.number("p_psig"))))
-          .use(new TimedUse(
-              "blow", Optional.empty(), blow, Optional.of(need), DemandTimes.always()))
+              "receiver", Optional.empty(), ENDLESS, GaugePressure.ofPsi(row.number("p_psig"))))
+          .use(
+              new TimedUse("blow", Optional.empty(), blow, Optional.of(need), DemandTimes.always()))
           .build()
           .simulate();
       Comparison.of(
@@ -383,8 +383,7 @@ class DayFromOutsideTest {
    */
   @Test
   void two_receivers_go_as_an_integrator_of_others_says() {
-    FlowCapacity part =
-        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(6.0), 0.3);
+    FlowCapacity part = FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(6.0), 0.3);
     double made = 0.05;
     double drawn = 0.03;
     double leakAt7 = 0.004;
@@ -424,7 +423,8 @@ class DayFromOutsideTest {
             DemandTimes.always()))
         .build()
         .simulate();
-    double rho = 1.0e5 / (R * 293.15) ; // nearly; ANR is humid, so the library's density is asked below
+    double rho =
+        1.0e5 / (R * 293.15); // nearly; ANR is humid, so the library's density is asked below
     rho = ReferenceState.ANR.density().kilogramsPerCubicMetre();
     double c = 6.0e-8 * rho;
     double perPascal1 = R * 293.15 / 0.8;
@@ -441,8 +441,7 @@ class DayFromOutsideTest {
         double z = Math.max(0.0, (ratio - 0.3) / 0.7);
         double flow = c * p[0] * Math.sqrt(Math.max(0.0, 1.0 - z * z));
         return new double[] {
-          perPascal1 * (made - flow),
-          perPascal2 * (flow - drawn - leakAt7 * p[1] / 7.0e5)
+          perPascal1 * (made - flow), perPascal2 * (flow - drawn - leakAt7 * p[1] / 7.0e5)
         };
       }
     };

@@ -70,7 +70,9 @@ class PlantDayProperties {
               GaugePressure.ofBar(cutIn), GaugePressure.ofBar(cutIn + 0.3 + random.nextDouble()))),
           Duration.ofMillis(random.nextInt(20_000)),
           Duration.ofMillis(random.nextInt(5_000)),
-          random.nextBoolean() ? Optional.empty() : Optional.of(Duration.ofSeconds(random.nextInt(300))),
+          random.nextBoolean()
+              ? Optional.empty()
+              : Optional.of(Duration.ofSeconds(random.nextInt(300))),
           Duration.ofSeconds(random.nextInt(40)),
           Power.ofKilowatts(30.0),
           Power.ofKilowatts(9.0),
@@ -151,9 +153,10 @@ class PlantDayProperties {
       use.lowest().ifPresent(worst -> {
         assertThat(worst.header().pascals() - ATMOSPHERE.pascals())
             .isGreaterThanOrEqualTo(lowest - 1.0);
-        use.need().ifPresent(need -> assertThat(worst.atTool().pascals() < need.pascals() - 1.0)
-            .as(use.name())
-            .isEqualTo(use.isShort() && worst.atTool().pascals() < need.pascals() - 1.0));
+        use.need()
+            .ifPresent(need -> assertThat(worst.atTool().pascals() < need.pascals() - 1.0)
+                .as(use.name())
+                .isEqualTo(use.isShort() && worst.atTool().pascals() < need.pascals() - 1.0));
         if (use.need().isPresent()
             && worst.atTool().pascals() < use.need().get().pascals() - 10.0) {
           assertThat(use.isShort()).as(use.name()).isTrue();

@@ -80,10 +80,7 @@ class PlantDayTest {
 
   private static LineReceiver tank(double cubicMetres, double startBar) {
     return new LineReceiver(
-        "tank",
-        Optional.empty(),
-        Volume.ofCubicMetres(cubicMetres),
-        GaugePressure.ofBar(startBar));
+        "tank", Optional.empty(), Volume.ofCubicMetres(cubicMetres), GaugePressure.ofBar(startBar));
   }
 
   private static TimedUse fixed(
@@ -117,7 +114,8 @@ class PlantDayTest {
   void the_pressure_falls_below_cut_in_while_the_compressor_starts() {
     DayResult result = plant(300.0)
         .receiver(tank(1.0, 8.0))
-        .compressor(machine("c", 0.05, Optional.of(band(7.0, 8.0)), 20.0, 3.0, Optional.empty(), 0.0))
+        .compressor(
+            machine("c", 0.05, Optional.of(band(7.0, 8.0)), 20.0, 3.0, Optional.empty(), 0.0))
         .use(fixed("shop", 0.01, Optional.of(6.9), DemandTimes.always()))
         .build()
         .simulate();
@@ -135,7 +133,8 @@ class PlantDayTest {
   void without_a_delay_it_turns_at_cut_in_itself() {
     DayResult result = plant(300.0)
         .receiver(tank(1.0, 8.0))
-        .compressor(machine("c", 0.05, Optional.of(band(7.0, 8.0)), 0.0, 0.0, Optional.empty(), 0.0))
+        .compressor(
+            machine("c", 0.05, Optional.of(band(7.0, 8.0)), 0.0, 0.0, Optional.empty(), 0.0))
         .use(fixed("shop", 0.01, Optional.of(6.9), DemandTimes.always()))
         .build()
         .simulate();
@@ -258,12 +257,9 @@ class PlantDayTest {
         .through(
             "pipe",
             Conduit.of(
-                Length.ofMillimetres(12.0),
-                Length.ofMetres(metres),
-                Length.ofMillimetres(0.05)))
+                Length.ofMillimetres(12.0), Length.ofMetres(metres), Length.ofMillimetres(0.05)))
         .through(
-            "coupling",
-            FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(3.0), 0.3)));
+            "coupling", FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(3.0), 0.3)));
   }
 
   @Test
@@ -271,7 +267,8 @@ class PlantDayTest {
     ToolDemand grinder = ToolDemand.following("grinder", flow(0.012), AbsolutePressure.ofBar(7.3));
     DayResult result = plant(600.0)
         .receiver(tank(0.5, 8.0))
-        .compressor(machine("c", 0.02, Optional.of(band(7.0, 8.0)), 5.0, 2.0, Optional.empty(), 0.0))
+        .compressor(
+            machine("c", 0.02, Optional.of(band(7.0, 8.0)), 5.0, 2.0, Optional.empty(), 0.0))
         .use(new TimedUse(
             "grinder",
             drop(15.0),
@@ -338,13 +335,13 @@ class PlantDayTest {
   private static PlantDay short1() {
     return plant(3600.0)
         .receiver(tank(0.3, 7.5))
-        .compressor(machine("c", 0.03, Optional.of(band(7.0, 8.0)), 10.0, 3.0, Optional.empty(), 0.0))
+        .compressor(
+            machine("c", 0.03, Optional.of(band(7.0, 8.0)), 10.0, 3.0, Optional.empty(), 0.0))
         .use(fixed(
             "blast",
             0.06,
             Optional.of(6.0),
-            DemandTimes.repeated(
-                seconds(300.0), seconds(40.0), seconds(600.0), seconds(3600.0))))
+            DemandTimes.repeated(seconds(300.0), seconds(40.0), seconds(600.0), seconds(3600.0))))
         .build();
   }
 
@@ -356,7 +353,10 @@ class PlantDayTest {
     assertThat(change.result().isShort()).isFalse();
     double volume = change.day().receivers().get(0).volume().cubicMetres();
     assertThat(volume).isGreaterThan(0.3);
-    assertThat(plant.withLastReceiver(Volume.ofCubicMetres(0.9 * volume)).simulate().isShort())
+    assertThat(plant
+            .withLastReceiver(Volume.ofCubicMetres(0.9 * volume))
+            .simulate()
+            .isShort())
         .isTrue();
     assertThat(DayChange.largerReceiver(change.day())).isEmpty();
   }
@@ -365,7 +365,8 @@ class PlantDayTest {
   void where_no_receiver_helps_that_is_told() {
     PlantDay plant = plant(86400.0)
         .receiver(tank(0.1, 7.5))
-        .compressor(machine("c", 0.03, Optional.of(band(7.0, 8.0)), 0.0, 0.0, Optional.empty(), 0.0))
+        .compressor(
+            machine("c", 0.03, Optional.of(band(7.0, 8.0)), 0.0, 0.0, Optional.empty(), 0.0))
         .use(fixed("shop", 0.06, Optional.of(6.0), DemandTimes.always()))
         .build();
     DayChange change = DayChange.largerReceiver(plant).orElseThrow();
@@ -385,7 +386,8 @@ class PlantDayTest {
     assertThat(plant.withBandsMoved(1.0e5 * moved - 5.0e3).simulate().isShort()).isTrue();
     PlantDay enough = plant(3600.0)
         .receiver(tank(1.0, 7.5))
-        .compressor(machine("c", 0.03, Optional.of(band(7.0, 8.0)), 0.0, 0.0, Optional.empty(), 0.0))
+        .compressor(
+            machine("c", 0.03, Optional.of(band(7.0, 8.0)), 0.0, 0.0, Optional.empty(), 0.0))
         .use(fixed("shop", 0.01, Optional.of(6.0), DemandTimes.always()))
         .build();
     DayChange down = DayChange.movedBands(enough).orElseThrow();
@@ -409,7 +411,8 @@ class PlantDayTest {
         DemandTimes.recorded(spans, seconds(300.0)));
     PlantDay recorded = plant(600.0)
         .receiver(tank(1.0, 7.2))
-        .compressor(machine("c", 0.03, Optional.of(band(7.0, 8.0)), 5.0, 2.0, Optional.empty(), 0.0))
+        .compressor(
+            machine("c", 0.03, Optional.of(band(7.0, 8.0)), 5.0, 2.0, Optional.empty(), 0.0))
         .use(shop)
         .build();
     assertThat(recorded.hasAverages()).isTrue();
@@ -460,7 +463,8 @@ class PlantDayTest {
         .isThrownBy(() -> plant(10.0).build())
         .withMessageContaining("at least 1");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> plant(10.0).receiver(tank(1.0, 7.0)).receiver(tank(1.0, 7.0)).build())
+        .isThrownBy(
+            () -> plant(10.0).receiver(tank(1.0, 7.0)).receiver(tank(1.0, 7.0)).build())
         .withMessageContaining("must have a join");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> tank(1.0e-4, 7.0))
@@ -473,8 +477,7 @@ class PlantDayTest {
             .build())
         .withMessageContaining("band of its own");
     assertThatIllegalArgumentException()
-        .isThrownBy(
-            () -> machine("c", 0.1, Optional.empty(), 3601.0, 0.0, Optional.empty(), 0.0))
+        .isThrownBy(() -> machine("c", 0.1, Optional.empty(), 3601.0, 0.0, Optional.empty(), 0.0))
         .withMessageContaining("start delay of c must be in [0, 3600] s, was 3601 s");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> DemandTimes.of(List.of(
@@ -482,14 +485,14 @@ class PlantDayTest {
             new DemandTimes.Span(seconds(9.0), seconds(12.0), 1.0))))
         .withMessageContaining("overlap");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> DemandTimes.repeated(
-            seconds(0.0), seconds(10.0), seconds(10.0), seconds(100.0)))
+        .isThrownBy(
+            () -> DemandTimes.repeated(seconds(0.0), seconds(10.0), seconds(10.0), seconds(100.0)))
         .withMessageContaining("10 s every 10 s");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> plant(7 * 86400.0)
             .receiver(tank(1.0e-3, 7.0))
-            .compressor(machine(
-                "c", 0.1, Optional.of(band(7.0, 7.01)), 0.0, 0.0, Optional.empty(), 0.0))
+            .compressor(
+                machine("c", 0.1, Optional.of(band(7.0, 7.01)), 0.0, 0.0, Optional.empty(), 0.0))
             .use(fixed("shop", 0.05, Optional.empty(), DemandTimes.always()))
             .build()
             .simulate())

@@ -51,8 +51,8 @@ public final class DayFile {
 
   private DayFile(Document document, Field root) throws WrongFileException {
     this.document = document;
-    this.atmosphere =
-        FlowFields.atmosphere(root.field("atmosphere", "an absolute pressure such as \"1.013 bar(a)\""));
+    this.atmosphere = FlowFields.atmosphere(
+        root.field("atmosphere", "an absolute pressure such as \"1.013 bar(a)\""));
     this.temperature =
         root.field("temperature", "a temperature such as \"20 °C\"").as(Temperature::parse);
     Optional<Field> from = root.find("begins", ClockField.MOMENT);
@@ -128,8 +128,8 @@ public final class DayFile {
 
   private LineReceiver receiver(Field item) throws WrongFileException {
     String name = name(item);
-    Volume volume = item.field("volume", "a volume such as \"500 L\" or \"240 US gal\"")
-        .least(Volume::parse);
+    Volume volume =
+        item.field("volume", "a volume such as \"500 L\" or \"240 US gal\"").least(Volume::parse);
     GaugePressure start = item.field("start", Accepted.GAUGE).as(GaugePressure::parse);
     Optional<Run> join = run(item, "join");
     item.requireNothingElse();
@@ -183,8 +183,9 @@ public final class DayFile {
         field.build(() -> RegulatorElement.of(valve, set.absolute(atmosphere)));
     Optional<Field> droop = field.find("droop", "a pressure loss such as \"0.3 bar\"");
     if (droop.isEmpty()) {
-      remarks.add("The droop of the regulator set to " + set.inFewestDigits()
-          + " is not told: it counts as none. It may take up to 1 bar (common practice, no source).");
+      remarks.add(
+          "The droop of the regulator set to " + set.inFewestDigits()
+              + " is not told: it counts as none. It may take up to 1 bar (common practice, no source).");
       return plain;
     }
     PressureDrop drop = droop.get().most(PressureDrop::parse);
@@ -204,46 +205,37 @@ public final class DayFile {
     Optional<PressureBand> band = shares ? Optional.empty() : Optional.of(band(item));
     Duration startDelay = ClockField.span(item.field("startDelay", ClockField.SPAN));
     Duration loadDelay = ClockField.span(item.field("loadDelay", ClockField.SPAN));
-    Field runOn =
-        item.field("runOn", "how long it idles before it stops, such as \"10 min\", \"0 s\", or never");
+    Field runOn = item.field(
+        "runOn", "how long it idles before it stops, such as \"10 min\", \"0 s\", or never");
     Optional<Duration> idles = runOn.text().strip().equals("never")
         ? Optional.empty()
         : Optional.of(ClockField.span(runOn));
     Optional<Field> blowDown = item.find("blowDown", ClockField.SPAN);
     Duration falls = blowDown.isPresent() ? ClockField.span(blowDown.get()) : Duration.ZERO;
-    Power loaded = item.field("loadedPower", "an electric power such as \"22 kW\"").as(Power::parse);
+    Power loaded =
+        item.field("loadedPower", "an electric power such as \"22 kW\"").as(Power::parse);
     Optional<Field> idle = item.find("idlePower", "an electric power such as \"7 kW\"");
     if (idle.isEmpty()) {
       remarks.add("What " + name + " takes idling is not told: " + Math.round(100.0 * USUAL_IDLE)
           + " % of its loaded power is taken; what is told of screws runs from 15 to 60 %.");
     }
-    Power idling = idle.isPresent()
-        ? idle.get().as(Power::parse)
-        : Power.ofWatts(USUAL_IDLE * loaded.watts());
+    Power idling =
+        idle.isPresent() ? idle.get().as(Power::parse) : Power.ofWatts(USUAL_IDLE * loaded.watts());
     GaugePressure ratedAt = item.field("ratedAt", Accepted.GAUGE).as(GaugePressure::parse);
     item.requireNothingElse();
     return item.build(() -> new TimedCompressor(
-        name,
-        delivery,
-        band,
-        startDelay,
-        loadDelay,
-        idles,
-        falls,
-        loaded,
-        idling,
-        ratedAt));
+        name, delivery, band, startDelay, loadDelay, idles, falls, loaded, idling, ratedAt));
   }
 
   /** A maker's figure counts air as it stands at the inlet of the machine, unless it says otherwise. */
   private FreeAirFlow delivery(Field item, String name) throws WrongFileException {
-    Field delivers = item.field("delivers", "a free-air flow such as \"120 cfm\" or \"55 L/s ANR\"");
-    Optional<Field> counted = item.find("countedAt", "inlet, where the figure counts air as it is there");
+    Field delivers =
+        item.field("delivers", "a free-air flow such as \"120 cfm\" or \"55 L/s ANR\"");
+    Optional<Field> counted =
+        item.find("countedAt", "inlet, where the figure counts air as it is there");
     if (counted.isPresent()) {
       counted.get().oneOf(List.of("inlet"), word -> word);
-      double volume = delivers
-          .as(text -> FreeAirFlow.parse(text + " ANR"))
-          .cubicMetresPerSecond();
+      double volume = delivers.as(text -> FreeAirFlow.parse(text + " ANR")).cubicMetresPerSecond();
       ReferenceState here = ReferenceState.of(
           "inlet of " + name,
           temperature,
@@ -255,7 +247,8 @@ public final class DayFile {
               volume * here.density().kilogramsPerCubicMetre()),
           here);
     }
-    return AirField.readings(delivers, AirState.of(atmosphere, temperature), remarks).least();
+    return AirField.readings(delivers, AirState.of(atmosphere, temperature), remarks)
+        .least();
   }
 
   private TimedUse use(Field item) throws WrongFileException {
@@ -265,15 +258,14 @@ public final class DayFile {
     if (recording.isPresent()) {
       return recorded(item, name, drop, recording.get());
     }
-    Range<FreeAirFlow> air = AirField.readings(
-        item.field("air", FLOW), AirState.of(atmosphere, temperature), remarks);
-    Optional<Field> leaksAt =
-        item.find("leaksAt", "the gauge pressure at which a leak was measured, such as \"100 psig\"");
+    Range<FreeAirFlow> air =
+        AirField.readings(item.field("air", FLOW), AirState.of(atmosphere, temperature), remarks);
+    Optional<Field> leaksAt = item.find(
+        "leaksAt", "the gauge pressure at which a leak was measured, such as \"100 psig\"");
     Optional<GaugePressure> need = leaksAt.isPresent() ? Optional.empty() : Optional.of(need(item));
     boolean follows = leaksAt.isPresent() || follows(item);
-    GaugePressure at = leaksAt.isPresent()
-        ? leaksAt.get().as(GaugePressure::parse)
-        : need.orElseThrow();
+    GaugePressure at =
+        leaksAt.isPresent() ? leaksAt.get().as(GaugePressure::parse) : need.orElseThrow();
     ToolDemand tool = item.build(() -> follows
         ? ToolDemand.following(name, air.most(), at.absolute(atmosphere))
         : ToolDemand.fixed(name, air.most()));
@@ -334,9 +326,8 @@ public final class DayFile {
     Field file = recording.field("file", "the name of a table with the columns time and flow");
     Duration interval =
         TimeField.of(recording.field("averagedOver", "how long an interval is, such as \"5 min\""));
-    FreeAirFlow most = recording
-        .field("most", "the largest flow that can be, " + FLOW)
-        .most(FreeAirFlow::parse);
+    FreeAirFlow most =
+        recording.field("most", "the largest flow that can be, " + FLOW).most(FreeAirFlow::parse);
     recording.requireNothingElse();
     item.requireNothingElse();
     List<DemandTimes.Span> spans = new ArrayList<>();
@@ -347,8 +338,9 @@ public final class DayFile {
       double load = flow.as(FreeAirFlow::parse).massFlow().kilogramsPerSecond()
           / most.massFlow().kilogramsPerSecond();
       if (!(load <= 1.0)) {
-        throw flow.wrong("was \"" + flow.text().strip()
-            + "\", above recording.most; give there the largest flow that can be, not the largest average");
+        throw flow.wrong(
+            "was \"" + flow.text().strip()
+                + "\", above recording.most; give there the largest flow that can be, not the largest average");
       }
       row.requireNothingElse();
       spans.add(row.build(() -> new DemandTimes.Span(from, from.plus(interval), load)));

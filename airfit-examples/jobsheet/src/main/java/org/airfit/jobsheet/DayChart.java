@@ -38,8 +38,10 @@ final class DayChart {
     double least = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;
     for (DayResult.Stretch stretch : sheet.day().course()) {
-      least = Math.min(least, Math.min(shown(stretch.lowest()), shown(stretch.lowestAtCompressors())));
-      most = Math.max(most, Math.max(shown(stretch.highest()), shown(stretch.highestAtCompressors())));
+      least =
+          Math.min(least, Math.min(shown(stretch.lowest()), shown(stretch.lowestAtCompressors())));
+      most =
+          Math.max(most, Math.max(shown(stretch.highest()), shown(stretch.highestAtCompressors())));
     }
     double half = units.either(0.5, 5.0);
     this.low = half * Math.floor(least / half);
@@ -124,8 +126,11 @@ final class DayChart {
       line(LEFT, y(mark), width - RIGHT, y(mark));
       text(LEFT - 6.0, y(mark) + 4.0, "end", Amounts.fixed(mark, units.either(1, 0)));
     }
-    text(4.0, 14.0, "start", "pressure above atmosphere, " + units.pressureUnit().symbol());
-    double[] steps = {300.0, 900.0, 1800.0, 3600.0, 7200.0, 10_800.0, 14_400.0, 21_600.0, 43_200.0, 86_400.0};
+    text(
+        4.0, 14.0, "start", "pressure above atmosphere, " + units.pressureUnit().symbol());
+    double[] steps = {
+      300.0, 900.0, 1800.0, 3600.0, 7200.0, 10_800.0, 14_400.0, 21_600.0, 43_200.0, 86_400.0
+    };
     int chosen = 0;
     while (chosen < steps.length - 1 && x(steps[chosen]) - LEFT < 44.0) {
       chosen++;

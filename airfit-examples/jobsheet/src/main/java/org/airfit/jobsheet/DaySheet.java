@@ -47,9 +47,12 @@ public record DaySheet(
     Objects.requireNonNull(job, "job");
     PlantDay plant = job.day();
     List<DayChange> changes = new ArrayList<>();
-    DayChange.largerReceiver(plant).ifPresent(changes::add);
+    Optional<DayChange> receiver = DayChange.largerReceiver(plant);
+    receiver.ifPresent(changes::add);
     DayChange.movedBands(plant).ifPresent(changes::add);
-    DayChange.regulatedHeader(plant).ifPresent(changes::add);
+    // where the day is short now, a regulator is asked for only with what helps
+    PlantDay enough = receiver.map(DayChange::day).orElse(plant);
+    DayChange.regulatedHeader(enough).ifPresent(changes::add);
     return new DaySheet(
         job,
         plant.simulate(),

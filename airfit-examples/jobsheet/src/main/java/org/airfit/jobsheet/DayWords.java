@@ -6,11 +6,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.airfit.files.DayJob;
+import org.airfit.air.AirState;
 import org.airfit.network.DayChange;
 import org.airfit.network.DayResult;
 import org.airfit.network.LineReceiver;
-import org.airfit.network.TimedUse;
 import org.airfit.plant.RegulatorElement;
 import org.airfit.quantity.Energy;
 import org.airfit.quantity.EnergyUnit;
@@ -53,8 +52,9 @@ final class DayWords {
   private Optional<DayResult.UseDay> closest() {
     return sheet.day().uses().stream()
         .filter(use -> use.need().isPresent() && use.lowest().isPresent())
-        .min(Comparator.comparingDouble(use -> use.lowest().orElseThrow().atTool().pascals()
-            - use.need().orElseThrow().pascals()));
+        .min(Comparator.comparingDouble(
+            use -> use.lowest().orElseThrow().atTool().pascals()
+                - use.need().orElseThrow().pascals()));
   }
 
   private String worst(DayResult.UseDay use) {
@@ -69,10 +69,14 @@ final class DayWords {
     List<Line> lines = new ArrayList<>();
     lines.add(new Line("Pressure", headline()));
     lines.add(new Line("Receivers get colder", cold()));
-    sheet.bunched().ifPresent(bunched -> lines.add(new Line("Averages hide peaks", bunched(bunched))));
+    sheet
+        .bunched()
+        .ifPresent(bunched -> lines.add(new Line("Averages hide peaks", bunched(bunched))));
     lines.add(new Line("Air", air()));
-    lines.add(new Line("Energy", energy(sheet.day().energy()) + " in " + said(sheet.job().day().length())
-        + compressorsInShort()));
+    lines.add(new Line(
+        "Energy",
+        energy(sheet.day().energy()) + " in " + said(sheet.job().day().length())
+            + compressorsInShort()));
     return lines;
   }
 
@@ -95,7 +99,8 @@ final class DayWords {
   private String bunched(DayResult bunched) {
     String users = sheet.job().day().uses().stream()
         .filter(use -> use.when().averagedOver().isPresent())
-        .map(use -> use.name() + ", averages of " + said(use.when().averagedOver().orElseThrow()))
+        .map(use ->
+            use.name() + ", averages of " + said(use.when().averagedOver().orElseThrow()))
         .collect(Collectors.joining("; "));
     List<String> lacking = new ArrayList<>();
     for (int i = 0; i < bunched.uses().size(); i++) {
@@ -103,7 +108,8 @@ final class DayWords {
         lacking.add(worst(bunched.uses().get(i)));
       }
     }
-    return "Recorded were " + users + ": a peak that is shorter does not show. With the same air taken in bursts"
+    return "Recorded were " + users
+        + ": a peak that is shorter does not show. With the same air taken in bursts"
         + " at the largest flow told "
         + (lacking.isEmpty()
             ? "no other user falls below its need"
@@ -114,9 +120,11 @@ final class DayWords {
   private String air() {
     DayResult.Balance balance = sheet.day().balance();
     double taken = balance.takenKilograms();
-    return amount(balance.madeKilograms()) + " made, " + amount(taken) + " taken. Artificial demand, taken only"
+    return amount(balance.madeKilograms()) + " made, " + amount(taken)
+        + " taken. Artificial demand, taken only"
         + " because the pressure was higher than needed: " + amount(sheet.day().tooMuchKilograms())
-        + share(sheet.day().tooMuchKilograms(), taken) + ". Taken by what needs no pressure, such as leaks: "
+        + share(sheet.day().tooMuchKilograms(), taken)
+        + ". Taken by what needs no pressure, such as leaks: "
         + amount(sheet.day().withoutNeedKilograms())
         + share(sheet.day().withoutNeedKilograms(), taken) + ".";
   }
@@ -128,17 +136,23 @@ final class DayWords {
   private String compressorsInShort() {
     return sheet.day().compressors().isEmpty()
         ? ""
-        : "; of it " + energy(Energy.ofJoules(sheet.day().compressors().stream()
-            .mapToDouble(did -> did.idleEnergy().joules())
-            .sum()))
+        : "; of it "
+            + energy(Energy.ofJoules(sheet.day().compressors().stream()
+                .mapToDouble(did -> did.idleEnergy().joules())
+                .sum()))
             + " idling";
+  }
+
+  private static String count(int number, String what) {
+    return number + " " + what + (number == 1 ? "" : "s");
   }
 
   /** What a compressor did. */
   String did(DayResult.CompressorDay did) {
     return "loaded " + Amounts.fixed(100.0 * did.loadedShare(), 1) + " % of the time, idling "
-        + said(did.idle()) + ", " + did.starts() + " starts, at most " + did.mostStartsInAnHour()
-        + " in an hour, " + did.loads() + " loads, " + energy(did.energy());
+        + said(did.idle()) + ", " + count(did.starts(), "start") + ", at most "
+        + did.mostStartsInAnHour()
+        + " in an hour, " + count(did.loads(), "load") + ", " + energy(did.energy());
   }
 
   /** What a user had. */
@@ -188,7 +202,8 @@ final class DayWords {
       }
       case REGULATOR -> {
         RegulatorElement regulator = change.day().regulator().orElseThrow();
-        yield "A regulator in front of the header, set to "
+        yield (base(change) == sheet.day() ? "A" : "With that receiver, a")
+            + " regulator in front of the header, set to "
             + units.say(GaugePressure.of(regulator.set(), sheet.job().day().atmosphere()))
             + " and with a C of at least "
             + Amounts.fixed(regulator.capacity().conductance().cubicDecimetresPerSecondBar(), 0)
@@ -201,13 +216,24 @@ final class DayWords {
     return receivers.get(receivers.size() - 1);
   }
 
+  /** The day that a change is set beside: where the receiver is changed, a regulator stands beside that. */
+  private DayResult base(DayChange change) {
+    return change.kind() != DayChange.Kind.REGULATOR
+        ? sheet.day()
+        : sheet.changes().stream()
+            .filter(other -> other.kind() == DayChange.Kind.RECEIVER)
+            .findFirst()
+            .map(DayChange::result)
+            .orElse(sheet.day());
+  }
+
   private String outcome(DayChange change) {
     DayResult then = change.result();
-    double saved = sheet.day().energy().joules() - then.energy().joules();
+    double saved = base(change).energy().joules() - then.energy().joules();
     List<DayResult.UseDay> lacking =
         then.uses().stream().filter(DayResult.UseDay::isShort).toList();
     String starts = then.compressors().stream()
-        .map(did -> did.name() + " " + did.starts() + " starts")
+        .map(did -> did.name() + " " + count(did.starts(), "start"))
         .collect(Collectors.joining(", "));
     return (lacking.isEmpty()
             ? "every user has what it needs"
@@ -240,19 +266,20 @@ final class DayWords {
             .mapToDouble(stretch -> stretch.lowestAtCompressors().pascals())
             .min()
             .orElse(0.0);
-    double kilograms = volume
-        * band
-        / (org.airfit.air.AirState.GAS_CONSTANT * sheet.job().day().temperature().kelvins());
+    double kilograms =
+        volume * band / (AirState.GAS_CONSTANT * sheet.job().day().temperature().kelvins());
     return Energy.ofJoules(made > 0.0 ? kilograms * joules / made : 0.0);
   }
 
   /** What the answer leaves out, which must be read with it. */
   List<String> limits() {
     List<String> limits = new ArrayList<>(sheet.job().remarks());
-    limits.add("The header has one pressure; what users lose together in a main is not in it. A network file solved"
-        + " with what runs at the lowest moment tells that.");
-    limits.add("A compressor delivers the same free air over its band, and the pressure that calls it is that in "
-        + sheet.job().day().receivers().get(0).name() + ".");
+    limits.add(
+        "The header has one pressure; what users lose together in a main is not in it. A network file solved"
+            + " with what runs at the lowest moment tells that.");
+    limits.add(
+        "A compressor delivers the same free air over its band, and the pressure that calls it is that in "
+            + sheet.job().day().receivers().get(0).name() + ".");
     limits.add("Gauge pressures stand above an atmosphere of "
         + new NetworkAmounts(units).absolute(sheet.job().day().atmosphere())
         + ". Free air is counted at "
@@ -263,14 +290,6 @@ final class DayWords {
   /** The user whose lowest moment the working explains: the one with the least margin. */
   Optional<String> explained() {
     return closest().map(DayResult.UseDay::name);
-  }
-
-  DayJob job() {
-    return sheet.job();
-  }
-
-  List<TimedUse> uses() {
-    return sheet.job().day().uses();
   }
 
   private String energy(Energy energy) {
@@ -284,7 +303,8 @@ final class DayWords {
   /** A mass of air as free air. */
   String amount(double kilograms) {
     double cubicMetres = kilograms
-        / units.either(ReferenceState.ANR, ReferenceState.SCFM_60F)
+        / units
+            .either(ReferenceState.ANR, ReferenceState.SCFM_60F)
             .density()
             .kilogramsPerCubicMetre();
     double value = units.either(cubicMetres, cubicMetres / 0.028_316_846_592);
