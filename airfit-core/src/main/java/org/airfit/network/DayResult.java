@@ -2,9 +2,11 @@ package org.airfit.network;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.airfit.air.AirState;
 import org.airfit.internal.Seconds;
 import org.airfit.plant.Supply;
@@ -17,6 +19,7 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.run.Run;
 import org.airfit.safety.Caution;
 import org.airfit.safety.SafetyRules;
+import org.airfit.safety.Situation;
 import org.airfit.source.Source;
 import org.airfit.working.Formula;
 import org.airfit.working.Symbol;
@@ -325,13 +328,17 @@ public final class DayResult implements Worked {
         .sum();
   }
 
-  /** {@return the warnings that go with a plant} */
+  /** {@return the warnings that go with a plant and with work on it; last the one that defers to local codes} */
   public List<Caution> cautions() {
-    List<Caution> all = new ArrayList<>();
-    all.add(SafetyRules.usFederal().reminder("Receiver protection"));
+    SafetyRules rules = SafetyRules.usFederal();
+    Set<Caution> all = new LinkedHashSet<>();
+    all.addAll(rules.cautions(Situation.describe().maintenance().build()));
+    all.add(rules.reminder("Receiver protection"));
     if (isShort()) {
       all.add(Caution.MORE_SUPPLY_PRESSURE);
     }
+    all.remove(rules.deference());
+    all.add(rules.deference());
     return List.copyOf(all);
   }
 

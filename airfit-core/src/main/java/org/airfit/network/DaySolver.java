@@ -102,7 +102,6 @@ final class DaySolver {
     double lowest = Double.POSITIVE_INFINITY;
     double header;
     double flow;
-    double part;
     double when;
     double runs;
     double below;
@@ -261,7 +260,6 @@ final class DaySolver {
         fare.lowest = flows.atTool[i];
         fare.header = flows.header;
         fare.flow = flows.flows[i];
-        fare.part = flows.part(i);
         fare.when = at;
         fare.fall = new DayResult.Fall(
             DayResult.duration(at - since), storedSince, here[flows.receivers - 1]);

@@ -76,7 +76,7 @@ public final class DayPage {
     out.append("</section>\n</main>\n");
     element(
         "footer class=\"bottom\"",
-        "Found by a balance of mass in steps whose error is held below a millionth; the program prints the working of"
+        "Found by a balance of mass in steps whose error is held below a ten-millionth; the program prints the working of"
             + " the balance and of the lowest moment.");
     out.append("</body>\n</html>\n");
   }
@@ -89,7 +89,7 @@ public final class DayPage {
     if (sheet.day().isShort()) {
       key("short", "lowest moment of a user that is short, by the pressure in the header");
     }
-    out.append("Each bar spans the lowest and the highest of ")
+    out.append("each bar spans the lowest and the highest of ")
         .append(Html.escaped(DayWords.said(sheet.job().day().length().dividedBy(480))))
         .append(".</figcaption>\n</figure>\n");
   }

@@ -20,21 +20,24 @@ import org.airfit.plant.WallHeat;
  * @param cold the day with no heat from the walls
  * @param bunched the day with the air of recordings bunched; empty where nothing was recorded in averages
  * @param changes what was changed, and the day gone through again
+ * @param changesCold the same with no heat from the walls, each beside its own
  */
 public record DaySheet(
     DayJob job,
     DayResult day,
     DayResult cold,
     Optional<DayResult> bunched,
-    List<DayChange> changes) {
+    List<DayChange> changes,
+    List<DayResult> changesCold) {
 
-  /** Copies the list; refuses what is null. */
+  /** Copies the lists; refuses what is null. */
   public DaySheet {
     Objects.requireNonNull(job, "job");
     Objects.requireNonNull(day, "day");
     Objects.requireNonNull(cold, "cold");
     Objects.requireNonNull(bunched, "bunched");
     changes = List.copyOf(changes);
+    changesCold = List.copyOf(changesCold);
   }
 
   /**
@@ -49,16 +52,17 @@ public record DaySheet(
     List<DayChange> changes = new ArrayList<>();
     Optional<DayChange> receiver = DayChange.largerReceiver(plant);
     receiver.ifPresent(changes::add);
-    DayChange.movedBands(plant).ifPresent(changes::add);
     // where the day is short now, a regulator is asked for only with what helps
     PlantDay enough = receiver.map(DayChange::day).orElse(plant);
     DayChange.regulatedHeader(enough).ifPresent(changes::add);
+    DayChange.movedBands(plant).ifPresent(changes::add);
     return new DaySheet(
         job,
         plant.simulate(),
         plant.withWalls(WallHeat.NONE).simulate(),
         plant.hasAverages() ? Optional.of(plant.bunched().simulate()) : Optional.empty(),
-        changes);
+        changes,
+        changes.stream().map(change -> change.day().withWalls(WallHeat.NONE).simulate()).toList());
   }
 
   /** A moment of the day as a clock shows it, with a day added where it is the day after. */

@@ -39,10 +39,11 @@ final class DayWords {
     List<DayResult.UseDay> lacking =
         sheet.day().uses().stream().filter(DayResult.UseDay::isShort).toList();
     if (lacking.isEmpty()) {
-      return closest()
-          .map(use -> "Every user has the pressure it needs all day. Nearest to its need comes "
-              + worst(use) + ".")
-          .orElse("Every user has the pressure it needs all day.");
+      String all = sheet.cold().isShort()
+          ? "Every user has the pressure it needs as long as the walls keep the receivers warm, and not without their"
+              + " heat."
+          : "Every user has the pressure it needs all day.";
+      return all + closest().map(use -> " Nearest to its need comes " + worst(use) + ".").orElse("");
     }
     return "Below their need: "
         + lacking.stream().map(this::worst).collect(Collectors.joining("; ")) + ".";
@@ -91,8 +92,8 @@ final class DayWords {
     }
     return "The pressures are those of air that the walls keep at one temperature. Without their heat "
         + (less.isEmpty()
-            ? "no other user falls below its need"
-            : "these fall below their need as well: " + String.join("; ", less))
+            ? none() + " falls below its need"
+            : these() + ": " + String.join("; ", less))
         + "; the truth lies between.";
   }
 
@@ -112,9 +113,17 @@ final class DayWords {
         + ": a peak that is shorter does not show. With the same air taken in bursts"
         + " at the largest flow told "
         + (lacking.isEmpty()
-            ? "no other user falls below its need"
-            : "these fall below their need as well: " + String.join("; ", lacking))
+            ? none() + " falls below its need"
+            : these() + ": " + String.join("; ", lacking))
         + ". Record at 1 s before a receiver is bought by this.";
+  }
+
+  private String these() {
+    return "these fall below their need" + (sheet.day().isShort() ? " as well" : "");
+  }
+
+  private String none() {
+    return sheet.day().isShort() ? "no other user" : "no user";
   }
 
   private String air() {
@@ -152,7 +161,7 @@ final class DayWords {
     return "loaded " + Amounts.fixed(100.0 * did.loadedShare(), 1) + " % of the time, idling "
         + said(did.idle()) + ", " + count(did.starts(), "start") + ", at most "
         + did.mostStartsInAnHour()
-        + " in an hour, " + count(did.loads(), "load") + ", " + energy(did.energy());
+        + " in the busiest hour, " + count(did.loads(), "load") + ", " + energy(did.energy());
   }
 
   /** What a user had. */
@@ -175,15 +184,24 @@ final class DayWords {
   /** What would change, each gone through again. */
   List<String> changes() {
     List<String> said = new ArrayList<>();
-    for (DayChange change : sheet.changes()) {
-      said.add(what(change) + ": " + outcome(change));
+    for (int i = 0; i < sheet.changes().size(); i++) {
+      DayChange change = sheet.changes().get(i);
+      said.add(what(change) + ": " + outcome(change, sheet.changesCold().get(i)));
     }
-    if (sheet.changes().isEmpty()) {
-      said.add("Nothing that was tried changes anything.");
+    if (isNone(DayChange.Kind.REGULATOR) && sheet.job().day().regulator().isEmpty()) {
+      said.add("A regulator in front of the header: no setting leaves every user what it has now, as its own valve"
+          + " takes some pressure.");
+    }
+    if (isNone(DayChange.Kind.BANDS) && sheet.job().day().lowestCutIn().isPresent()) {
+      said.add("Cut-in and cut-out of the compressors: not to be lowered, not even by 0.05 bar.");
     }
     said.add("Each of these days was gone through again. A difference below " + energy(oneSwing())
         + " may come from where in its swing the day ends.");
     return said;
+  }
+
+  private boolean isNone(DayChange.Kind kind) {
+    return sheet.changes().stream().noneMatch(change -> change.kind() == kind);
   }
 
   private String what(DayChange change) {
@@ -227,20 +245,32 @@ final class DayWords {
             .orElse(sheet.day());
   }
 
-  private String outcome(DayChange change) {
+  /** Who is short all the same where the walls give no heat. */
+  private static String without(DayResult cold) {
+    String lacking = cold.uses().stream()
+        .filter(DayResult.UseDay::isShort)
+        .map(DayResult.UseDay::name)
+        .collect(Collectors.joining(", "));
+    return lacking.isEmpty()
+        ? ", without heat from the walls too"
+        : ", but not without heat from the walls (" + lacking + ")";
+  }
+
+  private String outcome(DayChange change, DayResult cold) {
     DayResult then = change.result();
     double saved = base(change).energy().joules() - then.energy().joules();
     List<DayResult.UseDay> lacking =
         then.uses().stream().filter(DayResult.UseDay::isShort).toList();
     String starts = then.compressors().stream()
-        .map(did -> did.name() + " " + count(did.starts(), "start"))
+        .map(did -> did.name() + ": " + count(did.starts(), "start"))
         .collect(Collectors.joining(", "));
     return (lacking.isEmpty()
-            ? "every user has what it needs"
+            ? "every user has what it needs" + without(cold)
             : "still below their need: "
                 + lacking.stream().map(this::worst).collect(Collectors.joining("; ")))
         + "; " + energy(Energy.ofJoules(Math.abs(saved)))
-        + (saved >= 0.0 ? " less" : " more") + ", artificial demand "
+        + (saved >= 0.0 ? " less" : " more")
+        + (base(change) == sheet.day() ? "" : " than with the receiver alone") + ", artificial demand "
         + amount(then.tooMuchKilograms()) + (starts.isEmpty() ? "" : "; " + starts)
         + (change.kind() == DayChange.Kind.BANDS && saved < 0.0
             ? ". Look at the ratings of receivers, relief valves and tools first"

@@ -55,7 +55,8 @@ class DocumentExamplesTest {
       "START.json", "jobs/boatyard/weak-sander.json",
       "CATALOGUE.json", "jobs/boatyard/catalogue.json",
       "SET.csv", "sets/workshop.csv",
-      "NETWORK.csv", "networks/ferry-lane-ring.csv");
+      "NETWORK.csv", "networks/ferry-lane-ring.csv",
+      "DAY.json", "days/lock-street/smithy.json");
 
   /** The catalogue with which the jobs of the documents are answered. */
   private static final String COUNTER = "jobs/quay-street/catalogue.json";
@@ -215,6 +216,19 @@ class DocumentExamplesTest {
     return json.contains("\"validDays\"");
   }
 
+  private static boolean isDay(String json) {
+    return json.contains("\"airfitDay\"");
+  }
+
+  /** The day of the documents is the example that its command line goes through. */
+  @Test
+  void the_day_of_the_documents_is_an_example() throws Exception {
+    List<String> days =
+        blocks("json", NEVER).stream().filter(DocumentExamplesTest::isDay).toList();
+    assertThat(days)
+        .containsExactly(Files.readString(EXAMPLES.resolve("days/lock-street/smithy.json")));
+  }
+
   /** The letterhead of the documents is read as a file of a shop would be. */
   @Test
   void the_letterhead_of_the_documents_reads() throws Exception {
@@ -241,6 +255,7 @@ class DocumentExamplesTest {
           && !isLine(json)
           && !isLetterhead(json)
           && !isPart(json)
+          && !isDay(json)
           && !isCatalogue(json)
           && !isInterview(json)) {
         sets.add(Document.of("block", Json.read("block", json)));
@@ -373,7 +388,7 @@ class DocumentExamplesTest {
   void every_value_in_the_text_is_one_that_a_file_may_hold() throws IOException {
     List<String> unread = new ArrayList<>();
     int values = 0;
-    for (String name : List.of("job-file.md", "network-file.md", "reference-set-file.md")) {
+    for (String name : List.of("job-file.md", "network-file.md", "day-file.md", "reference-set-file.md")) {
       Matcher value = VALUE.matcher(Files.readString(ROOT.resolve("docs").resolve(name)));
       while (value.find()) {
         for (String one : OR.split(value.group(1), -1)) {
