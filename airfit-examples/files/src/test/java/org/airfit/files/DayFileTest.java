@@ -54,15 +54,12 @@ class DayFileTest {
       """;
 
   private static DayJob read(String day, String table) throws WrongFileException {
-    return DayFile.read(new Document(
-        "day.json",
-        Json.read("day.json", day),
-        path -> {
-          if (!path.equals("line.csv")) {
-            throw new WrongFileException("day.json", "", "names the file \"" + path + "\"");
-          }
-          return Document.of(path, Csv.read(path, table));
-        }));
+    return DayFile.read(new Document("day.json", Json.read("day.json", day), path -> {
+      if (!path.equals("line.csv")) {
+        throw new WrongFileException("day.json", "", "names the file \"" + path + "\"");
+      }
+      return Document.of(path, Csv.read(path, table));
+    }));
   }
 
   @Test
@@ -76,8 +73,7 @@ class DayFileTest {
     assertThat(day.receivers().get(1).join().orElseThrow().names()).containsExactly("dryer");
     assertThat(day.regulator()).isPresent();
     assertThat(day.uses().get(0).when().spans())
-        .containsExactly(
-            new DemandTimes.Span(Duration.ofHours(1), Duration.ofMinutes(210), 0.5));
+        .containsExactly(new DemandTimes.Span(Duration.ofHours(1), Duration.ofMinutes(210), 0.5));
     assertThat(day.uses().get(1).when().spans()).hasSize(24);
     assertThat(day.uses().get(1).tool().ratedInlet().orElseThrow().bar())
         .isCloseTo(4.8, within(1.0e-9)); // 4 bar above an atmosphere of 0.8 bar
@@ -107,8 +103,7 @@ class DayFileTest {
 
   @Test
   void a_flow_of_several_meanings_is_taken_at_its_worst_and_told() throws WrongFileException {
-    DayJob job =
-        read(DAY.replace("\"1000 L/min\", \"countedAt\": \"inlet\"", "\"35 cfm\""), TABLE);
+    DayJob job = read(DAY.replace("\"1000 L/min\", \"countedAt\": \"inlet\"", "\"35 cfm\""), TABLE);
     assertThat(job.remarks()).anyMatch(remark -> remark.contains("\"35 cfm\""));
     double least = 35.0 * 0.0283168466 / 60.0 * 0.8e5 / (287.05287 * 293.15);
     assertThat(job.day().compressors().get(0).delivery().massFlow().kilogramsPerSecond())
@@ -159,7 +154,8 @@ class DayFileTest {
   void the_example_reads_from_disk() throws WrongFileException {
     List<Path> read = new ArrayList<>();
     DayJob job = Disk.day(Path.of("..", "days", "mill-lane", "joinery.json"), read);
-    assertThat(read).extracting(path -> path.getFileName().toString())
+    assertThat(read)
+        .extracting(path -> path.getFileName().toString())
         .containsExactly("joinery.json", "spray-booth.csv");
     assertThat(job.day().compressors()).hasSize(2);
   }

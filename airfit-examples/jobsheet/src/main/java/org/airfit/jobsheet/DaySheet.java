@@ -62,7 +62,9 @@ public record DaySheet(
         plant.withWalls(WallHeat.NONE).simulate(),
         plant.hasAverages() ? Optional.of(plant.bunched().simulate()) : Optional.empty(),
         changes,
-        changes.stream().map(change -> change.day().withWalls(WallHeat.NONE).simulate()).toList());
+        changes.stream()
+            .map(change -> change.day().withWalls(WallHeat.NONE).simulate())
+            .toList());
   }
 
   /** A moment of the day as a clock shows it, with a day added where it is the day after. */

@@ -43,7 +43,10 @@ final class DayWords {
           ? "Every user has the pressure it needs as long as the walls keep the receivers warm, and not without their"
               + " heat."
           : "Every user has the pressure it needs all day.";
-      return all + closest().map(use -> " Nearest to its need comes " + worst(use) + ".").orElse("");
+      return all
+          + closest()
+              .map(use -> " Nearest to its need comes " + worst(use) + ".")
+              .orElse("");
     }
     return "Below their need: "
         + lacking.stream().map(this::worst).collect(Collectors.joining("; ")) + ".";
@@ -189,8 +192,9 @@ final class DayWords {
       said.add(what(change) + ": " + outcome(change, sheet.changesCold().get(i)));
     }
     if (isNone(DayChange.Kind.REGULATOR) && sheet.job().day().regulator().isEmpty()) {
-      said.add("A regulator in front of the header: no setting leaves every user what it has now, as its own valve"
-          + " takes some pressure.");
+      said.add(
+          "A regulator in front of the header: no setting leaves every user what it has now, as its own valve"
+              + " takes some pressure.");
     }
     if (isNone(DayChange.Kind.BANDS) && sheet.job().day().lowestCutIn().isPresent()) {
       said.add("Cut-in and cut-out of the compressors: not to be lowered, not even by 0.05 bar.");
@@ -270,7 +274,8 @@ final class DayWords {
                 + lacking.stream().map(this::worst).collect(Collectors.joining("; ")))
         + "; " + energy(Energy.ofJoules(Math.abs(saved)))
         + (saved >= 0.0 ? " less" : " more")
-        + (base(change) == sheet.day() ? "" : " than with the receiver alone") + ", artificial demand "
+        + (base(change) == sheet.day() ? "" : " than with the receiver alone")
+        + ", artificial demand "
         + amount(then.tooMuchKilograms()) + (starts.isEmpty() ? "" : "; " + starts)
         + (change.kind() == DayChange.Kind.BANDS && saved < 0.0
             ? ". Look at the ratings of receivers, relief valves and tools first"

@@ -9,10 +9,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import org.airfit.files.Csv;
 import org.airfit.files.DayFile;
 import org.airfit.files.DayJob;
 import org.airfit.files.Document;
-import org.airfit.files.Csv;
 import org.airfit.files.Json;
 import org.airfit.files.WrongFileException;
 import org.junit.jupiter.api.Test;
@@ -57,7 +57,9 @@ class DayProgramTest {
   @Test
   void text_and_page_tell_the_same() throws IOException {
     Path page = folder.resolve("page.html");
-    assertThat(run("day", SMITHY.toString(), page.toString())).as(err.toString()).isZero();
+    assertThat(run("day", SMITHY.toString(), page.toString()))
+        .as(err.toString())
+        .isZero();
     String html = Files.readString(page).replaceAll("\\s+", " ");
     assertThat(said())
         .contains(
@@ -83,7 +85,8 @@ class DayProgramTest {
         .doesNotContain("NaN", "Infinity");
   }
 
-  private static DaySheet sheet(String what, String instead) throws WrongFileException, IOException {
+  private static DaySheet sheet(String what, String instead)
+      throws WrongFileException, IOException {
     String smithy = Files.readString(SMITHY);
     assertThat(smithy).contains(what);
     return sheet(smithy.replace(what, instead));
@@ -113,12 +116,13 @@ class DayProgramTest {
 
   @Test
   void averages_are_told_to_hide_peaks() throws Exception {
-    DaySheet sheet = sheet(Files.readString(SMITHY)
-        .replace("6.0 bar(g)", "5.0 bar(g)")
-        .replace(
-            "{\"name\": \"leaks\"",
-            "{\"name\": \"line\", \"needs\": \"5 bar(g)\", \"recording\": {\"file\": \"line.csv\","
-                + " \"averagedOver\": \"5 min\", \"most\": \"2500 L/min ANR\"}}, {\"name\": \"leaks\""));
+    DaySheet sheet = sheet(
+        Files.readString(SMITHY)
+            .replace("6.0 bar(g)", "5.0 bar(g)")
+            .replace(
+                "{\"name\": \"leaks\"",
+                "{\"name\": \"line\", \"needs\": \"5 bar(g)\", \"recording\": {\"file\": \"line.csv\","
+                    + " \"averagedOver\": \"5 min\", \"most\": \"2500 L/min ANR\"}}, {\"name\": \"leaks\""));
     assertThat(sheet.day().isShort()).isFalse();
     assertThat(sheet.bunched()).isPresent();
     assertThat(DayText.of(sheet).replaceAll("\\s+", " "))
@@ -130,8 +134,7 @@ class DayProgramTest {
   void a_clock_tells_the_day_after() throws Exception {
     DaySheet sheet = sheet("\"06:00\"", "\"05:30\"");
     assertThat(sheet.clock(Duration.ofHours(18))).isEqualTo("23:30:00");
-    assertThat(sheet.clock(Duration.ofMinutes(18 * 60 + 45)))
-        .isEqualTo("00:15:00 (day 2)");
+    assertThat(sheet.clock(Duration.ofMinutes(18 * 60 + 45))).isEqualTo("00:15:00 (day 2)");
     assertThat(DayWords.said(Duration.ofMillis(7_260))).isEqualTo("7.3 s");
     assertThat(DayWords.said(Duration.ofSeconds(125))).isEqualTo("2 min 5 s");
     assertThat(DayWords.said(Duration.ofSeconds(7200))).isEqualTo("2 h");

@@ -388,7 +388,8 @@ class DocumentExamplesTest {
   void every_value_in_the_text_is_one_that_a_file_may_hold() throws IOException {
     List<String> unread = new ArrayList<>();
     int values = 0;
-    for (String name : List.of("job-file.md", "network-file.md", "day-file.md", "reference-set-file.md")) {
+    for (String name :
+        List.of("job-file.md", "network-file.md", "day-file.md", "reference-set-file.md")) {
       Matcher value = VALUE.matcher(Files.readString(ROOT.resolve("docs").resolve(name)));
       while (value.find()) {
         for (String one : OR.split(value.group(1), -1)) {

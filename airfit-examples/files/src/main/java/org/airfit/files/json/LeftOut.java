@@ -39,8 +39,7 @@ final class LeftOut {
           Map.of(
               "solve", "an answer of its own, to be asked for",
               "solveMean", "an answer of its own, to be asked for")),
-      Map.entry(
-          PlantDay.class, Map.of("simulate", "an answer of its own, to be asked for")),
+      Map.entry(PlantDay.class, Map.of("simulate", "an answer of its own, to be asked for")),
       Map.entry(
           Interview.class,
           Map.of(
