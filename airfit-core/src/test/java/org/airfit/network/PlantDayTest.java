@@ -2,6 +2,7 @@ package org.airfit.network;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
@@ -497,5 +498,39 @@ class PlantDayTest {
             .build()
             .simulate())
         .withMessageContaining("switch at most 200000 times");
+  }
+
+  /** The doors that NullsTest finds no good arguments for. */
+  @Test
+  @SuppressWarnings("NullAway") // null is what is tried
+  void a_null_is_refused_by_name() {
+    Duration hour = Duration.ofHours(1);
+    assertThatNullPointerException()
+        .isThrownBy(() -> DayChange.largerReceiver(null))
+        .withMessageContaining("day");
+    assertThatNullPointerException()
+        .isThrownBy(() -> DayChange.movedBands(null))
+        .withMessageContaining("day");
+    assertThatNullPointerException()
+        .isThrownBy(() -> DayChange.regulatedHeader(null))
+        .withMessageContaining("day");
+    assertThatNullPointerException()
+        .isThrownBy(() -> new DemandTimes.Span(null, hour, 1.0))
+        .withMessageContaining("from");
+    assertThatNullPointerException()
+        .isThrownBy(() -> new DemandTimes.Span(hour, null, 1.0))
+        .withMessageContaining("to");
+    assertThatNullPointerException()
+        .isThrownBy(() -> DemandTimes.repeated(null, hour, hour, hour))
+        .withMessageContaining("first");
+    assertThatNullPointerException()
+        .isThrownBy(() -> DemandTimes.repeated(hour, null, hour, hour))
+        .withMessageContaining("lasting");
+    assertThatNullPointerException()
+        .isThrownBy(() -> DemandTimes.repeated(hour, hour, null, hour))
+        .withMessageContaining("every");
+    assertThatNullPointerException()
+        .isThrownBy(() -> DemandTimes.repeated(hour, hour, hour, null))
+        .withMessageContaining("until");
   }
 }
