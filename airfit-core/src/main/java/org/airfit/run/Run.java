@@ -217,6 +217,11 @@ public final class Run {
     return path;
   }
 
+  /** {@return its elements in a row on plain doubles, without the supply, for whoever asks at many pressures} */
+  public FlowElement element() {
+    return path.element();
+  }
+
   /** {@return the names of its elements, in the order the air goes} */
   public List<String> names() {
     return path.elements().stream().map(Element::name).toList();

@@ -112,6 +112,11 @@ final class RunPath {
     return elements;
   }
 
+  /** All elements as one. */
+  FlowElement element() {
+    return whole.get();
+  }
+
   /** Whether an element has a name. */
   boolean hasElement(String name) {
     for (Element element : elements) {

@@ -195,6 +195,19 @@ public final class Disk {
   }
 
   /**
+   * Reads a day of a plant and the recordings it names, and notes every file that is read for it.
+   *
+   * @param path the day file
+   * @param read takes the files that were read; see {@link #requireOther}
+   * @return the day
+   * @throws WrongFileException if a file is not there, or something in it is refused
+   */
+  public static DayJob day(Path path, Collection<Path> read) throws WrongFileException {
+    Objects.requireNonNull(read, "read");
+    return DayFile.read(open(path, "a JSON file", read));
+  }
+
+  /**
    * Reads a reference set.
    *
    * @param path the set file

@@ -4,8 +4,8 @@
  *
  * <p>{@link org.airfit.files.Json} and {@link org.airfit.files.Csv} turn text into plain values (maps, lists, texts,
  * numbers), each with its library. What the values mean is checked on the plain values: {@link
- * org.airfit.files.JobFile}, {@link org.airfit.files.CatalogueFile}, {@link org.airfit.files.NetworkFile} and {@link
- * org.airfit.files.ReferenceSetFile} know no library and no folder, so that a web page may use the very same. {@link
+ * org.airfit.files.JobFile}, {@link org.airfit.files.CatalogueFile}, {@link org.airfit.files.NetworkFile}, {@link
+ * org.airfit.files.DayFile} and {@link org.airfit.files.ReferenceSetFile} know no library and no folder, so that a web page may use the very same. {@link
  * org.airfit.files.Disk} finds the files in folders; begin there. Single values and answers as JSON: package {@code
  * org.airfit.files.json}.
  *
@@ -19,7 +19,8 @@
  * </ul>
  *
  * <p>May use: the library, and in {@code Json}, {@code Csv} and {@code Disk} alone what reads text and folders. The
- * formats: docs/job-file.md, docs/network-file.md and docs/reference-set-file.md.
+ * formats: docs/job-file.md, docs/network-file.md,
+ * docs/day-file.md and docs/reference-set-file.md.
  */
 @NullMarked
 package org.airfit.files;

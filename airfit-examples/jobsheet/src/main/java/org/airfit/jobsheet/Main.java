@@ -28,6 +28,8 @@ public final class Main {
             asks what a job needs, one question at a time, and writes the job file; START may lack anything
         network NETWORK.csv [PAGE.html]
             prints the sheet of a network and writes it as a page
+        day DAY.json [PAGE.html]
+            prints what the air of a plant does over a day, and writes it as a page
         diagnosis DIAGNOSIS.json [PAGE.html]
             tells what is wrong in a run by readings of its gauges, prints that and writes it as a page
         leaks LEDGER.csv [PAGE.html] [NEW.csv]
@@ -50,9 +52,8 @@ public final class Main {
    * Runs the program; exit code 0 if a sheet was made, 2 if a file could not be used.
    *
    * @param args the job file, and the page to write (by default the job file's name with .html, in the current
-   *     folder); or "network" and a network file; or "diagnosis" and a diagnosis file; or "leaks" and a
-   *     ledger; or "set" and a set file; or "joint" and two ends; or "interview" and the files that its program
-   *     asks for
+   *     folder); or "network", "day", "diagnosis", "leaks" or "set" and a file of that kind; or "joint" and two
+   *     ends; or "interview" and the files that its program asks for
    */
   public static void main(String[] args) {
     System.exit(run(
@@ -79,6 +80,7 @@ public final class Main {
     String[] files = args.length == 0 ? args : Arrays.copyOfRange(args, 1, args.length);
     return switch (word) {
       case "network" -> NetworkProgram.run(files, out, err);
+      case "day" -> DayProgram.run(files, out, err);
       case "diagnosis" -> DiagnosisProgram.run(files, out, err);
       case "leaks" -> LeakProgram.run(files, out, err);
       case "set" -> SetProgram.run(files, out, err);

@@ -57,7 +57,8 @@ class DocumentExamplesTest {
       "SET.csv", "sets/workshop.csv",
       "NETWORK.csv", "networks/ferry-lane-ring.csv",
       "LEDGER.csv", "jobs/joinery/leaks.csv",
-      "DIAGNOSIS.json", "diagnoses/saddler-lane/slow-grinder.json");
+      "DIAGNOSIS.json", "diagnoses/saddler-lane/slow-grinder.json",
+      "DAY.json", "days/lock-street/smithy.json");
 
   /** The catalogue with which the jobs of the documents are answered. */
   private static final String COUNTER = "jobs/quay-street/catalogue.json";
@@ -217,6 +218,19 @@ class DocumentExamplesTest {
     return json.contains("\"validDays\"");
   }
 
+  private static boolean isDay(String json) {
+    return json.contains("\"airfitDay\"");
+  }
+
+  /** The day of the documents is the example that its command line goes through. */
+  @Test
+  void the_day_of_the_documents_is_an_example() throws Exception {
+    List<String> days =
+        blocks("json", NEVER).stream().filter(DocumentExamplesTest::isDay).toList();
+    assertThat(days)
+        .containsExactly(Files.readString(EXAMPLES.resolve("days/lock-street/smithy.json")));
+  }
+
   /** The letterhead of the documents is read as a file of a shop would be. */
   @Test
   void the_letterhead_of_the_documents_reads() throws Exception {
@@ -243,6 +257,7 @@ class DocumentExamplesTest {
           && !isLine(json)
           && !isLetterhead(json)
           && !isPart(json)
+          && !isDay(json)
           && !isCatalogue(json)
           && !isDiagnosis(json)
           && !isInterview(json)) {
@@ -402,8 +417,12 @@ class DocumentExamplesTest {
   void every_value_in_the_text_is_one_that_a_file_may_hold() throws IOException {
     List<String> unread = new ArrayList<>();
     int values = 0;
-    for (String name :
-        List.of("job-file.md", "network-file.md", "reference-set-file.md", "diagnosis-file.md")) {
+    for (String name : List.of(
+        "job-file.md",
+        "network-file.md",
+        "day-file.md",
+        "reference-set-file.md",
+        "diagnosis-file.md")) {
       Matcher value = VALUE.matcher(Files.readString(ROOT.resolve("docs").resolve(name)));
       while (value.find()) {
         for (String one : OR.split(value.group(1), -1)) {

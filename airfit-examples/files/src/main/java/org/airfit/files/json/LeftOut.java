@@ -9,6 +9,7 @@ import org.airfit.flow.GroupFlow;
 import org.airfit.flow.IsentropicFlow;
 import org.airfit.flow.PartsInSeries;
 import org.airfit.network.Network;
+import org.airfit.network.PlantDay;
 import org.airfit.plant.SupplyRange;
 import org.airfit.select.BillOfMaterials;
 import org.airfit.select.Interview;
@@ -38,6 +39,7 @@ final class LeftOut {
           Map.of(
               "solve", "an answer of its own, to be asked for",
               "solveMean", "an answer of its own, to be asked for")),
+      Map.entry(PlantDay.class, Map.of("simulate", "an answer of its own, to be asked for")),
       Map.entry(
           Interview.class,
           Map.of(
