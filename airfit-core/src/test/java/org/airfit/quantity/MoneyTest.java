@@ -97,4 +97,10 @@ class MoneyTest {
     }
     assertThat(new Money(BigDecimal.ONE, "x".repeat(60)).currency()).hasSize(60);
   }
+
+  @ParameterizedTest
+  @CsvSource({"0.3 USD, 0.30 USD", "0.155 USD, 0.155 USD", "12 JPY, 12 JPY", "5 EUR, 5.00 EUR"})
+  void money_is_shown_with_two_decimals_where_the_currency_has_them(String typed, String shown) {
+    assertThat(Money.parse(typed).shown()).isEqualTo(shown);
+  }
 }

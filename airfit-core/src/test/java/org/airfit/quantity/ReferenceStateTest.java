@@ -331,4 +331,13 @@ class ReferenceStateTest {
         .withMessageMatching(
             "vapour pressure must lie below the reference pressure of 100 kPa\\(a\\), was 101\\.\\d+ kPa");
   }
+
+  @Test
+  void no_humidity_is_one_value_whatever_its_sign() {
+    ReferenceState dry = ReferenceState.of("shop", Temperature.ofCelsius(20), BAR, 0.0, TEST);
+    assertThat(ReferenceState.of("shop", Temperature.ofCelsius(20), BAR, -0.0, TEST))
+        .isEqualTo(dry)
+        .hasToString(dry.toString());
+    assertThat(Length.ofMetres(-0.0)).isEqualTo(Length.ofMetres(0.0)).hasToString("0.0 m");
+  }
 }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class TypedFlowTest {
 
@@ -97,5 +98,31 @@ class TypedFlowTest {
     assertThatExceptionOfType(QuantityFormatException.class)
         .isThrownBy(() -> Length.parse("about long"))
         .withMessageContaining("this is no number");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0-5 scfm, 5 scfm", "9-12 scfm, 12 scfm", ".5-2 scfm, 2 scfm", "11-14, 14"})
+  void two_numbers_with_a_dash_are_told_the_word_of_a_range(String typed, String second) {
+    assertThatExceptionOfType(QuantityFormatException.class)
+        .isThrownBy(() -> TypedFlow.parse(typed))
+        .withMessageContaining("a range has the word to: type \"")
+        .withMessageContaining(" to " + second + "\"");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"half-5 scfm", "11 - scfm", "11 -", "11 -  ", "11 scfm-"})
+  void a_dash_without_two_numbers_is_no_range(String typed) {
+    assertThatExceptionOfType(QuantityFormatException.class)
+        .isThrownBy(() -> TypedFlow.parse(typed))
+        .satisfies(
+            refused -> assertThat(refused.getMessage()).doesNotContain("a range has the word to"));
+  }
+
+  @Test
+  void what_a_flow_leaves_open_is_told_where_it_does() {
+    assertThat(TypedFlow.parse("11 scfm").openInWords()).isEmpty();
+    assertThat(TypedFlow.parse("11 CFM").openInWords())
+        .startsWith("does not tell where the air is counted; it may be ")
+        .contains(", ");
   }
 }
