@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.airfit.ReliabilityTable;
@@ -61,10 +62,14 @@ class DiagnosisReliabilityTest {
           "sander", FreeAirFlow.ofAnrLitresPerSecond(litres * factor), AbsolutePressure.ofBar(7.3));
     }
 
+    Object part(String name) {
+      return Objects.requireNonNull(parts.get(name), name);
+    }
+
     Run run() {
       Run run = Run.from(AirState.of(AbsolutePressure.ofBar(supplyBar + 1.0), WARM), ATMOSPHERE);
       for (String name : names) {
-        Object part = parts.get(name);
+        Object part = part(name);
         run = part instanceof Conduit conduit
             ? run.through(name, conduit)
             : run.through(name, (FlowCapacity) part);
@@ -140,7 +145,8 @@ class DiagnosisReliabilityTest {
         }
         last = now;
       }
-      return Optional.of(Arrays.copyOf(last, last.length - 1));
+      double[] settled = Objects.requireNonNull(last, "last");
+      return Optional.of(Arrays.copyOf(settled, settled.length - 1));
     }
 
     private Optional<double[]> pressures(Told told, boolean running, double leak, double flow) {
@@ -153,7 +159,7 @@ class DiagnosisReliabilityTest {
       }
       Run run = Run.from(AirState.of(AbsolutePressure.ofBar(held + 1.0), WARM), ATMOSPHERE);
       for (String name : told.names) {
-        run = through(run, name, told.parts.get(name));
+        run = through(run, name, told.part(name));
         if (name.equals(sticking)) {
           // so wide that nothing but its spring takes pressure, the same at rest
           run = run.through(

@@ -345,15 +345,15 @@ class DoubtsOfEveryKindTest {
   }
 
   private static Slot drooping(Range<GaugePressure> set, double leastBar, double mostBar) {
-    return ((Slot.Regulated) Slot.regulator("wall", GaugePressure.ofBar(6.9))
-            .with(new Part.Regulator(
-                Shelf.steel("regulator"),
-                RegulatorKind.REGULATOR,
-                range(6.0, 6.0, 0.3, 0.3),
-                new Range<>(PressureDrop.ofBar(leastBar), PressureDrop.ofBar(mostBar)),
-                Optional.of(FreeAirFlow.ofAnrLitresPerSecond(10.0)),
-                End.parse(FEMALE),
-                End.parse(MALE))))
+    return Slot.regulator("wall", GaugePressure.ofBar(6.9))
+        .with(new Part.Regulator(
+            Shelf.steel("regulator"),
+            RegulatorKind.REGULATOR,
+            range(6.0, 6.0, 0.3, 0.3),
+            new Range<>(PressureDrop.ofBar(leastBar), PressureDrop.ofBar(mostBar)),
+            Optional.of(FreeAirFlow.ofAnrLitresPerSecond(10.0)),
+            End.parse(FEMALE),
+            End.parse(MALE)))
         .withSetRange(set);
   }
 

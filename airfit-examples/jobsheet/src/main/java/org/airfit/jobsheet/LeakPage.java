@@ -90,7 +90,8 @@ public final class LeakPage {
       element("p", "No leak is open.");
       return;
     }
-    out.append("<div class=\"wide\">\n<table>\n<thead><tr>");
+    out.append(
+        "<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\"Table: the dearest first\">\n<table>\n<thead><tr>");
     for (String heading :
         new String[] {"Tag", "Where and what", "Rank", "Loses", "Costs in a year", "Repair"}) {
       out.append("<th>").append(heading).append("</th>");
