@@ -224,7 +224,7 @@ final class DayWords {
       }
       case REGULATOR -> {
         RegulatorElement regulator = change.day().regulator().orElseThrow();
-        yield (base(change) == sheet.day() ? "A" : "With that receiver, a")
+        yield (base(change).equals(sheet.day()) ? "A" : "With that receiver, a")
             + " regulator in front of the header, set to "
             + units.say(GaugePressure.of(regulator.set(), sheet.job().day().atmosphere()))
             + " and with a C of at least "
@@ -274,7 +274,7 @@ final class DayWords {
                 + lacking.stream().map(this::worst).collect(Collectors.joining("; ")))
         + "; " + energy(Energy.ofJoules(Math.abs(saved)))
         + (saved >= 0.0 ? " less" : " more")
-        + (base(change) == sheet.day() ? "" : " than with the receiver alone")
+        + (base(change).equals(sheet.day()) ? "" : " than with the receiver alone")
         + ", artificial demand "
         + amount(then.tooMuchKilograms()) + (starts.isEmpty() ? "" : "; " + starts)
         + (change.kind() == DayChange.Kind.BANDS && saved < 0.0
@@ -348,7 +348,7 @@ final class DayWords {
 
   /** A time as people say it. */
   static String said(Duration time) {
-    long seconds = time.plusMillis(500).getSeconds();
+    long seconds = time.plusMillis(500).toSeconds();
     if (seconds < 120) {
       return Amounts.fixed(1.0e-9 * time.toNanos(), seconds < 10 ? 1 : 0) + " s";
     }

@@ -58,7 +58,7 @@ class DayProgramTest {
   void text_and_page_tell_the_same() throws IOException {
     Path page = folder.resolve("page.html");
     assertThat(run("day", SMITHY.toString(), page.toString()))
-        .as(err.toString())
+        .as(err.toString(StandardCharsets.UTF_8))
         .isZero();
     String html = Files.readString(page).replaceAll("\\s+", " ");
     assertThat(said())
@@ -137,6 +137,6 @@ class DayProgramTest {
     assertThat(sheet.clock(Duration.ofMinutes(18 * 60 + 45))).isEqualTo("00:15:00 (day 2)");
     assertThat(DayWords.said(Duration.ofMillis(7_260))).isEqualTo("7.3 s");
     assertThat(DayWords.said(Duration.ofSeconds(125))).isEqualTo("2 min 5 s");
-    assertThat(DayWords.said(Duration.ofSeconds(7200))).isEqualTo("2 h");
+    assertThat(DayWords.said(Duration.ofHours(2))).isEqualTo("2 h");
   }
 }
