@@ -25,6 +25,7 @@ final class InputDifferences {
   private static final String NAME = "name";
   private static final String PRICE = "price";
   private static final String RATED = "rated";
+  private static final String TAKES = "takes";
 
   private final List<Difference> found = new ArrayList<>();
 
@@ -36,7 +37,12 @@ final class InputDifferences {
     all.told("reference set", then, now, KeptAnswer::set, all::set);
     Set<String> proposed = new LinkedHashSet<>();
     for (KeptAnswer each : List.of(then, now)) {
-      each.answered().proposals().forEach(proposal -> proposed.addAll(proposal.ids()));
+      each.answered().proposals().forEach(proposal -> {
+        proposed.addAll(proposal.ids());
+        proposal
+            .bill()
+            .ifPresent(lines -> lines.forEach(line -> line.id().ifPresent(proposed::add)));
+      });
     }
     all.told(
         "catalogue",
@@ -177,7 +183,17 @@ final class InputDifferences {
       articles.putAll(byId(inner, "parts"));
       articles.putAll(byId(inner, "accessories"));
     }
+    articles.replaceAll((id, article) -> anyOrder(article));
     return articles;
+  }
+
+  /** A socket takes its profiles in any order. */
+  private static Object anyOrder(Object article) {
+    Map<String, Object> fields = Document.fields(article);
+    if (fields.get(TAKES) instanceof List<?> takes) {
+      fields.put(TAKES, takes.stream().map(String::valueOf).sorted().toList());
+    }
+    return fields;
   }
 
   private static Map<String, Object> byId(Object plain, String list) {
