@@ -25,8 +25,8 @@ import org.airfit.files.json.WrongJsonException;
  *
  * <p>It holds everything whole, for the catalogue of the day is what nobody has any more when a claim comes. What is
  * kept of the answer is what decides: parts with prices and ratings, what they take beside them, pressures,
- * restrictions, what the rules say and the cautions of every proposal that is listed. A year's offers and the talk about
- * a receiver are computed from the same question, and are not kept.
+ * restrictions, what the rules say and the cautions of every proposal that is listed. A year's offers and the talk
+ * about a receiver are computed from the same question, and are not kept.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
