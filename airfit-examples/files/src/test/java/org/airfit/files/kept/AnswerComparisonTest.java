@@ -256,6 +256,27 @@ class AnswerComparisonTest {
   }
 
   @Test
+  void a_field_of_a_part_is_told_once_and_as_a_catalogue_file_has_it() throws Exception {
+    String hose = "Hose 3/8 in, 10 m (H-38)";
+    assertThat(all(
+            Claims.asFiled()
+                .part("H-38", part -> {
+                  part.put("bore", "9.2 mm");
+                  part.put("hose", "1/4 in");
+                  part.put("end", "1/2 NPT male");
+                  part.put("alreadyThere", true);
+                })
+                .compared(),
+            Difference.OtherPart.class))
+        .extracting(each -> each.part() + " " + each.field() + ": " + each.then() + ", " + each.now())
+        .containsExactlyInAnyOrder(
+            hose + " bore: 9.5 mm, 9.2 mm",
+            hose + " hose: 3/8 in bore, 1/4 in bore",
+            hose + " end: 3/8 NPT male, 1/2 NPT male",
+            hose + " alreadyThere: false, true");
+  }
+
+  @Test
   void a_part_that_is_gone_is_told_by_its_name() throws Exception {
     Claims gone = Claims.asFiled().part("H-38", Map::clear);
     AnswerComparison compared = gone.compared();
