@@ -68,8 +68,10 @@ final class Answers implements Answering {
       };
     } catch (RefusedException e) {
       String besides = besides(endpoint, body, e);
+      boolean isWholeJob =
+          endpoint == Endpoint.SELECT && e.file().isEmpty() && e.field().isEmpty();
       throw new Problem(422, e.file().isEmpty() ? "field" : "file", told(e) + besides)
-          .with("field", e.field())
+          .with("field", isWholeJob ? "job" : e.field())
           .with("file", e.file())
           .with("accepted", e.accepted() + besides);
     } catch (WrongFileException e) {

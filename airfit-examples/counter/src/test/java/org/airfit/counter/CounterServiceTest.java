@@ -521,6 +521,21 @@ class CounterServiceTest {
         .containsEntry("field", "mots")
         .containsEntry("accepted", "job, files, most, working, whole");
     Map<String, Object> job = job();
+    job.remove("airfitJob");
+    assertThat(Till.object(till.post("/select", Map.of("job", job))))
+        .containsEntry("status", 422)
+        .containsEntry("field", "job");
+    for (String path : List.of("/stock/%2e", "/reservations/%2e")) {
+      assertThat(till.get(path).statusCode()).as(path).isEqualTo(400);
+      JsonNode responses = MAPPER.readTree(till.get("/openapi.json").body()).path("paths");
+      assertThat(responses
+              .path(path.startsWith("/stock") ? "/stock/{number}" : "/reservations/{reference}")
+              .path("get")
+              .path("responses")
+              .has("400"))
+          .isTrue();
+    }
+    job = job();
     job.put("catalogue", "../../etc/passwd");
     answer = till.post("/select", Map.of("job", job));
     assertThat(answer.statusCode()).isEqualTo(422);

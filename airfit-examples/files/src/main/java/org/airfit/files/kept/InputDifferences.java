@@ -184,9 +184,10 @@ final class InputDifferences {
     Map<String, String> before = flat(then);
     Map<String, String> after = flat(now);
     otherFields(then, now, (field, was, is) -> {
-      String other = field.contains(LEAST) ? field.replace(LEAST, MOST) : field.replace(MOST, LEAST);
-      boolean isAlike = was.equals(before.getOrDefault(other, ""))
-          && is.equals(after.getOrDefault(other, ""));
+      String other =
+          field.contains(LEAST) ? field.replace(LEAST, MOST) : field.replace(MOST, LEAST);
+      boolean isAlike =
+          was.equals(before.getOrDefault(other, "")) && is.equals(after.getOrDefault(other, ""));
       boolean isToldWithLeast = field.contains(MOST) && isAlike;
       if (!isToldWithLeast) {
         String bound = isAlike
@@ -194,7 +195,8 @@ final class InputDifferences {
             : field.contains(LEAST) ? " at least" : field.contains(MOST) ? " at most" : "";
         String bare = field.replace(LEAST, ".").replace(MOST, ".");
         telling.of(
-            FILED.getOrDefault(bare, bare.startsWith(CONDUIT) ? bare.substring(CONDUIT.length()) : bare)
+            FILED.getOrDefault(
+                    bare, bare.startsWith(CONDUIT) ? bare.substring(CONDUIT.length()) : bare)
                 + bound,
             was,
             is);

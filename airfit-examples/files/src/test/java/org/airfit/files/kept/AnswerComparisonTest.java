@@ -268,7 +268,8 @@ class AnswerComparisonTest {
                 })
                 .compared(),
             Difference.OtherPart.class))
-        .extracting(each -> each.part() + " " + each.field() + ": " + each.then() + ", " + each.now())
+        .extracting(
+            each -> each.part() + " " + each.field() + ": " + each.then() + ", " + each.now())
         .containsExactlyInAnyOrder(
             hose + " bore: 9.5 mm, 9.2 mm",
             hose + " hose: 3/8 in bore, 1/4 in bore",
