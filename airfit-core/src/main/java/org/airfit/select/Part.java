@@ -1,5 +1,7 @@
 package org.airfit.select;
 
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -40,7 +42,7 @@ public sealed interface Part {
    * The half of a quick coupling that takes the plug.
    *
    * @param facts what it tells of itself
-   * @param profiles the ids of the profiles it takes; several for a universal socket
+   * @param profiles the ids of the profiles it takes, in the order given; several for a universal socket
    * @param end how it is joined to the line
    * @param capacityRange what it lets through with a plug in it, as well as that is known
    */
@@ -59,7 +61,8 @@ public sealed interface Part {
       Objects.requireNonNull(facts, "facts");
       Objects.requireNonNull(end, "end");
       Objects.requireNonNull(capacityRange, "capacityRange");
-      profiles = Set.copyOf(Objects.requireNonNull(profiles, "profiles"));
+      profiles = Collections.unmodifiableSet(
+          new LinkedHashSet<>(List.copyOf(Objects.requireNonNull(profiles, "profiles"))));
       if (profiles.isEmpty()) {
         throw new IllegalArgumentException(
             "profiles of socket " + facts.id() + " must be at least one, were none");

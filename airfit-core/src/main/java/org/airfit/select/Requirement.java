@@ -3,6 +3,7 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -616,7 +617,10 @@ public final class Requirement {
     return required(MEDIUM);
   }
 
-  /** {@return the profiles that must all go into the socket at the outlet; empty where that was not asked for} */
+  /**
+   * {@return the profiles that must all go into the socket at the outlet, in the order given; empty where that was not
+   * asked for}
+   */
   public Set<String> profilesInUse() {
     return required(PROFILES_IN_USE);
   }
@@ -1132,7 +1136,10 @@ public final class Requirement {
      * @return this builder
      */
     public Builder profilesInUse(Set<String> ids) {
-      told = told.with(PROFILES_IN_USE, Set.copyOf(Objects.requireNonNull(ids, "ids")));
+      told = told.with(
+          PROFILES_IN_USE,
+          Collections.unmodifiableSet(
+              new LinkedHashSet<>(List.copyOf(Objects.requireNonNull(ids, "ids")))));
       return this;
     }
 

@@ -8,6 +8,8 @@ import java.lang.reflect.Constructor;
 import java.lang.reflect.Modifier;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -332,5 +334,21 @@ class ValuesTest {
         .isThrownBy(() -> Selection.of(Shelf.job().build(), null))
         .withMessage("catalogue");
     assertThatNullPointerException().isThrownBy(() -> Catalogue.of(null)).withMessage("parts");
+  }
+
+  /** Whoever writes them writes the same in every run of a program; a salted set would not. */
+  @Test
+  void profiles_stay_in_the_order_given() {
+    List<String> given = Stream.of(
+            "wren", "finch", "tern", "knot", "heron", "egret", "crane", "stork", "swift")
+        .flatMap(bird -> Stream.of("small-" + bird, bird))
+        .toList();
+    Set<String> ids = new LinkedHashSet<>(given);
+    assertThat(new Part.Socket(SOCKET.facts(), ids, SOCKET.end(), SOCKET.capacity()).profiles())
+        .containsExactlyElementsOf(given);
+    assertThat(Shelf.job().profilesInUse(ids).build().profilesInUse())
+        .containsExactlyElementsOf(given);
+    assertThatNullPointerException()
+        .isThrownBy(() -> Shelf.job().profilesInUse(Collections.singleton(null)));
   }
 }

@@ -51,7 +51,7 @@ final class IdentifyCall {
     Map<String, Object> hand = hand(asked, caliper);
     boolean isWithoutSet = asked.find("set").isEmpty()
         && !hand.containsKey("readings")
-        && (hand.containsKey("thread") || Boolean.TRUE.equals(hand.get("socketOnly")));
+        && (hand.containsKey("thread") || isSocket(hand));
     if (!isWithoutSet) {
       job.profiles(asked.value("set", SET));
     }
@@ -62,6 +62,9 @@ final class IdentifyCall {
     job.put("atHand", hand);
     Job read = job.read();
     Map<String, Object> answer = answer(read, worked);
+    if (hand.containsKey("thread") && !hand.containsKey("readings") && !isSocket(hand)) {
+      answer.put("headline", "Only its thread was read.");
+    }
     if (isWithoutSet) {
       answer.remove("set");
       if (!hand.containsKey("socketOnly")) {
@@ -72,6 +75,10 @@ final class IdentifyCall {
       tellCaliper(answer);
     }
     return answer;
+  }
+
+  private static boolean isSocket(Map<String, Object> hand) {
+    return Boolean.TRUE.equals(hand.get("socketOnly"));
   }
 
   private static String calipers() {
@@ -101,7 +108,6 @@ final class IdentifyCall {
   /** Of a thread alone nothing is told of the plug: there was nothing to compare it with. */
   private static void tellThreadAlone(Map<String, Object> answer) {
     answer.put("kind", "threadOnly");
-    answer.put("headline", "Only its thread was read.");
     for (String none : LISTS) {
       answer.put(none, List.of());
     }

@@ -115,6 +115,17 @@ class IdentifyCallTest {
         "thread", Spread.of("firstCrest", "13.2 mm", "pitches", 5, "overPitches", "7.05 mm"));
     assertThat(thread.get("kind")).isEqualTo("threadOnly");
     assertThat(thread).containsKey("thread").doesNotContainKey("set");
+    assertThat(thread.get("headline")).isEqualTo("Only its thread was read.");
+    Map<String, Object> beside = identify(
+        "set",
+        Example.workshop(),
+        "thread",
+        Spread.of("firstCrest", "13.2 mm", "pitches", 5, "overPitches", "7.05 mm"));
+    assertThat(beside.get("headline")).isEqualTo("Only its thread was read.");
+    assertThat(beside.get("kind")).isEqualTo("insufficientData");
+    assertThat((List<?>) beside.get("next")).isNotEmpty();
+    assertThat(identify("set", Example.workshop(), "readings", Map.of()).get("headline"))
+        .isEqualTo("Nothing was read yet.");
     assertRefused("set", "without one no plug can be named", "readings", Map.of());
   }
 

@@ -26,6 +26,8 @@ import org.airfit.files.Refusal;
 import org.airfit.files.WrongFileException;
 import org.airfit.jobsheet.NetworkSheet;
 import org.airfit.jobsheet.NetworkText;
+import org.airfit.safety.Medium;
+import org.jspecify.annotations.Nullable;
 
 /** What is answered, whoever asks in whatever way. */
 final class Answers implements Answering {
@@ -66,8 +68,10 @@ final class Answers implements Answering {
       };
     } catch (RefusedException e) {
       String besides = besides(endpoint, body, e);
+      boolean isWholeJob =
+          endpoint == Endpoint.SELECT && e.file().isEmpty() && e.field().isEmpty();
       throw new Problem(422, e.file().isEmpty() ? "field" : "file", told(e) + besides)
-          .with("field", e.field())
+          .with("field", isWholeJob ? "job" : e.field())
           .with("file", e.file())
           .with("accepted", e.accepted() + besides);
     } catch (WrongFileException e) {
@@ -138,7 +142,8 @@ final class Answers implements Answering {
       if (refusal.isPresent()) {
         return refused(refusal.get());
       }
-      asked.remove(MEDIUM); // compressed air, which every call takes for granted
+      requireWord(
+          asked.remove(MEDIUM)); // then it is compressed air, which every call takes for granted
     }
     Map<String, Object> answer = switch (endpoint) {
       case IDENTIFY -> identify(asked);
@@ -147,6 +152,16 @@ final class Answers implements Answering {
       default -> Calls.answer("willItGo", asked);
     };
     return Boolean.TRUE.equals(whole) ? answer : Plainly.forTill(answer);
+  }
+
+  /** What is told as the medium and is no word may mean another medium. */
+  private static void requireWord(@Nullable Object medium) throws Problem {
+    if (medium != null && !(medium instanceof String word && !word.isBlank())) {
+      throw Problem.field(
+          MEDIUM,
+          medium instanceof String ? "is blank" : "is no text",
+          Medium.COMPRESSED_AIR.toString());
+    }
   }
 
   /** Looks whether a question, or the set in it, is of anything but compressed air. */
@@ -229,14 +244,10 @@ final class Answers implements Answering {
 
   /** The parts are chosen from the stock of the shop, where the job names no other catalogue. */
   private Map<String, Object> select(Map<String, Object> body) throws RefusedException {
-    Map<String, Object> asked = new LinkedHashMap<>(body);
-    if (asked.get("job") instanceof Map<?, ?> job && !job.containsKey(CATALOGUE)) {
-      Map<String, Object> completed = Document.fields(job);
-      completed.put(CATALOGUE, Stock.FILE);
-      asked.put("job", completed);
-    }
-    House.Files files = house.files(asked);
-    Map<String, Object> answer = new LinkedHashMap<>(Calls.answer("select", asked, files));
+    AskedFor asked = AskedFor.ofShop(body);
+    House.Files files = house.files(asked.job());
+    Map<String, Object> answer =
+        new LinkedHashMap<>(Calls.answer("select", asked.question(), files));
     files.tellLeftOut(answer);
     return answer;
   }

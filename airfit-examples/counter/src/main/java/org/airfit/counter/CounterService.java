@@ -78,6 +78,8 @@ public final class CounterService implements AutoCloseable {
     Server server = new Server(threads);
     HttpConfiguration http = new HttpConfiguration();
     http.setSendServerVersion(false);
+    // Or a token in other capitals were read as the right one that its connection showed before.
+    http.setHeaderCacheCaseSensitive(true);
     http.setRequestHeaderSize(HEADER_BYTES);
     http.setUriCompliance(WORDS_WITH_SLASHES);
     ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));

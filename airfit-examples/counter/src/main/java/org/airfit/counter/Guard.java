@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
@@ -45,6 +46,10 @@ final class Guard extends Handler.Abstract {
 
   private static final String JSON = "application/json";
   private static final String BEARER = "Bearer ";
+
+  /** A parameter may stand in quotation marks (RFC 9110, section 5.6.6). */
+  private static final Set<String> TYPES =
+      Set.of(JSON, JSON + ";charset=utf-8", JSON + ";charset=\"utf-8\"");
 
   /** So many look into the database at once, and so many wait for that; our own choice. */
   private static final int LOOKING = 8;
@@ -200,8 +205,12 @@ final class Guard extends Handler.Abstract {
       }
       String shown = Optional.ofNullable(request.getHeaders().get(HttpHeader.AUTHORIZATION))
           .orElse("");
-      byte[] wanted = (BEARER + settings.token().get()).getBytes(StandardCharsets.UTF_8);
-      return MessageDigest.isEqual(wanted, shown.getBytes(StandardCharsets.UTF_8));
+      if (!shown.regionMatches(true, 0, BEARER, 0, BEARER.length())) { // RFC 9110, section 11.1
+        return false;
+      }
+      byte[] wanted = settings.token().get().getBytes(StandardCharsets.UTF_8);
+      return MessageDigest.isEqual(
+          wanted, shown.substring(BEARER.length()).getBytes(StandardCharsets.UTF_8));
     }
 
     /** A probe that shows no token is told whether all is well, and nothing else. */
@@ -217,7 +226,7 @@ final class Guard extends Handler.Abstract {
           .orElse("")
           .toLowerCase(Locale.ROOT)
           .replace(" ", "");
-      if (!type.equals(JSON) && !type.equals(JSON + ";charset=utf-8")) {
+      if (!TYPES.contains(type)) {
         throw new Problem(415, "content-type", "The body must be of type " + JSON + ".")
             .with("accepted", JSON);
       }

@@ -25,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 /** The catalogue of the shop as it stands, read again only when it was changed. */
 final class House {
 
+  /** The fields of a job that name a part of the catalogue by its id. */
+  private static final Set<String> NAMING = Set.of("part", "socket", "plug");
+
   private final Stock stock;
   private volatile Stock.@Nullable Moment last;
 
@@ -130,7 +133,7 @@ final class House {
       } catch (SQLException e) {
         throw new StockAwayException(e);
       }
-      addTexts(job, chosen);
+      addNamed(job, chosen);
       List<Part> parts = all.parts().parts().stream()
           .filter(part -> chosen.contains(part.id()))
           .toList();
@@ -174,18 +177,22 @@ final class House {
     }
   }
 
-  private static void addTexts(@Nullable Object value, Set<String> texts) {
-    if (value instanceof String text) {
-      texts.add(text);
-    } else if (value instanceof List<?> list) {
-      list.forEach(each -> addTexts(each, texts));
+  /** The ids by which a job names parts that are there, docs/job-file.md. */
+  private static void addNamed(@Nullable Object value, Set<String> ids) {
+    if (value instanceof List<?> list) {
+      list.forEach(each -> addNamed(each, ids));
     } else if (value instanceof Map<?, ?> fields) {
-      fields.values().forEach(each -> addTexts(each, texts));
+      fields.forEach((field, each) -> {
+        if (each instanceof String id && NAMING.contains(String.valueOf(field))) {
+          ids.add(id);
+        }
+        addNamed(each, ids);
+      });
     }
   }
 
   /** The last part of a path, as nobody here knows of folders. */
-  private static String name(String path) {
+  static String name(String path) {
     return path.substring(path.lastIndexOf('/') + 1);
   }
 

@@ -6,6 +6,7 @@ import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Duration;
@@ -112,6 +113,9 @@ public final class Main {
       String url = options.getOrDefault("--database", Database.embedded(Path.of("airfit-stock")));
       if (command.equals("load")) {
         requireTable(Path.of(words.get(1)));
+        if (words.size() > 2) {
+          requireWritable(Path.of(words.get(2)));
+        }
       }
       Settings settings = settings(options, token);
       try (Database database = Database.open(url)) {
@@ -172,6 +176,24 @@ public final class Main {
     }
   }
 
+  /** Tries to write a file before anything is done of which it shall tell; what stands in it stays. */
+  private static void requireWritable(Path file) {
+    boolean isNew = Files.notExists(file);
+    try {
+      Files.newOutputStream(file, StandardOpenOption.CREATE, StandardOpenOption.APPEND)
+          .close();
+      if (isNew) {
+        Files.delete(file);
+      }
+    } catch (IOException e) {
+      throw new IllegalArgumentException(
+          file
+              + ": the list of rejects cannot be written there; give the path of a file in a folder that is there"
+              + " and may be written to. Nothing was stored.",
+          e);
+    }
+  }
+
   /** Says what came of a table; another code than 0 where not all of it is stored. */
   private static int told(LoadReport report, Optional<Path> rejects, PrintStream err) {
     int rejected = report.rejects().size();
@@ -212,12 +234,20 @@ public final class Main {
     }
     LoadReport report = stock.load(file);
     out.println(report);
+    Optional<Path> written = rejects;
     if (rejects.isPresent()) {
-      Disk.write(rejects.get(), report.toCsv());
-    } else if (!report.rejects().isEmpty()) {
+      try {
+        Disk.write(rejects.get(), report.toCsv());
+      } catch (
+          WrongFileException e) { // such as a disk that is full; the rows are stored all the same
+        err.println(Printable.lines(String.valueOf(e.getMessage())));
+        written = Optional.empty();
+      }
+    }
+    if (written.isEmpty() && !report.rejects().isEmpty()) {
       out.print(report.toCsv());
     }
-    return told(report, rejects, err);
+    return told(report, written, err);
   }
 
   private static int serve(Stock stock, Shelf shelf, Settings settings, PrintStream out)

@@ -1,6 +1,7 @@
 package org.airfit.counter;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.entry;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -123,6 +124,43 @@ class CounterServiceTest {
 
   private static String network() throws Exception {
     return Files.readString(Path.of("..", "networks", "header-leak.csv"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"application/json;charset=UTF-8", "application/json; charset=\"utf-8\""})
+  void the_letters_of_the_body_may_be_told(String type) throws Exception {
+    HttpResponse<String> answer = till.send(till.to("/mating")
+        .header("Content-Type", type)
+        .POST(HttpRequest.BodyPublishers.ofString(Json.write(ENDS))));
+    assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
+  }
+
+  /** It may mean another medium, and no question of that is answered as one of compressed air. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"{\"x\":\"oxygen\"}", "5", "true", "\"\"", "\"  \"", "[]", "[[\"oxygen\"]]"})
+  void a_medium_that_is_no_word_is_refused(String json) throws Exception {
+    Object medium = MAPPER.readValue(json, Object.class);
+    for (Map.Entry<String, Map<String, Object>> each :
+        Map.of("/mating", ENDS, "/run", RUN, "/identify", HAND).entrySet()) {
+      Map<String, Object> question = new LinkedHashMap<>(each.getValue());
+      question.put("medium", medium);
+      assertRefused(each.getKey(), question, "medium");
+    }
+    Map<String, Object> job = job();
+    job.put("conditions", Map.of("medium", medium));
+    assertRefused("/select", Map.of("job", job), "conditions.medium");
+    assertRefused(
+        "/interview", Map.of("job", Map.of("conditions", Map.of("medium", medium))), "job");
+  }
+
+  private static void assertRefused(String path, Map<String, Object> question, String field)
+      throws Exception {
+    HttpResponse<String> answer = till.post(path, question);
+    assertThat(answer.statusCode()).as(path + answer.body()).isEqualTo(422);
+    JsonNode told = MAPPER.readTree(answer.body());
+    assertThat(told.path("field").asText()).as(path + answer.body()).isEqualTo(field);
+    assertThat(told.path("detail").asText()).as(path).startsWith(field + ": ").contains("medium");
   }
 
   @Test
@@ -483,6 +521,21 @@ class CounterServiceTest {
         .containsEntry("field", "mots")
         .containsEntry("accepted", "job, files, most, working, whole");
     Map<String, Object> job = job();
+    job.remove("airfitJob");
+    assertThat(Till.object(till.post("/select", Map.of("job", job))))
+        .containsEntry("status", 422)
+        .containsEntry("field", "job");
+    for (String path : List.of("/stock/%2e", "/reservations/%2e")) {
+      assertThat(till.get(path).statusCode()).as(path).isEqualTo(400);
+      JsonNode responses = MAPPER.readTree(till.get("/openapi.json").body()).path("paths");
+      assertThat(responses
+              .path(path.startsWith("/stock") ? "/stock/{number}" : "/reservations/{reference}")
+              .path("get")
+              .path("responses")
+              .has("400"))
+          .isTrue();
+    }
+    job = job();
     job.put("catalogue", "../../etc/passwd");
     answer = till.post("/select", Map.of("job", job));
     assertThat(answer.statusCode()).isEqualTo(422);
@@ -531,6 +584,66 @@ class CounterServiceTest {
       shelf.reserve("sold", Map.of(id, 9));
       shelf.sell("sold");
       assertThat(answers.answer(Endpoint.SELECT, "", question).object()).isEqualTo(held);
+    }
+  }
+
+  /** All of a socket is held, and the job names it: the customer has it. */
+  @Test
+  void a_job_is_answered_the_same_as_object_as_text_and_as_file(@TempDir Path own)
+      throws Exception {
+    try (Database few = Database.open(Database.embedded(own))) {
+      Stock stock = Shops.stocked(few, EXAMPLES.resolve("catalogue.json"));
+      Shelf shelf = Shelf.of(few, Clock.systemUTC());
+      Answers answers = new Answers(stock, shelf);
+      shelf.reserve("all of it", Map.of("S-10", 9));
+      String coupling = "\"name\": \"coupling at the outlet\"}";
+      String text = Files.readString(EXAMPLES.resolve("weak-sander.json"))
+          .replace("\"catalogue\": \"catalogue.json\",", "");
+      String named = text.replace(coupling, coupling.replace("}", ", \"socket\": \"S-10\"}"));
+      assertThat(named).hasSizeGreaterThan(text.length());
+      Map<String, Object> expected = answers
+          .answer(Endpoint.SELECT, "", Map.of("job", MAPPER.readValue(named, Map.class)))
+          .object();
+      assertThat(expected).containsEntry("kind", "fits").doesNotContainKey("leftOut");
+      Map<String, String> files = Map.of("mine.json", named);
+      for (Map<String, Object> question : List.of(
+          Map.<String, Object>of("job", named),
+          Map.<String, Object>of("job", "mine.json", "files", files),
+          Map.<String, Object>of("job", "folder/mine.json", "files", files))) {
+        assertThat(answers.answer(Endpoint.SELECT, "", question).object()).isEqualTo(expected);
+      }
+      assertThat(answers.answer(Endpoint.SELECT, "", Map.of("job", text)).object())
+          .containsKey("leftOut");
+      for (String wrong : List.of("{}", "{", "none.json", "[1]", named.replace("}", ""))) {
+        assertThatThrownBy(() -> answers.answer(Endpoint.SELECT, "", Map.of("job", wrong)))
+            .as(wrong)
+            .isInstanceOf(Problem.class)
+            .hasMessageNotContaining("stock.json");
+      }
+    }
+  }
+
+  /** Only the fields part, socket and plug name an article; a kind or a number that looks like one does not. */
+  @Test
+  void an_article_whose_id_is_any_other_word_of_the_job_is_left_out(@TempDir Path own)
+      throws Exception {
+    try (Database few = Database.open(Database.embedded(own))) {
+      Stock stock = Shops.stocked(few, EXAMPLES.resolve("catalogue.json"));
+      Answers answers = new Answers(stock, Shelf.of(few, Clock.systemUTC()));
+      stock.load("none.csv", new StringReader("""
+              kind,id,name,price,quantity
+              drain,hose,Drain,4.00,0
+              drain,1042,Drain,4.00,0
+              drain,dry,Drain,4.00,0
+              """));
+      for (Endpoint endpoint : List.of(Endpoint.SELECT, Endpoint.INTERVIEW)) {
+        assertThat(MAPPER
+                .valueToTree(answers.answer(endpoint, "", Map.of("job", job())).object())
+                .path("leftOut")
+                .path("number")
+                .asInt())
+            .isEqualTo(3);
+      }
     }
   }
 

@@ -214,6 +214,13 @@ class GuardTest {
         (endpoint, word, body) -> new Answering.Answer(
             200, endpoint == Endpoint.HEALTH ? Map.of("status", "up", "stockVersion", 7) : DONE))) {
       Till till = new Till(service.port());
+      // First, as the server remembers what a header of this connection said.
+      for (String scheme : List.of("bearer ", "BEARER ")) {
+        assertThat(till.send(till.to("/stock/catalogue.json")
+                    .header("Authorization", scheme + "0123456789abcdef"))
+                .statusCode())
+            .isEqualTo(200);
+      }
       HttpResponse<String> health = till.get("/health");
       assertThat(health.statusCode()).as("open to a probe without a token").isEqualTo(200);
       assertThat(health.body()).as("which is told nothing else").isEqualTo("{\"status\":\"up\"}");
@@ -223,7 +230,13 @@ class GuardTest {
       HttpResponse<String> refused = till.get("/stock/catalogue.json");
       assertThat(refused.statusCode()).isEqualTo(401);
       assertThat(refused.headers().firstValue("WWW-Authenticate")).contains("Bearer");
-      for (String wrong : List.of("Bearer 0123456789abcdeg", "Bearer ", "0123456789abcdef")) {
+      for (String wrong : List.of(
+          "Bearer 0123456789abcdeg",
+          "Bearer 0123456789ABCDEF",
+          "Bearer 0123456789abcde",
+          "Bearer ",
+          "Basic 0123456789abcdef",
+          "0123456789abcdef")) {
         assertThat(till.send(till.to("/stock/catalogue.json").header("Authorization", wrong))
                 .statusCode())
             .isEqualTo(401);

@@ -93,6 +93,43 @@ class MainTest {
   }
 
   @Test
+  void where_the_rejects_cannot_be_written_nothing_is_stored() throws Exception {
+    assertThat(run("shop", BOATYARD.toString(), "USD").code()).isZero();
+    Path table = folder.resolve("articles.csv");
+    Files.writeString(table, "kind,id,name,price\ndrain,N-1,Drain,4\ndrain,N-2,Drain,-4\n");
+    Path nowhere = folder.resolve("nowhere").resolve("rejects.csv");
+    for (Path rejects : List.of(nowhere, folder)) {
+      Told told = run("load", table.toString(), rejects.toString());
+      assertThat(told.code()).isEqualTo(2);
+      assertThat(told.err())
+          .startsWith(rejects + ": the list of rejects cannot be written there; give the path of")
+          .endsWith("Nothing was stored.\n")
+          .hasLineCount(1);
+    }
+    assertThat(isStored("N-1")).isFalse();
+    Path before = Files.writeString(folder.resolve("rejects.csv"), "of before");
+    assertThat(run("load", folder.resolve("none.csv").toString(), before.toString())
+            .code())
+        .isEqualTo(2);
+    assertThat(before).hasContent("of before");
+    Path full = Path.of("/dev/full"); // it opens, and is no file to write
+    if (Files.exists(full)) {
+      Told told = run("load", table.toString(), full.toString());
+      assertThat(told.code()).isEqualTo(1);
+      assertThat(told.out()).contains("2 rows in, 1 stored, 1 rejected").contains("\n3,price,");
+      assertThat(told.err()).contains("mend them as the list above says");
+      assertThat(isStored("N-1")).isTrue();
+    }
+  }
+
+  private boolean isStored(String number) throws Exception {
+    try (Database database = Database.open(Database.embedded(folder.resolve("stock")))) {
+      return Stock.toTable(Stock.of(database, Clock.systemUTC()).catalogueFile())
+          .contains("," + number + ",");
+    }
+  }
+
+  @Test
   void a_wrong_word_makes_no_database() {
     for (List<String> words : List.of(
         List.<String>of(),

@@ -1,5 +1,6 @@
 package org.airfit.jobsheet;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -155,7 +156,7 @@ public final class InterviewSoFar {
   public InterviewSoFar withUnknown(Subject subject) {
     Set<Subject> more = new TreeSet<>(notKnown);
     more.add(Objects.requireNonNull(subject, "subject"));
-    return new InterviewSoFar(shop, reading, file, Set.copyOf(more));
+    return new InterviewSoFar(shop, reading, file, Collections.unmodifiableSet(more));
   }
 
   /** The id of a profile by its name or letter. */

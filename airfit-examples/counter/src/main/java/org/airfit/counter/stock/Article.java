@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.airfit.files.CatalogueFile;
 
 /** One row of a table of articles. */
@@ -40,8 +41,11 @@ record Article(long row, Map<Column, Object> values, Optional<Integer> quantity)
     return CatalogueFile.accessoryKinds().stream().anyMatch(kind::equalsIgnoreCase);
   }
 
-  /** Whether a word is the kind of a part. */
-  static boolean isPart(String kind) {
-    return CatalogueFile.partKinds().stream().anyMatch(kind::equalsIgnoreCase);
+  /** The kind that a word is, of a part or of what goes with parts, as a catalogue file writes it; empty for none. */
+  static Optional<String> kind(String word) {
+    return Stream.of(CatalogueFile.partKinds(), CatalogueFile.accessoryKinds())
+        .flatMap(List::stream)
+        .filter(word::equalsIgnoreCase)
+        .findFirst();
   }
 }

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumMap;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -47,7 +47,8 @@ final class ArticleTable {
   private final Optional<String> currency;
   private final List<Article> articles = new ArrayList<>();
   private final List<Reject> rejects = new ArrayList<>();
-  private final Map<String, Long> numbers = new HashMap<>();
+  private final List<Article> repeats = new ArrayList<>();
+  private final Set<String> numbers = new HashSet<>();
   private int rowsIn;
 
   private ArticleTable(String file, Optional<String> currency) {
@@ -111,7 +112,9 @@ final class ArticleTable {
       heading.append((char) c);
     }
     reader.reset();
-    return heading.indexOf(",") < 0 && heading.indexOf(";") >= 0 ? ";" : ",";
+    long commas = heading.chars().filter(c -> c == ',').count();
+    long semicolons = heading.chars().filter(c -> c == ';').count();
+    return semicolons > commas ? ";" : ",";
   }
 
   private void read(CSVParser parser) throws WrongFileException {
@@ -204,6 +207,9 @@ final class ArticleTable {
         return;
       }
     }
+    values.computeIfPresent(
+        Column.KIND,
+        (column, kind) -> Article.kind(String.valueOf(kind)).orElse(String.valueOf(kind)));
     add(new Article(row, values, quantity));
   }
 
@@ -230,7 +236,7 @@ final class ArticleTable {
       }
     }
     String kind = String.valueOf(article.values().get(Column.KIND));
-    if (!Article.isPart(kind) && !Article.isAccessory(kind)) {
+    if (Article.kind(kind).isEmpty()) {
       reject(
           article.row(),
           Column.KIND.field(),
@@ -251,25 +257,21 @@ final class ArticleTable {
         }
       }
     }
-    Long before = numbers.putIfAbsent(article.number(), article.row());
-    if (before != null) {
-      reject(
-          article.row(),
-          Column.ID.field(),
-          article.number(),
-          "stands in row " + before + " too, which was taken; keep one of the two");
-      return;
-    }
-    articles.add(article);
+    (numbers.add(article.number()) ? articles : repeats).add(article);
   }
 
   private void reject(long row, String column, String value, String reason) {
     rejects.add(new Reject(row, column, value, reason));
   }
 
-  /** The rows that can be stored as far as the table alone tells. */
+  /** The rows that can be stored as far as the table alone tells; of each id the first. */
   List<Article> articles() {
     return List.copyOf(articles);
+  }
+
+  /** Rows that could be stored too, each with an id that stands in a row above. */
+  List<Article> repeats() {
+    return List.copyOf(repeats);
   }
 
   /** The others. */

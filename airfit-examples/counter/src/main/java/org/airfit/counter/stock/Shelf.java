@@ -97,7 +97,11 @@ public final class Shelf {
   public ReserveAnswer reserve(String reference, Map<String, Integer> pieces) throws SQLException {
     Objects.requireNonNull(reference, "reference");
     SortedMap<String, Integer> wanted = new TreeMap<>(Objects.requireNonNull(pieces, "pieces"));
-    if (reference.isBlank() || reference.length() > LONGEST_REFERENCE) {
+    if (reference.isBlank()) {
+      throw new IllegalArgumentException("reference must not be blank, was \"" + reference
+          + "\"; give 1 to " + LONGEST_REFERENCE + " letters");
+    }
+    if (reference.length() > LONGEST_REFERENCE) {
       throw new IllegalArgumentException(
           "reference must have 1 to " + LONGEST_REFERENCE + " letters, had " + reference.length());
     }

@@ -257,6 +257,7 @@ public final class Stock {
           ratings,
           rejects);
     }
+    judgeRepeats(shop, table.repeats(), good, ratings, rejects);
     rejects.sort(Comparator.comparingLong(Reject::row));
     // Everyone who changes several articles does so in this order, or two might wait for each
     // other.
@@ -265,6 +266,36 @@ public final class Stock {
     LoadReport report = new LoadReport(file, table.rowsIn(), good.size(), rejects);
     note(connection, report);
     return report;
+  }
+
+  /** An id that stands again is taken where no row above could be. */
+  private static void judgeRepeats(
+      ShopRow shop,
+      List<Article> repeats,
+      List<Article> good,
+      Map<String, GaugePressure> ratings,
+      List<Reject> rejects) {
+    if (repeats.isEmpty()) {
+      return;
+    }
+    Map<String, Long> taken = new HashMap<>();
+    good.forEach(article -> taken.put(article.number(), article.row()));
+    for (Article repeat : repeats) {
+      Long before = taken.get(repeat.number());
+      if (before != null) {
+        rejects.add(new Reject(
+            repeat.row(),
+            Column.ID.field(),
+            repeat.number(),
+            "stands in row " + before + " too, which was taken; keep one of the two"));
+      } else {
+        int others = good.size();
+        judge(shop, List.of(repeat), good, ratings, rejects);
+        if (good.size() > others) {
+          taken.put(repeat.number(), repeat.row());
+        }
+      }
+    }
   }
 
   /** Asks the reader of catalogue files; halves what it refuses until the row is found. */

@@ -94,6 +94,47 @@ abstract class StockContract {
   }
 
   @Test
+  void a_kind_is_stored_as_a_catalogue_file_writes_it() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    LoadReport report = Shops.load(stock, """
+        kind,id,name,quantity,profile,end
+        Plug,P-1,Plug,3,gannet,1/4 NPT male
+        DRAIN,D-1,Drain,3,,
+        """);
+    assertThat(report.rejects()).isEmpty();
+    assertThat(Stock.toTable(stock.catalogueFile())).contains("plug,P-1,").contains("drain,D-1,");
+    assertThat(suitable("kind IN ('plug', 'drain')"))
+        .extracting(Suitable::number)
+        .containsExactly("D-1", "P-1");
+  }
+
+  /** A row that cannot be stored takes nothing: not the id either. */
+  @Test
+  void an_id_of_a_rejected_row_is_free_for_a_row_below() throws Exception {
+    Stock stock = Shops.boatyard(database);
+    String bad = "socket,S-1,no rating,1.00,1,gannet,3/8 NPT female,Cv 1.4,10 mm\n";
+    LoadReport report = Shops.load(
+        stock,
+        Shops.HEADING
+            + bad
+            + Shops.socket("S-2", "other", "1.00", "3")
+            + bad
+            + Shops.socket("S-1", "good", "2.00", "3")
+            + Shops.socket("S-1", "too late", "3.00", "3")
+            + Shops.socket("S-2", "twice", "1.00", "3"));
+    assertThat(report.stored()).isEqualTo(2);
+    assertThat(report.rejects()).extracting(Reject::row).containsExactly(2L, 4L, 6L, 7L);
+    assertThat(report.rejects())
+        .extracting(Reject::column)
+        .containsExactly("rated", "rated", "id", "id");
+    assertThat(report.rejects().get(2).reason())
+        .startsWith("stands in row 5 too, which was taken;");
+    assertThat(report.rejects().get(3).reason())
+        .startsWith("stands in row 3 too, which was taken;");
+    assertThat(stock.catalogue().parts().part("S-1").orElseThrow().name()).isEqualTo("good");
+  }
+
+  @Test
   void each_reject_names_row_column_value_and_reason() throws Exception {
     Stock stock = Shops.boatyard(database);
     String table = Shops.HEADING
@@ -192,6 +233,15 @@ abstract class StockContract {
     LoadReport report = Shops.load(
         stock,
         "\ufeff" + (Shops.HEADING + Shops.socket("S-1", "one", "12.50", "3")).replace(',', ';'));
+    assertThat(report.stored()).isEqualTo(1);
+  }
+
+  /** A comma in the heading of a column that is passed over parts nothing. */
+  @Test
+  void what_the_heading_has_more_of_parts_the_cells() throws Exception {
+    LoadReport report = Shops.load(
+        Shops.boatyard(database), "kind;id;name;//shelf, row\ndrain;D-1;Drain, small;3, 4\n");
+    assertThat(report.rejects()).isEmpty();
     assertThat(report.stored()).isEqualTo(1);
   }
 
@@ -489,7 +539,7 @@ abstract class StockContract {
     assertThat(shelf.reserve("job", Map.of("S-1", 5))).isInstanceOf(ReserveAnswer.Held.class);
     assertThatThrownBy(() -> shelf.reserve(" ", Map.of("S-1", 1)))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage("reference must have 1 to 100 letters, had 1");
+        .hasMessage("reference must not be blank, was \" \"; give 1 to 100 letters");
     assertThatThrownBy(() -> shelf.reserve("x", Map.of("S-1", 0)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("pieces of S-1 must be in [1, 1000000], were 0");

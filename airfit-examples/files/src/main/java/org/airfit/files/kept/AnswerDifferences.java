@@ -75,8 +75,25 @@ final class AnswerDifferences {
     if (!first.price().equals(firstNow.price())) {
       found.add(new Difference.OtherTotal(listed, first.price(), firstNow.price()));
     }
+    bill(listed, first.bill().orElse(List.of()), firstNow.bill().orElse(List.of()));
     air(listed.with(), first.air(), firstNow.air());
     rules(then.rules(), now.rules());
+  }
+
+  private void bill(
+      Difference.Listed listed, List<Answered.LineTold> then, List<Answered.LineTold> now) {
+    List<Answered.LineTold> gone = new ArrayList<>(then);
+    List<Answered.LineTold> added = new ArrayList<>(now);
+    now.forEach(gone::remove);
+    then.forEach(added::remove);
+    for (Answered.LineTold line : added) {
+      Optional<Answered.LineTold> was =
+          gone.stream().filter(each -> each.key().equals(line.key())).findFirst();
+      was.ifPresent(gone::remove);
+      found.add(new Difference.OtherBill(
+          listed, was.map(Answered.LineTold::inWords).orElse(""), line.inWords()));
+    }
+    gone.forEach(line -> found.add(new Difference.OtherBill(listed, line.inWords(), "")));
   }
 
   private static String inWords(Answered.PlugTold plug) {

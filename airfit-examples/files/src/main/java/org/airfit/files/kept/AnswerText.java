@@ -61,6 +61,17 @@ final class AnswerText {
     proposal.price().ifPresent(price -> plain.put("price", price.toString()));
     plain.put("air", list(proposal.air(), AnswerText::air));
     proposal.cautions().ifPresent(own -> plain.put("cautions", list(own, AnswerText::caution)));
+    proposal.bill().ifPresent(lines -> plain.put("bill", list(lines, AnswerText::line)));
+    return plain;
+  }
+
+  private static Map<String, Object> line(Answered.LineTold line) {
+    Map<String, Object> plain = new LinkedHashMap<>();
+    plain.put("kind", line.kind());
+    plain.put("name", line.name());
+    line.id().ifPresent(id -> plain.put("id", id));
+    plain.put("quantity", line.quantity());
+    line.price().ifPresent(price -> plain.put("price", price.toString()));
     return plain;
   }
 
@@ -109,7 +120,8 @@ final class AnswerText {
                 words(proposal, "price").map(Money::parse),
                 items(proposal, "air", AnswerText::airOf),
                 find(proposal, "cautions")
-                    .map(own -> items(proposal, "cautions", AnswerText::cautionOf)))),
+                    .map(own -> items(proposal, "cautions", AnswerText::cautionOf)),
+                find(proposal, "bill").map(lines -> items(proposal, "bill", AnswerText::lineOf)))),
         items(
             plain,
             "rules",
@@ -134,6 +146,18 @@ final class AnswerText {
         text(plain, "name"),
         words(plain, "price").map(Money::parse),
         words(plain, "rated").map(GaugePressure::parse));
+  }
+
+  private static Answered.LineTold lineOf(Object plain) {
+    if (!(find(plain, "quantity").orElse("") instanceof Number quantity)) {
+      throw new IllegalArgumentException("quantity of a line must be a number");
+    }
+    return new Answered.LineTold(
+        text(plain, "kind"),
+        text(plain, "name"),
+        words(plain, "id"),
+        quantity.intValue(),
+        words(plain, "price").map(Money::parse));
   }
 
   private static Answered.AirTold airOf(Object plain) {

@@ -43,15 +43,17 @@ record Answered(
     boolean needs = earlier.before.filter(air -> air.needs().isEmpty()).isEmpty();
     boolean cautions =
         earlier.proposals.stream().noneMatch(each -> each.cautions().isEmpty());
+    boolean bills = earlier.proposals.stream().noneMatch(each -> each.bill().isEmpty());
     return new Answered(
         kind,
         units,
         headline,
         plug,
         needs ? before : before.map(AirTold::withoutNeed),
-        cautions
-            ? proposals
-            : proposals.stream().map(PartsTold::withoutCautions).toList(),
+        proposals.stream()
+            .map(each -> cautions ? each : each.withoutCautions())
+            .map(each -> bills ? each : each.withoutBill())
+            .toList(),
         rules,
         toGive,
         this.cautions);
@@ -138,22 +140,30 @@ record Answered(
    * @param price what they cost, as far as prices are known
    * @param air what arrives at each tool
    * @param cautions what must be shown with it and not with the first; empty where it was kept before this was
+   * @param bill what it takes beside its parts; empty where it was kept before this was
    */
   record PartsTold(
       List<PartTold> parts,
       Optional<Money> price,
       List<AirTold> air,
-      Optional<List<CautionTold>> cautions) {
+      Optional<List<CautionTold>> cautions,
+      Optional<List<LineTold>> bill) {
 
     PartsTold {
       parts = List.copyOf(parts);
       air = List.copyOf(air);
       cautions = cautions.map(List::copyOf);
+      bill = bill.map(List::copyOf);
     }
 
     /** The same without cautions of its own. */
     PartsTold withoutCautions() {
-      return new PartsTold(parts, price, air, Optional.empty());
+      return new PartsTold(parts, price, air, Optional.empty(), bill);
+    }
+
+    /** The same without what it takes beside its parts. */
+    PartsTold withoutBill() {
+      return new PartsTold(parts, price, air, cautions, Optional.empty());
     }
 
     /** The numbers of its parts. */
@@ -175,6 +185,30 @@ record Answered(
     /** Name and number. */
     String inWords() {
       return name + " (" + id + ")";
+    }
+  }
+
+  /**
+   * What a proposal takes beside its parts, such as clamps.
+   *
+   * @param kind the kind of the line
+   * @param name what it is called
+   * @param id its number; empty where the catalogue has none
+   * @param quantity how many pieces
+   * @param price what they cost together; empty where it is not known, or the customer has them
+   */
+  record LineTold(
+      String kind, String name, Optional<String> id, int quantity, Optional<Money> price) {
+
+    /** By what it is the same line at another time. */
+    List<String> key() {
+      return List.of(kind, id.orElse(name));
+    }
+
+    /** Pieces, name, number and price. */
+    String inWords() {
+      return quantity + " x " + name + id.map(number -> " (" + number + ")").orElse("")
+          + price.map(all -> ", " + all.shown()).orElse("");
     }
   }
 

@@ -15,6 +15,8 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
+import org.airfit.select.BillLine;
+import org.airfit.select.BillOfMaterials;
 import org.airfit.select.JobFindings;
 import org.airfit.select.Part;
 import org.airfit.select.Proposal;
@@ -156,7 +158,12 @@ final class Answering {
         proposal.parts().stream().map(Answering::told).toList(),
         proposal.price(),
         air,
-        Optional.of(List.copyOf(own)));
+        Optional.of(List.copyOf(own)),
+        Optional.of(BillOfMaterials.of(proposal, job.catalogue().parts(), units).lines().stream()
+            .filter(line -> line.kind() != BillLine.Kind.PART)
+            .map(line -> new Answered.LineTold(
+                line.kind().toString(), line.name(), line.id(), line.quantity(), line.price()))
+            .toList()));
   }
 
   private static Answered.PartTold told(Part part) {

@@ -501,6 +501,40 @@ public sealed interface Difference {
   }
 
   /**
+   * The first proposal, or the nearest miss, takes something else beside its parts, such as other clamps.
+   *
+   * @param listed whether the parts are proposals or misses
+   * @param then the line of the bill then: pieces, name, number and price; blank where there was none
+   * @param now the line now; blank where there is none
+   */
+  record OtherBill(Listed listed, String then, String now) implements Difference {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param listed whether the parts are proposals or misses
+     * @param then the line of the bill then: pieces, name, number and price; blank where there was none
+     * @param now the line now; blank where there is none
+     */
+    public OtherBill {
+      Objects.requireNonNull(listed, "listed");
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+    }
+
+    @Override
+    public String inWords(UnitSystem units) {
+      String with = listed.with() + ", the bill of materials ";
+      if (then.isBlank()) {
+        return with + "has " + now + ", which it had not then.";
+      }
+      return now.isBlank()
+          ? with + "no longer has " + then + "."
+          : with + "had " + then + " then, has " + now + " now.";
+    }
+  }
+
+  /**
    * Another pressure arrives at a tool.
    *
    * @param line with which parts, such as "With the first proposal"

@@ -25,6 +25,20 @@ final class InputDifferences {
   private static final String NAME = "name";
   private static final String PRICE = "price";
   private static final String RATED = "rated";
+  private static final String TAKES = "takes";
+  private static final String CONDUIT = "conduit.";
+  private static final String LEAST = ".least.";
+  private static final String MOST = ".most.";
+
+  /** What a catalogue file calls fields of parts that have other names in the JSON of values. */
+  private static final Map<String, String> FILED = Map.of(
+      "bore", "hose",
+      "existing", "alreadyThere",
+      "conduit.fittingLoss", "fittings",
+      "one", "end",
+      "upstream", "end",
+      "other", "otherEnd",
+      "downstream", "otherEnd");
 
   private final List<Difference> found = new ArrayList<>();
 
@@ -36,7 +50,12 @@ final class InputDifferences {
     all.told("reference set", then, now, KeptAnswer::set, all::set);
     Set<String> proposed = new LinkedHashSet<>();
     for (KeptAnswer each : List.of(then, now)) {
-      each.answered().proposals().forEach(proposal -> proposed.addAll(proposal.ids()));
+      each.answered().proposals().forEach(proposal -> {
+        proposed.addAll(proposal.ids());
+        proposal
+            .bill()
+            .ifPresent(lines -> lines.forEach(line -> line.id().ifPresent(proposed::add)));
+      });
     }
     all.told(
         "catalogue",
@@ -147,7 +166,7 @@ final class InputDifferences {
       return;
     }
     String part = named(id, is);
-    otherFields(was, is, (field, then, now) -> {
+    fieldsOfPart(was, is, (field, then, now) -> {
       switch (field) {
         case PRICE ->
           found.add(new Difference.OtherPrice(
@@ -156,6 +175,31 @@ final class InputDifferences {
           found.add(new Difference.OtherRating(
               part, some(then).map(GaugePressure::parse), some(now).map(GaugePressure::parse)));
         default -> found.add(new Difference.OtherPart(part, field, then, now));
+      }
+    });
+  }
+
+  /** Tells the fields as a catalogue file has them; bounds of a range that changed alike once. */
+  private static void fieldsOfPart(Object then, Object now, Telling telling) {
+    Map<String, String> before = flat(then);
+    Map<String, String> after = flat(now);
+    otherFields(then, now, (field, was, is) -> {
+      String other =
+          field.contains(LEAST) ? field.replace(LEAST, MOST) : field.replace(MOST, LEAST);
+      boolean isAlike =
+          was.equals(before.getOrDefault(other, "")) && is.equals(after.getOrDefault(other, ""));
+      boolean isToldWithLeast = field.contains(MOST) && isAlike;
+      if (!isToldWithLeast) {
+        String bound = isAlike
+            ? ""
+            : field.contains(LEAST) ? " at least" : field.contains(MOST) ? " at most" : "";
+        String bare = field.replace(LEAST, ".").replace(MOST, ".");
+        telling.of(
+            FILED.getOrDefault(
+                    bare, bare.startsWith(CONDUIT) ? bare.substring(CONDUIT.length()) : bare)
+                + bound,
+            was,
+            is);
       }
     });
   }
@@ -177,7 +221,17 @@ final class InputDifferences {
       articles.putAll(byId(inner, "parts"));
       articles.putAll(byId(inner, "accessories"));
     }
+    articles.replaceAll((id, article) -> anyOrder(article));
     return articles;
+  }
+
+  /** A socket takes its profiles in any order. */
+  private static Object anyOrder(Object article) {
+    Map<String, Object> fields = Document.fields(article);
+    if (fields.get(TAKES) instanceof List<?> takes) {
+      fields.put(TAKES, takes.stream().map(String::valueOf).sorted().toList());
+    }
+    return fields;
   }
 
   private static Map<String, Object> byId(Object plain, String list) {

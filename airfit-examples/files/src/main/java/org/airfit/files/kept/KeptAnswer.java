@@ -24,9 +24,9 @@ import org.airfit.files.json.WrongJsonException;
  * the day. It can be written, read back, computed again and compared, years later.
  *
  * <p>It holds everything whole, for the catalogue of the day is what nobody has any more when a claim comes. What is
- * kept of the answer is what decides: parts with prices and ratings, pressures, restrictions, what the rules say and
- * the cautions of every proposal that is listed. A year's offers and the talk about a receiver are computed from the
- * same question, and are not kept.
+ * kept of the answer is what decides: parts with prices and ratings, what they take beside them, pressures,
+ * restrictions, what the rules say and the cautions of every proposal that is listed. A year's offers and the talk
+ * about a receiver are computed from the same question, and are not kept.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */
@@ -328,19 +328,35 @@ public final class KeptAnswer {
    * @throws IllegalArgumentException if there is no such proposal
    */
   public List<String> cautions(int proposal) {
+    List<String> all = new ArrayList<>(cautions());
+    proposal(proposal)
+        .cautions()
+        .orElse(List.of())
+        .forEach(own -> all.add(Math.max(0, all.size() - 1), own.inWords()));
+    return List.copyOf(all);
+  }
+
+  /**
+   * Tells what any one of the proposals takes beside its parts: clamps, sealant, adapters and the like.
+   *
+   * @param proposal which of the proposals, from 1
+   * @return the lines of its bill of materials that are no parts, with pieces, name, number and price; empty also where
+   *     it was kept by a version that kept none
+   * @throws IllegalArgumentException if there is no such proposal
+   */
+  public List<String> bill(int proposal) {
+    return proposal(proposal).bill().orElse(List.of()).stream()
+        .map(Answered.LineTold::inWords)
+        .toList();
+  }
+
+  private Answered.PartsTold proposal(int proposal) {
     int count = answered.proposals().size();
     if (proposal < 1 || proposal > count) {
       throw new IllegalArgumentException("proposal must be in [1, " + count + "], was " + proposal
           + "; the answer lists " + count);
     }
-    List<String> all = new ArrayList<>(cautions());
-    answered
-        .proposals()
-        .get(proposal - 1)
-        .cautions()
-        .orElse(List.of())
-        .forEach(own -> all.add(Math.max(0, all.size() - 1), own.inWords()));
-    return List.copyOf(all);
+    return answered.proposals().get(proposal - 1);
   }
 
   Answered answered() {

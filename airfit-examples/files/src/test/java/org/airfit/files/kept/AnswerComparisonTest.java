@@ -16,6 +16,8 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Money;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
+import org.airfit.select.BillLine;
+import org.airfit.select.BillOfMaterials;
 import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
 import org.airfit.select.Selection;
@@ -254,6 +256,28 @@ class AnswerComparisonTest {
   }
 
   @Test
+  void a_field_of_a_part_is_told_once_and_as_a_catalogue_file_has_it() throws Exception {
+    String hose = "Hose 3/8 in, 10 m (H-38)";
+    assertThat(all(
+            Claims.asFiled()
+                .part("H-38", part -> {
+                  part.put("bore", "9.2 mm");
+                  part.put("hose", "1/4 in");
+                  part.put("end", "1/2 NPT male");
+                  part.put("alreadyThere", true);
+                })
+                .compared(),
+            Difference.OtherPart.class))
+        .extracting(
+            each -> each.part() + " " + each.field() + ": " + each.then() + ", " + each.now())
+        .containsExactlyInAnyOrder(
+            hose + " bore: 9.5 mm, 9.2 mm",
+            hose + " hose: 3/8 in bore, 1/4 in bore",
+            hose + " end: 3/8 NPT male, 1/2 NPT male",
+            hose + " alreadyThere: false, true");
+  }
+
+  @Test
   void a_part_that_is_gone_is_told_by_its_name() throws Exception {
     Claims gone = Claims.asFiled().part("H-38", Map::clear);
     AnswerComparison compared = gone.compared();
@@ -286,6 +310,90 @@ class AnswerComparisonTest {
     AnswerComparison compared = Claims.asFiled().turnedRound().compared();
     assertThat(compared.differences()).containsExactly(new Difference.OtherText("catalogue", true));
     assertThat(compared.isSame()).isFalse();
+  }
+
+  /** The tape is what the bill takes beside the parts, by hand: it is the cheapest sealant for taper threads. */
+  @Test
+  void what_a_proposal_takes_beside_its_parts_is_kept_and_compared() throws Exception {
+    KeptAnswer then = Claims.asFiled().kept();
+    KeptAnswer read = KeptAnswer.read("kept.json", then.toText());
+    assertThat(read.bill(1))
+        .isEqualTo(then.bill(1))
+        .contains("1 x Sealing tape, roll (T-1), 2.40 USD");
+    BillOfMaterials bill =
+        BillOfMaterials.of(best(), Claims.asFiled().catalogue().parts());
+    assertThat(then.bill(1))
+        .hasSize(bill.lines().size() - bill.lines(BillLine.Kind.PART).size());
+
+    AnswerComparison dearer =
+        Claims.asFiled().accessory("T-1", tape -> tape.put("price", "2.90")).compared();
+    assertThat(dearer.inWords())
+        .isEqualTo(
+            "In the catalogue, Sealing tape, roll (T-1) costs 0.50 USD more than then: 2.40 USD then,"
+                + " 2.90 USD now.\nWith the first proposal, the bill of materials had 1 x Sealing tape, roll (T-1),"
+                + " 2.40 USD then, has 1 x Sealing tape, roll (T-1), 2.90 USD now.");
+    AnswerComparison gone = Claims.asFiled().accessory("T-1", Map::clear).compared();
+    assertThat(gone.inWords())
+        .contains(
+            "the bill of materials has 1 x Sealing paste, bottle (T-2), 11.50 USD, which it had not then.")
+        .contains("the bill of materials no longer has 1 x Sealing tape, roll (T-1), 2.40 USD.");
+    assertThat(Claims.asFiled()
+            .accessory("T-1", tape -> tape.put("name", "Tape"))
+            .compared()
+            .isSameAnswer())
+        .isTrue();
+    assertThat(Claims.asFiled()
+            .accessory("W-12", washer -> washer.put("price", "9.00"))
+            .compared()
+            .isSameAnswer())
+        .isTrue();
+  }
+
+  private static Proposal best() throws Exception {
+    Job job = Claims.asFiled().job();
+    Requirement asked = job.settled(job.plug().flatMap(Identification::profile)).orElseThrow();
+    return ((Selection.Proposals) Selection.of(asked, job.catalogue().parts())).best();
+  }
+
+  /** The bill is taken out of the texts, as they were before it was kept. */
+  @Test
+  void what_was_kept_before_there_was_a_bill_is_read_and_compared_without() throws Exception {
+    Claims dearer = Claims.asFiled().accessory("T-1", tape -> tape.put("price", "2.90"));
+    Answered now = dearer.kept().answered();
+    Answered earlier = AnswerText.of(withoutBill(AnswerText.toPlain(now)));
+    assertThat(earlier.proposals()).allMatch(each -> each.bill().isEmpty());
+    assertThat(now.asFarAs(earlier)).isEqualTo(earlier);
+    assertThat(earlier.asFarAs(now)).isEqualTo(earlier);
+    assertThat(now.proposals().get(0).bill()).isPresent();
+  }
+
+  private static Object withoutBill(Object plain) {
+    if (plain instanceof Map<?, ?> fields) {
+      Map<String, Object> rest = Claims.fields(fields);
+      rest.remove("bill");
+      rest.replaceAll((name, value) -> withoutBill(value));
+      return rest;
+    }
+    return plain instanceof List<?> list
+        ? list.stream().map(AnswerComparisonTest::withoutBill).toList()
+        : plain;
+  }
+
+  /** What earlier versions kept has the profiles of a socket in the order of a salted set. */
+  @Test
+  void profiles_that_a_socket_takes_in_another_order_are_no_other_part() throws Exception {
+    KeptAnswer then = taking(List.of("gannet", "tern", "skua")).kept();
+    KeptAnswer now = taking(List.of("skua", "gannet", "tern")).kept();
+    assertThat(AnswerComparison.of(then, now).differences())
+        .containsExactly(new Difference.OtherText("catalogue", true));
+    assertThat(taking(List.of("gannet", "tern")).compared().differences())
+        .doesNotContain(new Difference.OtherText("catalogue", true));
+    assertThat(then.catalogue()).contains("[\"gannet\",\"tern\",\"skua\"]");
+    assertThat(now.catalogue()).contains("[\"skua\",\"gannet\",\"tern\"]");
+  }
+
+  private static Claims taking(List<String> profiles) throws Exception {
+    return Claims.asFiled().part("S-10", part -> part.put("takes", profiles));
   }
 
   @Test

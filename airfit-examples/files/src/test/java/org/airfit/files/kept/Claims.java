@@ -61,6 +61,11 @@ final class Claims {
     return changed("parts", id, change);
   }
 
+  /** With other fields of something that goes with parts. */
+  Claims accessory(String id, Consumer<Map<String, Object>> change) {
+    return changed("accessories", id, change);
+  }
+
   /** With other fields of a profile. */
   Claims profile(String id, Consumer<Map<String, Object>> change) {
     return changed("profiles", id, change);
