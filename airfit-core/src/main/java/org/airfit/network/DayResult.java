@@ -131,7 +131,13 @@ public final class DayResult implements Worked {
    */
   public record Fall(Duration time, double storedThenKilograms, double storedKilograms) {
 
-    /** Refuses what is null. */
+    /**
+     * Refuses what is null.
+     *
+     * @param time since the demand or a compressor last changed
+     * @param storedThenKilograms what the last receiver held then [kg]
+     * @param storedKilograms what it held at the lowest moment [kg]
+     */
     public Fall {
       Objects.requireNonNull(time, "time");
     }
@@ -149,7 +155,15 @@ public final class DayResult implements Worked {
   public record Lowest(
       GaugePressure atTool, Duration when, AbsolutePressure header, MassFlow flow, Fall fall) {
 
-    /** Refuses what is null. */
+    /**
+     * Refuses what is null.
+     *
+     * @param atTool the pressure at its inlet
+     * @param when the moment, counted from the beginning of the day
+     * @param header the pressure in the header then
+     * @param flow what it took then
+     * @param fall how the pressure fell to that
+     */
     public Lowest {
       Objects.requireNonNull(atTool, "atTool");
       Objects.requireNonNull(when, "when");
@@ -182,7 +196,19 @@ public final class DayResult implements Worked {
       double tooMuchKilograms,
       double missedKilograms) {
 
-    /** Refuses what is null. */
+    /**
+     * Refuses what is null.
+     *
+     * @param name the user
+     * @param need the pressure it needs; empty where none was told
+     * @param runs how long it ran
+     * @param below how long of that it had less than it needs
+     * @param lowest the lowest it had; empty where it never ran
+     * @param takenKilograms what it took [kg]
+     * @param tooMuchKilograms what of that it took because it had more pressure than it needs, its artificial demand [kg]; 0
+     *     of what takes a fixed flow
+     * @param missedKilograms what it would have taken more at the pressure it needs [kg]
+     */
     public UseDay {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(need, "need");
@@ -229,7 +255,20 @@ public final class DayResult implements Worked {
       Energy idleEnergy,
       double madeKilograms) {
 
-    /** Refuses what is null. */
+    /**
+     * Refuses what is null.
+     *
+     * @param name the compressor
+     * @param loaded how long it delivered
+     * @param idle how long it turned without delivering, starting and building up included
+     * @param standing how long it stood still
+     * @param starts how often its motor started
+     * @param mostStartsInAnHour the most of these within any hour
+     * @param loads how often it began to deliver
+     * @param loadedEnergy the electric energy it took delivering
+     * @param idleEnergy the electric energy it took idling
+     * @param madeKilograms the air it delivered [kg]
+     */
     public CompressorDay {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(loaded, "loaded");
@@ -273,7 +312,15 @@ public final class DayResult implements Worked {
       GaugePressure lowestAtCompressors,
       GaugePressure highestAtCompressors) {
 
-    /** Refuses what is null. */
+    /**
+     * Refuses what is null.
+     *
+     * @param from when it begins
+     * @param lowest the lowest pressure in the header
+     * @param highest the highest there
+     * @param lowestAtCompressors the lowest pressure in the first receiver
+     * @param highestAtCompressors the highest there
+     */
     public Stretch {
       Objects.requireNonNull(from, "from");
       Objects.requireNonNull(lowest, "lowest");

@@ -1,6 +1,7 @@
 package org.airfit.run;
 
 import java.util.Objects;
+import org.airfit.internal.Digits;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.PressureUnit;
 
@@ -37,8 +38,9 @@ public record GaugeReading(
     double pascals = Objects.requireNonNull(shown, "shown").pascals();
     if (!(pascals >= -gauge.limit().pascals() && pascals <= gauge.topOfScale().pascals())) {
       throw new IllegalArgumentException("reading of " + gauge.name() + " must be in ["
-          + -gauge.limit().pascals() + ", " + gauge.topOfScale().pascals() + "] Pa(g), was "
-          + shown.shown() + "; look at its scale and its unit again");
+          + Digits.told(-gauge.limit().pascals()) + ", "
+          + Digits.told(gauge.topOfScale().pascals())
+          + "] Pa(g), was " + shown.shown() + "; look at its scale and its unit again");
     }
   }
 

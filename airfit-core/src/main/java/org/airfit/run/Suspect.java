@@ -35,6 +35,7 @@ public record Suspect(SuspectKind kind, String place) {
    *
    * @param element its name in the run
    * @return the suspect
+   * @throws IllegalArgumentException if {@code element} is blank
    */
   public static Suspect part(String element) {
     return new Suspect(SuspectKind.PART, Objects.requireNonNull(element, "element"));
@@ -45,6 +46,7 @@ public record Suspect(SuspectKind kind, String place) {
    *
    * @param element its name in the run
    * @return the suspect
+   * @throws IllegalArgumentException if {@code element} is blank
    */
   public static Suspect bore(String element) {
     return new Suspect(SuspectKind.BORE, Objects.requireNonNull(element, "element"));
@@ -55,6 +57,7 @@ public record Suspect(SuspectKind kind, String place) {
    *
    * @param element its name in the run, or "supply"
    * @return the suspect
+   * @throws IllegalArgumentException if {@code element} is blank
    */
   public static Suspect droop(String element) {
     return new Suspect(SuspectKind.DROOP, Objects.requireNonNull(element, "element"));
@@ -65,6 +68,7 @@ public record Suspect(SuspectKind kind, String place) {
    *
    * @param element the name of the element behind which the air escapes
    * @return the suspect
+   * @throws IllegalArgumentException if {@code element} is blank
    */
   public static Suspect leakBehind(String element) {
     return new Suspect(SuspectKind.LEAK, Objects.requireNonNull(element, "element"));

@@ -90,17 +90,17 @@ class ArrivingTest {
         .extracting(Caution::title)
         .doesNotContain("More than a tenth of the pressure is lost");
 
-    // what it droops is a loss: 0.6 of the 4 bar that it is set to above the atmosphere
+    // what it droops is a loss: 0.75 of the 7 bar that the supply has above the atmosphere
     Run droops = BARE.through(
         "regulator",
         RegulatorElement.of(capacity(50.0), AbsolutePressure.ofBar(5.0))
-            .withDroop(PressureDrop.ofBar(0.6), demand));
+            .withDroop(PressureDrop.ofBar(0.75), demand));
     RunResult.Delivered less = delivered(droops.at(demand));
-    assertThat(less.share("regulator").gain().bar()).isEqualTo(0.6, Offset.offset(1e-9));
-    assertThat(less.share("regulator").lost().bar()).isEqualTo(0.6, Offset.offset(1e-9));
+    assertThat(less.share("regulator").gain().bar()).isEqualTo(0.75, Offset.offset(1e-9));
+    assertThat(less.share("regulator").lost().bar()).isEqualTo(0.75, Offset.offset(1e-9));
     assertThat(less.share("regulator").regulated().bar()).isEqualTo(3.0, Offset.offset(1e-9));
     assertThat(less.share("regulator").fraction()).isEqualTo(1.0, Offset.offset(1e-12));
-    assertThat(less.lost().bar()).isEqualTo(0.6, Offset.offset(1e-9));
+    assertThat(less.lost().bar()).isEqualTo(0.75, Offset.offset(1e-9));
 
     // set above what stands in front it regulates nothing: all that its valve takes is lost
     RunResult.Delivered open = delivered(
@@ -115,7 +115,7 @@ class ArrivingTest {
                 .replacing(
                     "regulator",
                     RegulatorElement.of(capacity(50.0), AbsolutePressure.ofBar(5.0))
-                        .withDroop(PressureDrop.ofBar(0.39), demand))
+                        .withDroop(PressureDrop.ofBar(0.69), demand))
                 .at(demand))
             .cautions())
         .extracting(Caution::title)
