@@ -212,7 +212,11 @@ class LeakProperties {
     }
   }
 
+  /** As mass: two volumes that differ by less than that tells are one. */
   private static double at(List<Double> least, List<Double> more, int i, int ends) {
-    return least.get(i) + ((ends >> i & 1) == 1 ? more.get(i) : 0.0);
+    return FreeAirFlow.ofAnrLitresPerSecond(
+            least.get(i) + ((ends >> i & 1) == 1 ? more.get(i) : 0.0))
+        .massFlow()
+        .kilogramsPerSecond();
   }
 }
