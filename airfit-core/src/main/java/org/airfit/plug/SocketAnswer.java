@@ -93,8 +93,7 @@ public final class SocketAnswer implements Worked {
         ? "The set \"" + set.name() + "\" knows no socket that takes all profiles in use here ("
             + names
             + "); ask a maker for one that is stated to take each of them, or keep to one profile."
-        : "For the profiles in use here (" + names + ") the set \"" + set.name()
-            + "\" states that these take each of them: "
+        : "For the profiles in use here (" + names + ") these are stated to take each of them: "
             + taking.stream()
                 .map(socket -> socket.name() + " (" + socket.source() + ")")
                 .collect(Collectors.joining("; "))

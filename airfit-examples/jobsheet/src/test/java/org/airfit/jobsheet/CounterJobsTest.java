@@ -384,7 +384,7 @@ class CounterJobsTest {
     assertThat(TextSheet.of(sheet))
         .contains("A socket alone cannot be identified")
         .as("on the shelf, and in no set")
-        .containsPattern("these take\\s+each of them:\\s+Socket\\s+Plover\\s+and\\s+Dunlin");
+        .containsPattern("take\\s+each\\s+of\\s+them:\\s+Socket\\s+Plover\\s+and\\s+Dunlin");
   }
 
   /**
