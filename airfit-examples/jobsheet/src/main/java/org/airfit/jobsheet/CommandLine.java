@@ -6,6 +6,10 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.airfit.files.Disk;
 import org.airfit.files.Printable;
 import org.airfit.files.WrongFileException;
 
@@ -49,6 +53,47 @@ final class CommandLine {
           Printable.line(args[0]) + ": needs more memory than there is; give a smaller file");
       return WRONG_INPUT;
     }
+  }
+
+  /** Reads a file, and notes every file that is read for it. */
+  interface Reader<T> {
+    T read(Path file, List<Path> read) throws WrongFileException;
+  }
+
+  /**
+   * The answer to a file.
+   *
+   * @param text what is printed
+   * @param page what is written as a page
+   * @param same what is said of the page, in front of its name
+   */
+  record Answered(String text, String page, String same) {}
+
+  /**
+   * Answers one file: prints the text, and writes the page where the second word says, or beside the caller. That the
+   * page is none of the files that were read is known before anything is worked out.
+   *
+   * @param ending how the name of the file ends, a pattern
+   */
+  static <T> int answer(
+      String[] args,
+      String usage,
+      String ending,
+      PrintStream out,
+      PrintStream err,
+      Reader<T> reader,
+      Function<T, Answered> answer) {
+    return run(args, usage, err, () -> {
+      Path file = path(args[0], usage);
+      Path page = args.length == 2 ? path(args[1], usage) : pageOf(file, ending);
+      List<Path> files = new ArrayList<>();
+      T read = reader.read(file, files);
+      Disk.requireOther(page, files);
+      Answered answered = answer.apply(read);
+      Disk.write(page, answered.page());
+      out.print(answered.text());
+      out.println(answered.same() + ": " + shown(page));
+    });
   }
 
   /** A path as it may be shown. */

@@ -1,10 +1,6 @@
 package org.airfit.jobsheet;
 
 import java.io.PrintStream;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import org.airfit.files.DayJob;
 import org.airfit.files.Disk;
 
 /** Reads a day file, prints what the day of the plant comes to, and writes it as a page. */
@@ -16,19 +12,12 @@ final class DayProgram {
   private DayProgram() {}
 
   static int run(String[] args, PrintStream out, PrintStream err) {
-    return CommandLine.run(args, USAGE, err, () -> {
-      Path file = CommandLine.path(args[0], USAGE);
-      Path page = args.length == 2
-          ? CommandLine.path(args[1], USAGE)
-          : CommandLine.pageOf(file, "(?i)\\.json");
-      List<Path> files = new ArrayList<>();
-      DayJob read = Disk.day(file, files);
-      Disk.requireOther(page, files);
+    return CommandLine.answer(args, USAGE, "(?i)\\.json", out, err, Disk::day, read -> {
       DaySheet sheet = DaySheet.of(read);
-      Disk.write(page, DayPage.of(sheet));
-      out.print(DayText.of(sheet));
-      out.println(
-          "The same for the printer, with the pressure over the day: " + CommandLine.shown(page));
+      return new CommandLine.Answered(
+          DayText.of(sheet),
+          DayPage.of(sheet),
+          "The same for the printer, with the pressure over the day");
     });
   }
 }

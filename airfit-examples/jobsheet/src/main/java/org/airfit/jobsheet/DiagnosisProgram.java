@@ -1,10 +1,6 @@
 package org.airfit.jobsheet;
 
 import java.io.PrintStream;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import org.airfit.files.DiagnosisJob;
 import org.airfit.files.Disk;
 
 /** Reads a diagnosis file, prints what its readings say, and writes it as a page. */
@@ -17,18 +13,12 @@ final class DiagnosisProgram {
   private DiagnosisProgram() {}
 
   static int run(String[] args, PrintStream out, PrintStream err) {
-    return CommandLine.run(args, USAGE, err, () -> {
-      Path file = CommandLine.path(args[0], USAGE);
-      Path page = args.length == 2
-          ? CommandLine.path(args[1], USAGE)
-          : CommandLine.pageOf(file, "(?i)\\.json");
-      List<Path> files = new ArrayList<>();
-      DiagnosisJob read = Disk.diagnosis(file, files);
-      Disk.requireOther(page, files);
+    return CommandLine.answer(args, USAGE, "(?i)\\.json", out, err, Disk::diagnosis, read -> {
       DiagnosisSheet sheet = DiagnosisSheet.of(read);
-      Disk.write(page, DiagnosisPage.of(sheet));
-      out.print(DiagnosisText.of(sheet));
-      out.println("The same for the printer, without the working: " + CommandLine.shown(page));
+      return new CommandLine.Answered(
+          DiagnosisText.of(sheet),
+          DiagnosisPage.of(sheet),
+          "The same for the printer, without the working");
     });
   }
 }

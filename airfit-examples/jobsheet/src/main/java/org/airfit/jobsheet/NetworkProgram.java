@@ -1,11 +1,7 @@
 package org.airfit.jobsheet;
 
 import java.io.PrintStream;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import org.airfit.files.Disk;
-import org.airfit.files.NetworkJob;
 
 /** Reads a network file, prints what its drops have, and writes it as a page. */
 final class NetworkProgram {
@@ -16,19 +12,12 @@ final class NetworkProgram {
   private NetworkProgram() {}
 
   static int run(String[] args, PrintStream out, PrintStream err) {
-    return CommandLine.run(args, USAGE, err, () -> {
-      Path file = CommandLine.path(args[0], USAGE);
-      Path page = args.length == 2
-          ? CommandLine.path(args[1], USAGE)
-          : CommandLine.pageOf(file, "(?i)\\.csv");
-      List<Path> files = new ArrayList<>();
-      NetworkJob read = Disk.network(file, files);
-      Disk.requireOther(page, files);
+    return CommandLine.answer(args, USAGE, "(?i)\\.csv", out, err, Disk::network, read -> {
       NetworkSheet sheet = NetworkSheet.of(read);
-      Disk.write(page, NetworkPage.of(sheet));
-      out.print(NetworkText.of(sheet));
-      out.println(
-          "The same for the printer, on one page without the working: " + CommandLine.shown(page));
+      return new CommandLine.Answered(
+          NetworkText.of(sheet),
+          NetworkPage.of(sheet),
+          "The same for the printer, on one page without the working");
     });
   }
 }
