@@ -36,12 +36,6 @@ public record LeakLedger(AirPrice price, List<Leak> leaks) {
   /** More than any ledger has; a choice of this project. */
   private static final int MOST_LEAKS = 10_000;
 
-  private static final Caution BY_HAND = new Caution(
-      "Never feel for a leak with a hand",
-      "Air from a small hole can go through the skin, and gets into the blood. Look for leaks with an ultrasonic"
-          + " detector, with soapy water or with a ribbon on a stick, and wear eye protection.",
-      Source.commonPractice("leak surveys"));
-
   private static final Caution HEARING = new Caution(
       "Wear hearing protection at large leaks and while a line is blown off",
       "Air that escapes can be louder than 85 dB(A), at which ears are harmed in the course of a shift.",
@@ -519,7 +513,7 @@ public record LeakLedger(AirPrice price, List<Leak> leaks) {
   public List<Caution> cautions(UnitSystem units) {
     SafetyRules rules = SafetyRules.usFederal().toldIn(Objects.requireNonNull(units, "units"));
     Set<Caution> once = new LinkedHashSet<>();
-    once.add(BY_HAND);
+    once.add(Caution.FEELING_FOR_LEAKS);
     once.addAll(rules.cautions(Situation.describe().maintenance().build()));
     once.add(HEARING);
     Caution deference = rules.deference();

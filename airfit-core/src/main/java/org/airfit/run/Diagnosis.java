@@ -40,12 +40,6 @@ public final class Diagnosis implements Worked {
           + " allowed to.",
       Source.commonPractice("pressure is let out before a line is opened"));
 
-  private static final Caution NO_HANDS = new Caution(
-      "Never feel for a leak with a hand",
-      "Air from a small hole can get under the skin. Look for a leak with soapy water or an ultrasonic"
-          + " detector, and with eye protection.",
-      Source.commonPractice("leaks are not looked for with the bare hand"));
-
   private static final Caution RUNNING = new Caution(
       "Readings while the tool runs",
       "Hold the tool as its maker says, at its usual work and within its rated pressure, with the"
@@ -220,7 +214,7 @@ public final class Diagnosis implements Worked {
     List<Caution> all = new ArrayList<>();
     all.add(VENT);
     all.add(RUNNING);
-    all.add(NO_HANDS);
+    all.add(Caution.FEELING_FOR_LEAKS);
     all.addAll(model.scene().path().cautions());
     return List.copyOf(all);
   }

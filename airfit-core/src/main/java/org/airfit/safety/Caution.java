@@ -22,6 +22,13 @@ public record Caution(String title, String text, Source source) {
           + " air into a tool than it takes at its pressure. Remove the restriction before raising the supply.",
       Source.commonPractice("over-pressure damages tools, under-flow starves them"));
 
+  /** To whoever looks for leaks. */
+  public static final Caution FEELING_FOR_LEAKS = new Caution(
+      "Never feel for a leak with a hand",
+      "Air from a small hole can go through the skin, and gets into the blood. Look for leaks with an ultrasonic"
+          + " detector, with soapy water or with a ribbon on a stick, and wear eye protection.",
+      Source.commonPractice("leak surveys"));
+
   /** Parts what is asked for from why it is asked for here. */
   private static final String HERE = " Here: ";
 
