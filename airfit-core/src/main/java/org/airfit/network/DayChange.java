@@ -76,7 +76,6 @@ public final class DayChange {
    */
   public static Optional<DayChange> largerReceiver(PlantDay day) {
     Objects.requireNonNull(day, "day");
-    Objects.requireNonNull(day, "day");
     if (!day.simulate().isShort()) {
       return Optional.empty();
     }
@@ -119,7 +118,6 @@ public final class DayChange {
    * @throws java.util.concurrent.CancellationException if the thread was interrupted
    */
   public static Optional<DayChange> movedBands(PlantDay day) {
-    Objects.requireNonNull(day, "day");
     Objects.requireNonNull(day, "day");
     Optional<GaugePressure> cutIn = day.lowestCutIn();
     if (cutIn.isEmpty()) {
@@ -167,7 +165,6 @@ public final class DayChange {
    * @throws java.util.concurrent.CancellationException if the thread was interrupted
    */
   public static Optional<DayChange> regulatedHeader(PlantDay day) {
-    Objects.requireNonNull(day, "day");
     Objects.requireNonNull(day, "day");
     if (day.regulator().isPresent()
         || day.uses().stream().allMatch(use -> use.need().isEmpty())) {

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.air.AirState;
+import org.airfit.internal.Later;
 import org.airfit.internal.Seconds;
 import org.airfit.plant.PressureBand;
 import org.airfit.plant.RegulatorElement;
@@ -46,9 +47,11 @@ import org.jspecify.annotations.Nullable;
 public final class PlantDay {
 
   private final DayPlan values;
+  private final Later<DayResult> result;
 
   private PlantDay(DayPlan values) {
     this.values = values;
+    this.result = Later.of(() -> simulate(DaySolver.USUAL));
   }
 
   /**
@@ -375,7 +378,7 @@ public final class PlantDay {
    * @throws java.util.concurrent.CancellationException if the thread was interrupted
    */
   public DayResult simulate() {
-    return simulate(DaySolver.USUAL);
+    return result.get();
   }
 
   /** Goes through the day in steps of another error [-]. */
