@@ -394,32 +394,41 @@ public record LeakLedger(AirPrice price, List<Leak> leaks) {
     Optional<Range<MassFlow>> of(Leak leak);
   }
 
-  private Total total(List<Leak> some, Known known, boolean isSaving) {
-    double least = 0.0;
-    double most = 0.0;
-    List<String> notMeasured = new ArrayList<>();
-    for (Leak leak : some) {
-      Optional<Range<MassFlow>> flow = known.of(leak);
-      if (flow.isPresent()) {
-        least += flow.get().least().kilogramsPerSecond();
-        most += flow.get().most().kilogramsPerSecond();
-      } else {
-        notMeasured.add(leak.tag());
+  /** What is known of some leaks, summed [kg/s], and the tags of those of which nothing is. */
+  private record Measured(double least, double most, List<String> notMeasured) {
+
+    static Measured of(List<Leak> some, Known known) {
+      double least = 0.0;
+      double most = 0.0;
+      List<String> notMeasured = new ArrayList<>();
+      for (Leak leak : some) {
+        Optional<Range<MassFlow>> flow = known.of(leak);
+        if (flow.isPresent()) {
+          least += flow.get().least().kilogramsPerSecond();
+          most += flow.get().most().kilogramsPerSecond();
+        } else {
+          notMeasured.add(leak.tag());
+        }
       }
+      return new Measured(least, most, notMeasured);
     }
-    MassFlow atLeast = MassFlow.ofKilogramsPerSecond(least);
-    MassFlow atMost = MassFlow.ofKilogramsPerSecond(most);
+  }
+
+  private Total total(List<Leak> some, Known known, boolean isSaving) {
+    Measured sum = Measured.of(some, known);
+    MassFlow atLeast = MassFlow.ofKilogramsPerSecond(sum.least);
+    MassFlow atMost = MassFlow.ofKilogramsPerSecond(sum.most);
     String what = "leaks";
     Money leastMoney =
         (isSaving ? price.leastSaved(what, atLeast) : price.cost(what, atLeast)).money();
     Money mostMoney = (isSaving ? price.mostSaved(what, atMost) : price.cost(what, atMost)).money();
-    boolean isAll = notMeasured.isEmpty();
+    boolean isAll = sum.notMeasured.isEmpty();
     return new Total(
         atLeast,
         isAll ? Optional.of(atMost) : Optional.empty(),
         leastMoney,
         isAll ? Optional.of(mostMoney) : Optional.empty(),
-        notMeasured);
+        sum.notMeasured);
   }
 
   /** {@return the next round of repairs: which pay first, and when all of them together are paid back} */
@@ -477,30 +486,22 @@ public record LeakLedger(AirPrice price, List<Leak> leaks) {
   public Explained against(LeakTest test, Optional<LocalDate> day) {
     Objects.requireNonNull(test, "test");
     Objects.requireNonNull(day, "day");
-    Total then =
-        total(leaks, leak -> day.map(leak::flowOn).orElseGet(leak::flow), /* isSaving= */ false);
-    double least = then.least().kilogramsPerSecond();
-    double most = 0.0;
-    for (Leak leak : leaks) {
-      most += day.map(leak::flowOn)
-          .orElseGet(leak::flow)
-          .map(flow -> flow.most().kilogramsPerSecond())
-          .orElse(0.0);
-    }
+    Measured then = Measured.of(leaks, leak -> day.map(leak::flowOn).orElseGet(leak::flow));
     double testLeast = test.leak().least().kilogramsPerSecond();
     double testMost = test.leak().most().kilogramsPerSecond();
-    Coverage coverage = most < testLeast
+    Coverage coverage = then.most < testLeast
         ? Coverage.LOOK_ON
-        : least > testMost ? Coverage.MORE_THAN_TEST : Coverage.MAY_BE_ALL;
+        : then.least > testMost ? Coverage.MORE_THAN_TEST : Coverage.MAY_BE_ALL;
     return new Explained(
         test,
-        new Range<>(then.least(), MassFlow.ofKilogramsPerSecond(most)),
-        then.notMeasured(),
-        testMost > 0.0 ? least / testMost : 0.0,
-        testLeast > 0.0 ? OptionalDouble.of(most / testLeast) : OptionalDouble.empty(),
         new Range<>(
-            MassFlow.ofKilogramsPerSecond(Math.max(0.0, testLeast - most)),
-            MassFlow.ofKilogramsPerSecond(Math.max(0.0, testMost - least))),
+            MassFlow.ofKilogramsPerSecond(then.least), MassFlow.ofKilogramsPerSecond(then.most)),
+        then.notMeasured,
+        testMost > 0.0 ? then.least / testMost : 0.0,
+        testLeast > 0.0 ? OptionalDouble.of(then.most / testLeast) : OptionalDouble.empty(),
+        new Range<>(
+            MassFlow.ofKilogramsPerSecond(Math.max(0.0, testLeast - then.most)),
+            MassFlow.ofKilogramsPerSecond(Math.max(0.0, testMost - then.least))),
         coverage);
   }
 
