@@ -2,9 +2,7 @@ package org.airfit.network;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowElement;
 import org.airfit.internal.RootFinder;
@@ -36,8 +34,8 @@ final class DayFlows {
   /** More than any join carries [kg/s]. */
   private static final double MOST = 1.0e6;
 
-  /** No header has more [Pa]: what needs more has never enough. */
-  private static final double HIGHEST = 1.0e8;
+  /** What the searches for a flow leave open of a pressure [-]. */
+  private static final double LEFT_OPEN = 1.0e-9;
 
   private static final double HEAT_AT_PRESSURE =
       AirState.HEAT_CAPACITY_RATIO / (AirState.HEAT_CAPACITY_RATIO - 1.0) * AirState.GAS_CONSTANT;
@@ -64,8 +62,6 @@ final class DayFlows {
   private final double[] needs; // Pa, NaN where none is told
   private final double[] wanted; // kg/s at full load: of a tool that follows, at its need
   private final double[] loads;
-  private final double[] neededAtHeader; // Pa, at the loads
-  private final List<Map<Double, Double>> known = new ArrayList<>();
   private final double[] deliveries;
   private final double[] watts; // per r^0.2857 − 1
   private final boolean[] loaded;
@@ -94,14 +90,12 @@ final class DayFlows {
     needs = new double[users];
     wanted = new double[users];
     loads = new double[users];
-    neededAtHeader = new double[users];
     flows = new double[users];
     atTool = new double[users];
     for (int i = 0; i < users; i++) {
       TimedUse use = day.uses().get(i);
       drops.add(element(use.drop().orElse(null)));
       tools.add(use.tool());
-      known.add(new HashMap<>());
       needs[i] = use.need()
           .map(need -> need.absolute(day.atmosphere()))
           .map(AbsolutePressure::pascals)
@@ -210,9 +204,6 @@ final class DayFlows {
   /** Sets the part of its flow that a user takes from now on. */
   void load(int user, double part) {
     loads[user] = part;
-    neededAtHeader[user] = Double.isNaN(needs[user]) || part == 0.0
-        ? 0.0
-        : known.get(user).computeIfAbsent(part, any -> headerFor(user, part));
   }
 
   boolean runs(int user) {
@@ -223,29 +214,14 @@ final class DayFlows {
     return loads[user];
   }
 
-  /** The pressure [Pa] that the header must have for a user to have its own; infinite where none does. */
-  double neededAtHeader(int user) {
-    return neededAtHeader[user];
-  }
-
-  private double headerFor(int user, double part) {
-    FlowElement drop = drops.get(user);
-    double need = needs[user];
-    if (drop == null) {
-      return need;
-    }
-    double flow = part * wanted[user];
-    double enough = need;
-    while (!(drop.outlet(flow, enough, kelvins, viscosity) >= need)) {
-      enough *= 2.0;
-      if (enough > HIGHEST) {
-        return Double.POSITIVE_INFINITY;
-      }
-    }
-    return enough == need
-        ? need
-        : RootFinder.find(
-            p -> need - drop.outlet(flow, p, kelvins, viscosity), enough, need, TIGHT * enough);
+  /**
+   * By how much more a user has than it needs [Pa], as the last evaluation found; what is less than is left open by its
+   * search counts as nothing, and so does the need of what needs none or does not run.
+   */
+  double above(int user) {
+    return Double.isNaN(needs[user]) || !runs(user)
+        ? Double.NaN
+        : atTool[user] - needs[user] * (1.0 - LEFT_OPEN);
   }
 
   /** What flows from one pressure to another through a join [kg/s]; below 0 where it flows back. */

@@ -184,7 +184,7 @@ final class DaySolver {
     }
     steps.begin(state);
     for (int i = 0; i < flows.users; i++) {
-      enough[i] = flows.header >= flows.neededAtHeader(i);
+      enough[i] = !(flows.above(i) < 0.0);
     }
     note(now, state);
     headerBefore = flows.header;
@@ -224,9 +224,8 @@ final class DaySolver {
       }
     }
     for (int i = 0; i < flows.users; i++) {
-      double needed = flows.neededAtHeader(i);
-      if (needed > 0.0 && needed < Double.POSITIVE_INFINITY) {
-        double above = flows.header - needed;
+      double above = flows.above(i);
+      if (!Double.isNaN(above)) {
         most = Math.max(most, enough[i] ? -above : above);
       }
     }

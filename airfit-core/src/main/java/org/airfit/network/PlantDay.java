@@ -37,8 +37,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <p><b>What is left out:</b> the header has one pressure, and each user hangs on it by its own drop, whose loss is that
  * of the steady flow of the moment, found by the elements of {@link org.airfit.run.Run}. What users lose together in a
- * main is not in it: solve a {@link Network} at the flows of the lowest moment. Air at the header is at the temperature
- * of the plant. Water, the heat of compression and what a dryer takes for itself are not counted; a purge is a user.
+ * main is not in it: solve a {@link Network} at the flows of the lowest moment. Air at the header is as warm
+ * as in the last receiver; the working of a lowest moment takes that of the plant. Water, the heat of compression and what
+ * a dryer takes for itself are not counted; a purge is a user.
  *
  * <p><b>Source:</b> balance of mass and energy.
  *

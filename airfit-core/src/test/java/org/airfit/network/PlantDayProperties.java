@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.airfit.air.AirState;
@@ -47,7 +48,7 @@ class PlantDayProperties {
   }
 
   /** A plant of an hour, with one to three receivers and compressors and a handful of users. */
-  static PlantDay drawn(long seed) {
+  private static PlantDay drawn(long seed) {
     Random random = new Random(seed);
     PlantDay.Builder plant = PlantDay.at(ATMOSPHERE, WARM)
         .lasting(Duration.ofHours(1))
@@ -163,6 +164,13 @@ class PlantDayProperties {
         }
       });
     }
+  }
+
+  /** Found by chance: warm air behind a regulator loses more on its way, and left a user short by 461 Pa. */
+  @Example
+  void what_warm_air_loses_more_is_missed_by_the_tool() {
+    times_add_up_and_the_lowest_lies_within_the_course(-24880274435902L);
+    assertThat(drawn(-24880274435902L).simulate().uses().get(0).isShort()).isTrue();
   }
 
   /** With steps a hundred times as exact the day is the same: within a few Pa, and as many loads. */

@@ -333,6 +333,32 @@ class PlantDayTest {
     assertThat(DayChange.regulatedHeader(change.day())).isEmpty();
   }
 
+  /** Where a user needs what it has for moments only, no setting may take these from it. */
+  @Test
+  void a_regulator_leaves_every_user_what_it_has_to_the_moment() {
+    PlantDay open = plant(3600.0)
+        .receiver(tank(1.0, 7.5))
+        .compressor(machine(
+            "c", 0.03, Optional.of(band(7.0, 8.0)), 0.0, 0.0, Optional.of(Duration.ZERO), 0.0))
+        .use(fixed("press", 0.005, Optional.of(5.5), DemandTimes.always()))
+        .use(fixed(
+            "clamp",
+            0.002,
+            Optional.of(6.9),
+            DemandTimes.repeated(seconds(600.0), seconds(20.0), seconds(1800.0), seconds(3600.0))))
+        .build();
+    assertThat(open.simulate().isShort()).isFalse();
+    DayChange.regulatedHeader(open)
+        .ifPresent(change -> assertThat(change.result().isShort()).isFalse());
+    assertThat(open.withRegulator(RegulatorElement.of(
+                FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(20.0), 0.3),
+                AbsolutePressure.ofBar(6.5)))
+            .simulate()
+            .isShort())
+        .as("20 s twice below its need")
+        .isTrue();
+  }
+
   private static PlantDay short1() {
     return plant(3600.0)
         .receiver(tank(0.3, 7.5))

@@ -226,11 +226,13 @@ class LeakLedgerTest {
     Leak tight = checked(repaired, MARCH.plusDays(7), flow(0.0, 0.0));
     Leak still = checked(repaired, MARCH, flow(0.5, 1.0));
     Leak unknown = checked(repaired, MARCH, LeakSize.notMeasured());
+    Leak perhaps = checked(repaired, MARCH, flow(0.0, 0.5));
     assertThat(open.state()).isEqualTo(LeakState.OPEN);
     assertThat(repaired.state()).isEqualTo(LeakState.TO_BE_CHECKED);
     assertThat(tight.state()).isEqualTo(LeakState.DONE);
     assertThat(still.state()).isEqualTo(LeakState.STILL_LEAKS);
     assertThat(unknown.state()).isEqualTo(LeakState.STILL_LEAKS);
+    assertThat(perhaps.state()).as("it may still leak").isEqualTo(LeakState.STILL_LEAKS);
     // repaired and not checked it loses anything up to what was found, and nothing is saved yet
     Range<MassFlow> now = repaired.flow().orElseThrow();
     assertThat(now.least().kilogramsPerSecond()).isZero();
@@ -359,6 +361,11 @@ class LeakLedgerTest {
     leaks.add(leak("E", flow(15.0, 15.0), ""));
     LeakLedger.Explained more =
         new LeakLedger(PRICE, leaks).against(between(40.0, 50.0), Optional.empty());
+    assertThat(new LeakLedger(PRICE, leaks)
+            .against(between(40.0, 54.0), Optional.empty())
+            .coverage())
+        .as("at least 53 of at most 54")
+        .isEqualTo(LeakLedger.Coverage.MAY_BE_ALL);
     assertThat(more.coverage()).isEqualTo(LeakLedger.Coverage.MORE_THAN_TEST);
     assertThat(more.inWords()).contains("which cannot be");
     LeakLedger.Explained nothing =

@@ -26,6 +26,7 @@ import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class GaugeTestTest {
 
@@ -101,6 +102,20 @@ class GaugeTestTest {
     assertThat(found.next()).isEmpty();
     assertThat(found.inWords(UnitSystem.SI).get(0))
         .contains("hose, which is narrower inside than told", "7.0 mm", "fit it");
+  }
+
+  /** One of the readings while it runs is taken wrong by more and more: then no explanation fits, and none is named. */
+  @ParameterizedTest
+  @ValueSource(ints = {-12, -8, -5, 5, 8, 12})
+  void a_culprit_that_the_readings_do_not_fit_is_not_named(int steps) {
+    List<GaugeReading> readings =
+        new ArrayList<>(readings(run(9.0, 5.0, 7.0), 0.0, "supply", "filter", "coupling", "hose"));
+    readings.replaceAll(each -> each.place().equals("filter") && each.state() == ToolState.RUNNING
+        ? read(B, "filter", ToolState.RUNNING, each.shown().bar() + 0.05 * steps)
+        : each);
+    Diagnosis found = GaugeTest.of(TOLD, GRINDER).read(readings);
+    assertThat(found.verdict()).isIn(DiagnosisVerdict.NONE_FITS, DiagnosisVerdict.CONTRADICTED);
+    assertThat(found.culprit()).isEmpty();
   }
 
   @Test
