@@ -88,7 +88,7 @@ public record LeakLedger(AirPrice price, List<Leak> leaks) {
     @Override
     public String toString() {
       return leak + "; rank " + bestRank + " to " + worstRank
-          + least.map(cost -> "; at least " + cost.money()).orElse("; cost not known")
+          + least.map(cost -> "; at least " + cost.money().format(2)).orElse("; cost not known")
           + payback.map(known -> "; paid back in " + known.inWords()).orElse("");
     }
   }
@@ -134,9 +134,9 @@ public record LeakLedger(AirPrice price, List<Leak> leaks) {
     /** {@return the total in one line} */
     @Override
     public String toString() {
-      return "at least " + least.shown() + " and " + leastMoney + " in a year"
+      return "at least " + least.shown() + " and " + leastMoney.format(2) + " in a year"
           + most.map(flow -> ", at most " + flow.shown()).orElse("")
-          + mostMoney.map(money -> " and " + money).orElse("")
+          + mostMoney.map(money -> " and " + money.format(2)).orElse("")
           + (notMeasured.isEmpty() ? "" : "; not measured: " + String.join(", ", notMeasured));
     }
   }

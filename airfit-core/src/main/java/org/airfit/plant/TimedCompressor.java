@@ -99,7 +99,7 @@ public record TimedCompressor(
     }
     if (!(ratedAt.pascals() > 0.0)) {
       throw new IllegalArgumentException("pressure at which the power of " + name
-          + " is stated must be above 0 Pa(g), was " + ratedAt.inFewestDigits());
+          + " is stated must be above 0 bar(g), was " + ratedAt.inFewestDigits());
     }
   }
 
@@ -134,7 +134,7 @@ public record TimedCompressor(
   @Override
   public String toString() {
     return name + ": " + delivery.massFlow().format(MassFlowUnit.KILOGRAM_PER_SECOND) + ", "
-        + Digits.told(loadedPower.watts()) + " W loaded, " + Digits.told(idlePower.watts())
+        + Digits.inFull(loadedPower.watts()) + " W loaded, " + Digits.inFull(idlePower.watts())
         + " W idling";
   }
 }

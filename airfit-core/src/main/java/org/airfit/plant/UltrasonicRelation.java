@@ -81,7 +81,7 @@ public record UltrasonicRelation(
   static void requireReading(double decibels) {
     if (!Double.isFinite(decibels)) {
       throw new IllegalArgumentException(
-          "reading in decibels must be finite, was " + Digits.significant(decibels, 12));
+          "reading in decibels must be finite, was " + Digits.told(decibels));
     }
   }
 

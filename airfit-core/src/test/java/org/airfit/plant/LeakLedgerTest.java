@@ -438,4 +438,126 @@ class LeakLedgerTest {
         .anyMatch(title -> title.startsWith("Wear hearing protection"));
     assertThat(cautions).doesNotHaveDuplicates();
   }
+
+  /** Those that may lose nothing stand in the order of what they may lose, and in front of those nobody measured. */
+  @Test
+  void where_the_least_is_nothing_the_most_decides() {
+    LeakLedger ledger = new LeakLedger(
+        PRICE,
+        List.of(
+            leak("A", LeakSize.notMeasured(), ""),
+            leak("B", flow(0.0, 1.0), ""),
+            leak("C", flow(0.0, 3.0), ""),
+            leak("D", LeakSize.notMeasured(), ""),
+            leak("E", flow(0.0, 2.0), ""),
+            leak("F", flow(0.5, 0.6), "")));
+    assertThat(ledger.entries())
+        .extracting(entry -> entry.leak().tag())
+        .containsExactly("F", "C", "E", "B", "A", "D");
+  }
+
+  /** Two repairs that may save nothing: both may never pay, and the one that may pay sooner comes first. */
+  @Test
+  void of_repairs_that_may_never_pay_the_one_that_may_pay_sooner_comes_first() {
+    LeakLedger ledger = new LeakLedger(
+        PRICE,
+        List.of(
+            leak("slow", flow(0.0, 4.0), "400 USD"),
+            leak("sooner", flow(0.0, 1.0), "20 USD"),
+            leak("soon", flow(0.0, 2.0), "100 USD")));
+    assertThat(ledger.round().inOrder())
+        .extracting(entry -> entry.leak().tag())
+        .containsExactly("sooner", "soon", "slow");
+  }
+
+  @Test
+  void ten_thousand_leaks_are_a_ledger_and_a_repair_may_be_free() {
+    List<Leak> many = new ArrayList<>();
+    for (int i = 0; i < 10_000; i++) {
+      many.add(leak("T" + i, flow(1.0, 1.0), i == 0 ? "0 USD" : ""));
+    }
+    LeakLedger ledger = new LeakLedger(PRICE, many);
+    assertThat(ledger.leaks()).hasSize(10_000);
+    assertThat(ledger.round().together().orElseThrow().inWords()).isEqualTo("at once");
+  }
+
+  /** What was found and what is left count together: either alone could be told in money, both cannot. */
+  @Test
+  void more_than_money_tells_is_refused() {
+    AirPrice dear = new AirPrice(
+        kilowatts(20.0),
+        Range.exactly(kilowatts(5.0)),
+        scfm(100.0),
+        Duration.ofHours(5000),
+        Money.parse("1000000000000000000 USD")); // 10^21 USD for a scfm in a year
+    Leak found = leak("A", flow(6.0e8, 6.0e8), "");
+    assertThat(new LeakLedger(dear, List.of(found)).lost().leastMoney().amount()).isPositive();
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new LeakLedger(dear, List.of(found, leak("B", flow(6.0e8, 6.0e8), ""))));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new LeakLedger(
+            dear, List.of(checked(repaired(found, MARCH), MARCH, flow(5.0e8, 6.0e8)))));
+  }
+
+  /** At exactly the least, or the most, of the test the measured leaks may be all of it. */
+  @Test
+  void at_its_bounds_the_test_may_be_explained() {
+    LeakTest test = between(40.0, 40.0);
+    Range<MassFlow> leak = test.leak();
+    LeakSize same = LeakSize.ofFlow(Range.exactly(
+        FreeAirFlow.from(leak.least(), org.airfit.quantity.ReferenceState.SCFM_60F)));
+    LeakLedger.Explained all =
+        new LeakLedger(PRICE, List.of(leak("A", same, ""))).against(test, Optional.empty());
+    assertThat(all.measured()).as("nothing is rounded on the way").isEqualTo(leak);
+    assertThat(all.coverage()).isEqualTo(LeakLedger.Coverage.MAY_BE_ALL);
+    assertThat(all.inWords())
+        .isEqualTo("The measured leaks explain 100 % of what the test shows: within the errors"
+            + " they may be all.");
+    assertThat(all).hasToString(all.inWords());
+    LeakLedger.Explained nothing = new LeakLedger(PRICE, List.of(leak("A", flow(1.0, 1.0), "")))
+        .against(between(0.0, 0.0), Optional.empty());
+    assertThat(nothing.leastShare()).as("of nothing").isZero();
+  }
+
+  @Test
+  void leaks_totals_and_rounds_are_told_in_one_line() {
+    Leak open = leak("101", flow(1.0, 2.0), "25 USD");
+    Leak exact = leak("102", flow(1.0, 1.0), "");
+    assertThat(open.toString())
+        .startsWith("leak 101, hall, hose clamp: ")
+        .contains(" to ")
+        .endsWith("; open");
+    assertThat(exact.toString()).doesNotContain(" to ");
+    Leak still = checked(repaired(open, MARCH), MARCH, flow(0.5, 1.0));
+    assertThat(still.toString()).contains("; still leaks, left ");
+    LeakLedger ledger = new LeakLedger(
+        PRICE, List.of(open, exact, leak("103", LeakSize.notMeasured(), "")));
+    assertThat(ledger.entries().toString())
+        .contains("; rank 1 to ", "; at least 100.00 USD; paid back in ", "; cost not known");
+    assertThat(ledger.entries().get(0).least().orElseThrow().working(UnitSystem.US).toText())
+        .contains("leak 10");
+    assertThat(ledger.lost().toString())
+        .startsWith("at least ")
+        .contains(" and 200.00 USD in a year")
+        .endsWith("; not measured: 103");
+    assertThat(new LeakLedger(PRICE, List.of(open)).lost().toString())
+        .contains(" and 100.00 USD in a year, at most ")
+        .endsWith(" and 200.00 USD");
+    assertThat(ledger.round().toString())
+        .startsWith("repairs: 1, paid back in ")
+        .endsWith("; left out: 102, 103");
+    assertThat(new LeakLedger(PRICE, List.of()).round()).hasToString("repairs: 0");
+  }
+
+  @Test
+  void idling_may_take_as_much_as_loaded() {
+    AirPrice price = new AirPrice(
+        kilowatts(20.0),
+        Range.exactly(kilowatts(20.0)),
+        scfm(100.0),
+        Duration.ofHours(5000),
+        Money.parse("0.10 USD"));
+    // a compressor that idles at full power saves nothing for sure
+    assertThat(dollars(price.leastSaved("leak", scfm(1.0).massFlow()).money())).isZero();
+  }
 }

@@ -322,4 +322,51 @@ class LeakSizeTest {
         .isNotEqualTo(LeakSize.ofFlow(Range.exactly(there)));
     assertThat(LeakSize.notMeasured().toString()).startsWith("not measured: nobody measured it");
   }
+
+  @Test
+  void a_size_is_told_in_one_line() {
+    assertThat(LeakSize.ofFlow(Range.exactly(FreeAirFlow.ofScfm60F(10.0))).toString())
+        .doesNotContain(" to ")
+        .endsWith("kg/s");
+    assertThat(LeakSize.ofFlow(
+                new Range<>(FreeAirFlow.ofScfm60F(10.0), FreeAirFlow.ofScfm60F(20.0)))
+            .toString())
+        .contains(" to ");
+  }
+
+  @Test
+  void a_reading_that_no_instrument_shows_is_refused() {
+    for (double none : new double[] {Double.NaN, Double.NEGATIVE_INFINITY}) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> OWN.flow(none))
+          .withMessageStartingWith("reading in decibels must be finite, was ");
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> point(none, 0.1, 0.2))
+          .withMessageStartingWith("reading in decibels must be finite, was ");
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> LeakSize.ofUltrasonic(none, AT_7, Optional.empty()))
+          .withMessageStartingWith("reading in decibels must be finite, was ");
+    }
+  }
+
+  /** A table may stay level: two readings for one flow. */
+  @Test
+  void a_table_may_stay_level_and_its_points_answer_for_themselves() {
+    UltrasonicRelation level = new UltrasonicRelation(
+        "it", OWN.pressure(), List.of(point(30.0, 0.1, 0.4), point(40.0, 0.1, 0.4), point(50.0, 0.2, 0.8)));
+    assertThat(level.flow(40.0)).contains(level.points().get(1).flow());
+    assertThat(level.flow(30.0)).contains(level.points().get(0).flow());
+    assertThat(level.flow(50.0)).contains(level.points().get(2).flow());
+    assertThat(level.flow(29.9)).isEmpty();
+    assertThat(level.flow(50.1)).isEmpty();
+  }
+
+  @Test
+  void the_largest_leak_is_taken() {
+    assertThat(flow(LeakSize.ofFlow(Range.exactly(
+                FreeAirFlow.from(MassFlow.ofKilogramsPerSecond(1.0e6), ReferenceState.ANR))))
+            .most()
+            .kilogramsPerSecond())
+        .isEqualTo(1.0e6);
+  }
 }

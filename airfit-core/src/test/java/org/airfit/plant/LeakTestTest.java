@@ -451,4 +451,82 @@ class LeakTestTest {
         .isThrownBy(() -> LeakSize.ofBag(null, seconds(9.0), Duration.ZERO, outside))
         .withMessage("bag");
   }
+
+  private static LeakTest.Falling falling(
+      Range<GaugePressure> start, Range<GaugePressure> end, Duration time, Duration error) {
+    return new LeakTest.Falling(
+        Range.exactly(Volume.ofCubicFeet(1.0)), start, end, time, error, SHOP, Optional.empty());
+  }
+
+  @Test
+  void an_error_below_nothing_is_refused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> falling(psig(100.0), psig(90.0), seconds(60.0), Duration.ofSeconds(-1)))
+        .withMessage("error of a time must be at least 0 s, was -1 s");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> cycling(50.0, 150.0, 5, -1.0, 100.0))
+        .withMessage("error of a time must be at least 0 s, was -1 s");
+  }
+
+  @Test
+  void bounds_are_taken() {
+    // a gauge that may show the same twice, the longest time, and the pressure at which leaks just choke
+    assertThat(falling(psig(100.0), psig(100.0), seconds(60.0), Duration.ZERO)).isNotNull();
+    assertThat(at100(cycling(1.0e9, 1.0, 1, 0.0, 1.0)).leak().most().kilogramsPerSecond())
+        .isPositive();
+    AbsolutePressure around = AbsolutePressure.ofPascals(100_000.0);
+    double choked = Math.pow(1.2, 3.5) * 100_000.0;
+    Range<GaugePressure> start = Range.exactly(GaugePressure.ofPascals(choked));
+    GaugePressure just = GaugePressure.of(AbsolutePressure.ofPascals(choked), around);
+    assertThat(just.absolute(around).pascals()).as("no rounding on the way").isEqualTo(choked);
+    assertThat(LeakTest.of(
+                falling(start, Range.exactly(just), seconds(60.0), Duration.ZERO), around, just)
+            .at())
+        .isEqualTo(just);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> LeakTest.of(
+            falling(start, Range.exactly(just), seconds(60.0), Duration.ZERO),
+            AbsolutePressure.ofPascals(0.0),
+            just))
+        .withMessageContaining("where leaks choke");
+  }
+
+  @Test
+  void walls_have_a_temperature() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new LeakTest.Falling(
+            Range.exactly(Volume.ofCubicFeet(1.0)),
+            psig(100.0),
+            psig(90.0),
+            seconds(60.0),
+            Duration.ZERO,
+            Temperature.ofKelvins(0.0),
+            Optional.empty()))
+        .withMessageStartingWith("temperature of the walls must be above 0 K, was ");
+  }
+
+  @Test
+  void a_test_says_how_it_was_made_and_what_was_read() {
+    assertThat(at100(cycling(50.0, 150.0, 5, 1.0, 100.0)).method()).isEqualTo("load timing");
+    LeakTest.Falling read = falling(psig(100.0), psig(90.0), seconds(60.0), seconds(2.0));
+    assertThat(read.toString())
+        .startsWith(read.volume() + " from ")
+        .contains(" in 60 s ± 2 s, walls at ")
+        .doesNotContain("at least");
+    assertThat(new LeakTest.Falling(
+                read.volume(),
+                read.start(),
+                read.end(),
+                read.time(),
+                read.error(),
+                SHOP,
+                Optional.of(SHOP))
+            .toString())
+        .endsWith(", air at least at " + SHOP);
+    LeakTest test = LeakTest.of(read, AROUND, GaugePressure.ofPsi(100.0));
+    assertThat(test.method()).isEqualTo("fall of pressure");
+    assertThat(test.working(org.airfit.working.UnitSystem.US).toText())
+        .contains("Leak by a fall of pressure, least", "Leak by a fall of pressure, most")
+        .doesNotContain("need not have fallen");
+  }
 }
