@@ -23,6 +23,8 @@ import org.airfit.source.Source;
 import org.airfit.working.Completeness;
 import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ReceiverUseTest {
 
@@ -409,5 +411,93 @@ class ReceiverUseTest {
             Duration.ofHours(1)))
         .withMessageStartingWith("draw must be one that a receiver of 1e9 m³ carries, was 60 s of ")
         .withMessageEndingWith("check the units of the flow and of the two pressures");
+  }
+
+  /** From draw to draw there are as many seconds as told, after a draw of 10 s. */
+  @ParameterizedTest
+  @CsvSource({
+    "119, 119 s",
+    "120, 2 min",
+    "570, 9 min 30 s",
+    "7199, 119 min 59 s",
+    "7200, 2 h",
+    "9000, 2 h 30 min"
+  })
+  void a_time_is_told_as_people_say_it(long rest, String words) {
+    ReceiverUse use = of(litres(40.0), Optional.of(litres(10.0)), 10, 10 + rest);
+    assertThat(use.inWords(UnitSystem.SI).get(1))
+        .endsWith(" from draw to draw there are " + words + ".");
+  }
+
+  /** By hand: 40 L/s for 10 s of 50 s are 8 L/s on the average, more than 5 to 6 L/s. */
+  @Test
+  void what_the_draws_take_on_the_average_is_told_where_it_is_not_delivered() {
+    ReceiverUse use = of(litres(40.0), Optional.of(litres(5.0, 6.0)), 10, 50);
+    assertThat(use.verdict()).isEqualTo(ReceiverVerdict.NOT_FILLED);
+    assertThat(use.inWords(UnitSystem.SI).get(2))
+        .contains(" On the average the draws take 8 L/s ISO 1217, which the compressor must deliver");
+    assertThat(use.inWords(UnitSystem.SI).get(1))
+        .startsWith("The compressor delivers 5 L/s ISO 1217 to 6 L/s ISO 1217 and fills it from ");
+    assertThat(use.inWords(UnitSystem.SI).get(0)).contains(", each with what the flows may be.");
+    // 8 L/s are just delivered
+    assertThat(of(litres(40.0), Optional.of(litres(8.0)), 10, 50).inWords(UnitSystem.SI).get(2))
+        .doesNotContain("On the average");
+    assertThat(of(litres(40.0), Optional.of(litres(0.0)), 10, 50).inWords(UnitSystem.SI).get(1))
+        .isEqualTo("The compressor delivers nothing for it, and nothing fills it again.");
+  }
+
+  /** The least and the most of one cubic metre and of the temperature and pressure that air can have. */
+  @Test
+  void a_receiver_at_its_bounds_is_judged() {
+    for (double volume : new double[] {1.0e-6, 1.0e9}) {
+      assertThat(new ReceiverUse(
+                  Volume.ofCubicMetres(volume),
+                  GaugePressure.ofBar(7.0),
+                  GaugePressure.ofBar(-1.0),
+                  AbsolutePressure.ofBar(1.0),
+                  Temperature.ofCelsius(20.0),
+                  litres(40.0),
+                  Optional.empty(),
+                  Duration.ofSeconds(10),
+                  Duration.ofSeconds(60))
+              .receiver()
+              .cubicMetres())
+          .isEqualTo(volume);
+    }
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new ReceiverUse(
+            Volume.ofCubicMetres(1.0),
+            GaugePressure.ofBar(7.0),
+            GaugePressure.ofBar(6.0),
+            AbsolutePressure.ofBar(1.0),
+            Temperature.ofKelvins(0.0),
+            litres(40.0),
+            Optional.empty(),
+            Duration.ofSeconds(10),
+            Duration.ofSeconds(60)))
+        .withMessage("temperature must be above 0 K, was 0 K");
+  }
+
+  /** Each answer stands in the working for which there is one, and no other. */
+  @Test
+  void the_working_has_the_steps_of_what_is_asked() {
+    String keepsUp =
+        of(litres(10.0), Optional.of(litres(12.0)), 20, 600).working(UnitSystem.SI).toText();
+    assertThat(keepsUp).contains("The compressor keeps up with the draw.");
+    String lacks =
+        of(litres(40.0), Optional.of(litres(10.0)), 20, 600).working(UnitSystem.SI).toText();
+    assertThat(lacks).doesNotContain("keeps up");
+    ReceiverUse brought = of(litres(40.0), Optional.of(litres(10.0)), 20, 600);
+    // exact flows need one step for the longest time, ranges another with both flows at their other ends
+    ReceiverUse range = of(litres(30.0, 40.0), Optional.of(litres(5.0, 10.0)), 20, 600);
+    assertThat(range.working(UnitSystem.SI).steps().size())
+        .isEqualTo(brought.working(UnitSystem.SI).steps().size());
+    ReceiverUse perhaps = of(litres(10.0, 40.0), Optional.of(litres(5.0, 10.0)), 20, 600);
+    assertThat(perhaps.carriesAtMost()).isEmpty();
+    assertThat(perhaps.working(UnitSystem.SI).steps().size())
+        .as("no longest time")
+        .isEqualTo(range.working(UnitSystem.SI).steps().size() - 1);
+    assertThat(of(litres(0.0), Optional.empty(), 20, 600).working(UnitSystem.SI).toText())
+        .contains("Nothing is drawn.");
   }
 }
