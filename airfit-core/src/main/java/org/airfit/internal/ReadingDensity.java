@@ -182,6 +182,24 @@ public abstract class ReadingDensity {
     return 0.0;
   }
 
+  /**
+   * The power p of a density that is a peak times a base to the power of −p, so that the bases of several may be multiplied
+   * before the power is taken; 0 of any other.
+   */
+  double power() {
+    return 0.0;
+  }
+
+  /** The base of such a density, 1 at its peak. */
+  double base(double y) {
+    throw new UnsupportedOperationException("a density without a power has no base");
+  }
+
+  /** The peak of such a density. */
+  double peak() {
+    throw new UnsupportedOperationException("a density without a power has no such peak");
+  }
+
   /** How strongly a reading at a distance from what is allowed is drawn to it: minus the slope of ln f over the distance. */
   double stiffness(double distance) {
     return 1.0 / (sigma * sigma);
@@ -309,18 +327,36 @@ public abstract class ReadingDensity {
       private final double degreesOfFreedom;
       private final double logPeak;
       private final double peak;
+      private final double steepest;
 
       Student(double nominal, double sigma, double degreesOfFreedom, double wear, int sign) {
         super(nominal, sigma, wear, sign);
         this.degreesOfFreedom = degreesOfFreedom;
         this.logPeak = Statistics.logStudentDensity(0.0, degreesOfFreedom) - Math.log(sigma);
         this.peak = Math.exp(logPeak);
+        this.steepest = 0.5 * (degreesOfFreedom + 1.0) / (Math.sqrt(degreesOfFreedom) * sigma);
       }
 
       /** Where t² = ν. */
       @Override
       double steepest() {
-        return 0.5 * (degreesOfFreedom + 1.0) / (Math.sqrt(degreesOfFreedom) * sigma);
+        return steepest;
+      }
+
+      @Override
+      double power() {
+        return wear == 0.0 && degreesOfFreedom < MANY ? 0.5 * (degreesOfFreedom + 1.0) : 0.0;
+      }
+
+      @Override
+      double base(double y) {
+        double t = (y - nominal) / sigma;
+        return 1.0 + t * t / degreesOfFreedom;
+      }
+
+      @Override
+      double peak() {
+        return peak;
       }
 
       @Override

@@ -69,6 +69,30 @@ public final class RootFinder {
       double beyond,
       double atBeyond,
       double tolerance) {
+    return find(function, within, atWithin, beyond, atBeyond, 0.5 * (within + beyond), tolerance);
+  }
+
+  /**
+   * Finds the same, and looks at a guess first: a good one saves a look or two, a bad one costs no more than halving does.
+   *
+   * @param function the function
+   * @param within a point where the function is at most 0
+   * @param atWithin the value there
+   * @param beyond a point where the function is above 0 or NaN
+   * @param atBeyond the value there
+   * @param guess where to look first; in the middle where it does not lie between the points
+   * @param tolerance half of the largest distance between the answer and the nearest point beyond, above 0
+   * @return the place
+   * @throws IllegalArgumentException if an argument breaks what is said above
+   */
+  public static double find(
+      DoubleUnaryOperator function,
+      double within,
+      double atWithin,
+      double beyond,
+      double atBeyond,
+      double guess,
+      double tolerance) {
     if (!(atWithin <= 0.0)) {
       throw new IllegalArgumentException(
           "value within must be at most 0, was " + atWithin + " at " + within);
@@ -94,7 +118,8 @@ public final class RootFinder {
     double f1 = finiteOrAbove(atBeyond);
     double x2 = within;
     double f2 = atWithin;
-    double share = 0.5; // of the way from x1 to x2
+    double share = (guess - x1) / (x2 - x1); // of the way from x1 to x2
+    share = share > 0.0 && share < 1.0 ? share : 0.5;
     while (width > 2.0 * eps) {
       double slack = Math.max(0.0, allowed / width - 0.5);
       share = Math.min(Math.max(share, eps / width), 1.0 - eps / width);

@@ -425,21 +425,41 @@ public final class SharedError {
   }
 
   private double bells(double e) {
-    return product(Math.exp(-0.5 * (e / c) * (e / c)), false, e);
-  }
-
-  private double pieces(double e) {
-    return product(1.0, true, e);
-  }
-
-  private double product(double start, boolean ofPieces, double e) {
-    double product = start;
+    double product = Math.exp(-0.5 * (e / c) * (e / c));
     for (int j = 0; j < y.length; j++) {
-      if (own[j].steepest() > 0.0 == ofPieces) {
+      if (own[j].steepest() == 0.0) {
         product *= own[j].density(y[j] - e);
       }
     }
     return product;
+  }
+
+  /** Of densities of one power the bases are multiplied first: one logarithm for them, and one exponential for all. */
+  private double pieces(double e) {
+    double product = 1.0;
+    double base = 1.0;
+    double power = 0.0;
+    double log = 0.0;
+    for (int j = 0; j < y.length; j++) {
+      ReadingDensity density = own[j];
+      if (density.steepest() == 0.0) {
+        continue;
+      }
+      double its = density.power();
+      if (its == 0.0) {
+        product *= density.density(y[j] - e);
+        continue;
+      }
+      if (its != power) {
+        log += power * Math.log(base);
+        base = 1.0;
+        power = its;
+      }
+      base *= density.base(y[j] - e);
+      product *= density.peak();
+    }
+    log += power * Math.log(base);
+    return log == 0.0 ? product : product * Math.exp(-log);
   }
 
   private double logBells(double e) {

@@ -16,20 +16,9 @@ import java.util.Objects;
  * ulp of the value in the SI unit, as long as neither overflows nor falls below the normal range of a double; for the
  * temperatures with an offset, from 170 K up.
  *
- * @param symbol how the unit is printed
- * @param multiplier the top of the factor to the SI unit
- * @param divisor the bottom of that factor
- * @param offset added before scaling, of two decimals at most: 273.15 for °C, 459.67 for °F, otherwise 0 [unit]
- * @param definition the definition of the unit in words
- * @param spellings other ways in which people write the unit
+ * <p>This class is immutable, thread-safe and value-based.
  */
-public record UnitScale(
-    String symbol,
-    double multiplier,
-    double divisor,
-    double offset,
-    String definition,
-    List<String> spellings) {
+public final class UnitScale {
 
   /** Veltkamp's, for a significand of 53 bits. */
   private static final double SPLIT = 0x1p27 + 1.0;
@@ -37,8 +26,17 @@ public record UnitScale(
   private static final double LARGE = 0x1p990;
   private static final double SHRINK = 0x1p100;
 
+  private final String symbol;
+  private final double multiplier;
+  private final double divisor;
+  private final double offset;
+  private final String definition;
+  private final List<String> spellings;
+  private final Factor up;
+  private final Factor down;
+
   /**
-   * Checks the components.
+   * Obtains a scale.
    *
    * @param symbol how the unit is printed
    * @param multiplier the top of the factor to the SI unit
@@ -48,10 +46,16 @@ public record UnitScale(
    * @param spellings other ways in which people write the unit
    * @throws IllegalArgumentException if the factor is not positive and finite, or the offset not finite
    */
-  public UnitScale {
-    Objects.requireNonNull(symbol, "symbol");
-    Objects.requireNonNull(definition, "definition");
-    Objects.requireNonNull(spellings, "spellings");
+  public UnitScale(
+      String symbol,
+      double multiplier,
+      double divisor,
+      double offset,
+      String definition,
+      List<String> spellings) {
+    this.symbol = Objects.requireNonNull(symbol, "symbol");
+    this.definition = Objects.requireNonNull(definition, "definition");
+    this.spellings = List.copyOf(Objects.requireNonNull(spellings, "spellings"));
     if (!(multiplier > 0.0
         && multiplier <= Double.MAX_VALUE
         && divisor > 0.0
@@ -63,7 +67,11 @@ public record UnitScale(
       throw new IllegalArgumentException(
           "offset must be finite, of two decimals at most, was " + offset + " " + symbol);
     }
-    spellings = List.copyOf(spellings);
+    this.multiplier = multiplier;
+    this.divisor = divisor;
+    this.offset = offset;
+    this.up = new Factor(multiplier, divisor);
+    this.down = new Factor(divisor, multiplier);
   }
 
   static UnitScale of(
@@ -76,18 +84,48 @@ public record UnitScale(
     return new UnitScale(symbol, multiplier, divisor, offset, definition, List.of(spellings));
   }
 
+  /** {@return how the unit is printed} */
+  public String symbol() {
+    return symbol;
+  }
+
+  /** {@return the top of the factor to the SI unit} */
+  public double multiplier() {
+    return multiplier;
+  }
+
+  /** {@return the bottom of that factor} */
+  public double divisor() {
+    return divisor;
+  }
+
+  /** {@return what is added before scaling [unit]} */
+  public double offset() {
+    return offset;
+  }
+
+  /** {@return the definition of the unit in words} */
+  public String definition() {
+    return definition;
+  }
+
+  /** {@return other ways in which people write the unit} */
+  public List<String> spellings() {
+    return spellings;
+  }
+
   double toSi(double value) {
     double sum = value + offset;
     if (offset == 0.0 || sum == 0.0 || !Double.isFinite(sum)) {
       // at a sum of 0, who typed -273.15 °C meant absolute zero, not the hair beside it that a
       // double holds
-      return scaled(sum, 0.0, multiplier, divisor);
+      return up.times(sum);
     }
     return scaled(sum, lostBySum(value, offset, sum) + lostByOffset(), multiplier, divisor);
   }
 
   double fromSi(double si) {
-    double scaled = scaled(si, 0.0, divisor, multiplier);
+    double scaled = down.times(si);
     if (offset == 0.0) {
       return scaled;
     }
@@ -96,6 +134,75 @@ public record UnitScale(
     // several values stand for one SI value, as the offset took their last digits: the roundest is
     // what was typed
     return toSi(round) == si ? round : value;
+  }
+
+  /**
+   * A factor top / bottom, as the sum of two doubles: with the second it is known to 106 bits.
+   *
+   * <pre>
+   *   v F = p + t,   p = fl(v F₁),   t = fl((v F₁ − p) + fl(v F₂)),   |error of p + t| ≤ 2⁻¹⁰⁴ |p|
+   * </pre>
+   *
+   * <p>F₁ is within 2⁻⁵³ of F, F₂ within 2⁻⁵³ of what that lacks; v F₁ − p is exact; the product with F₂, the sum t, and
+   * what F₁ + F₂ lacks are out by 2⁻¹⁰⁶ + 2⁻¹⁰⁵ + 2⁻¹⁰⁶ of p. Where p + t rounds to one double from a little below and
+   * from a little above, this double is nearest to the true value, which lies between (the rounding test of A. Ziv, ACM
+   * Trans. Math. Softw. 17, 1991, 410-423). Elsewhere, which is next to the middle between two doubles only, and for
+   * values so large or small that their halves might not be doubles, the long way decides.
+   */
+  private static final class Factor {
+
+    /** More than t is out by, and than is rounded off when it is added to t [-]. */
+    private static final double DOUBT = 0x1p-102;
+
+    private static final double SMALLEST = 0x1p-400;
+    private static final double LARGEST = 0x1p400;
+
+    private final double top;
+    private final double bottom;
+
+    /** Whether one multiplication or division is all, which rounds once by itself. */
+    private final boolean isSimple;
+
+    /** F₁, of which the halves have 26 bits each; NaN where the long way is the only one. */
+    private final double first;
+
+    private final double firstHigh;
+    private final double firstLow;
+    private final double second;
+
+    Factor(double top, double bottom) {
+      this.top = top;
+      this.bottom = bottom;
+      this.isSimple = top == 1.0 || bottom == 1.0;
+      double factor = top / bottom;
+      boolean isMiddling = isMiddling(top) && isMiddling(bottom) && isMiddling(factor);
+      this.first = isMiddling ? factor : Double.NaN;
+      this.firstHigh = highHalf(first);
+      this.firstLow = first - firstHigh;
+      double back = first * bottom;
+      this.second = ((top - back) - lostByProduct(first, bottom, back)) / bottom;
+    }
+
+    private static boolean isMiddling(double value) {
+      double size = Math.abs(value);
+      return size >= SMALLEST && size <= LARGEST;
+    }
+
+    /** The double nearest to value × top / bottom. */
+    double times(double value) {
+      if (isSimple || !isMiddling(value)) {
+        return scaled(value, 0.0, top, bottom);
+      }
+      double product = value * first;
+      double high = highHalf(value);
+      double low = value - high;
+      double lost =
+          ((high * firstHigh - product) + high * firstLow + low * firstHigh) + low * firstLow;
+      double rest = lost + value * second;
+      double doubt = product * DOUBT;
+      double one = product + (rest - doubt);
+      return one == product + (rest + doubt) ? one : scaled(value, 0.0, top, bottom);
+    }
   }
 
   /**
@@ -160,5 +267,27 @@ public record UnitScale(
     double hundredths = 100.0 * offset;
     double above = hundredths - Math.rint(hundredths) + lostByProduct(offset, 100.0, hundredths);
     return -above / 100.0;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof UnitScale that
+        && symbol.equals(that.symbol)
+        && multiplier == that.multiplier
+        && divisor == that.divisor
+        && offset == that.offset
+        && definition.equals(that.definition)
+        && spellings.equals(that.spellings);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(symbol, multiplier, divisor, offset, definition, spellings);
+  }
+
+  /** {@return the symbol and the definition, such as "bar: 100 000 Pa exactly"} */
+  @Override
+  public String toString() {
+    return symbol + ": " + definition;
   }
 }

@@ -30,7 +30,9 @@ public final class LargestFlow implements Worked {
     double wanted = atTool.absolute(path.atmosphere()).pascals();
     return path.largest(wanted)
         .map(last -> new LargestFlow(new Values(
-            atTool, RunAnswers.atLargest(path, last), RunAnswers.stopping(path, last.more()))));
+            atTool,
+            RunAnswers.atLargest(path, last),
+            last.isPassedByMore() ? Optional.empty() : RunAnswers.stopping(path, last.more()))));
   }
 
   /** {@return the flow} */

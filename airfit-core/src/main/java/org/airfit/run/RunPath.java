@@ -326,8 +326,7 @@ final class RunPath {
 
   /** Whether friction in a line, or the pressure of the supply, jumps between two flows [kg/s] next to each other. */
   boolean jumps(double flow, double more) {
-    return given(more) < given(flow) * (1.0 - JUMP)
-        || elements.stream().anyMatch(element -> element.flow().nextJump(flow, viscosity) <= more);
+    return given(more) < given(flow) * (1.0 - JUMP) || element().nextJump(flow, viscosity) <= more;
   }
 
   /** The first element that passes no more of a flow [kg/s] with a little less pressure in front; or their number. */
@@ -426,14 +425,15 @@ final class RunPath {
    *
    * @param flow the last of them [kg/s]
    * @param more so little above it that only a jump or an end lies between them [kg/s]; none above none
+   * @param isPassedByMore whether it is known that more gets there as well, with less left
    */
-  record Last(double flow, double more) {}
+  record Last(double flow, double more, boolean isPassedByMore) {}
 
   /** The largest flow that gets to the tool with at least a pressure [Pa] left there; none where no air stands there. */
   Optional<Last> largest(double least) {
     double found = largestByPowers(least);
     if (found > 0.0 && !isNextToChoking(found)) {
-      return Optional.of(new Last(found, found * (1.0 + SLIGHTLY)));
+      return Optional.of(new Last(found, found * (1.0 + SLIGHTLY), true));
     }
     double atRest = pascalsAtTool(0.0);
     if (!(atRest >= least)) {
@@ -444,7 +444,7 @@ final class RunPath {
     // rounding hides the loss
     boolean isForNone = atRest == least && !(pascalsAtTool(PART * bound) >= least);
     double flow = isForNone ? 0.0 : largest(this::pascalsAtTool, least, bound);
-    return Optional.of(new Last(flow, justAbove(flow)));
+    return Optional.of(new Last(flow, justAbove(flow), false));
   }
 
   /**
@@ -480,6 +480,7 @@ final class RunPath {
             least - Math.max(left, then),
             isNextWithin ? flow : next,
             least - Math.min(left, then),
+            flow + (next - flow) * (left - least) / (left - then),
             TOLERANCE * next);
       }
       power = logOfLost(atRest, then, left) / Math.log(next / flow);
@@ -508,7 +509,7 @@ final class RunPath {
   double lastArriving(DoubleUnaryOperator function, double most) {
     double atMost = function.applyAsDouble(most);
     if (!Double.isNaN(atMost)) {
-      return last(function, most);
+      return last(function, most, atMost);
     }
     double within = 0.0;
     double atWithin = Double.NaN;
@@ -550,13 +551,27 @@ final class RunPath {
    * no flow.
    */
   static double last(DoubleUnaryOperator function, double bound) {
+    return last(function, bound, function.applyAsDouble(bound));
+  }
+
+  /** The same from the value known at the bound. */
+  private static double last(DoubleUnaryOperator function, double bound, double atBound) {
     double atNone = function.applyAsDouble(0.0);
     if (!(atNone <= 0.0)) {
       return 0.0;
     }
-    double atBound = function.applyAsDouble(bound);
     if (atBound <= 0.0) {
       return bound;
+    }
+    if (atBound > 0.0) {
+      return RootFinder.find(
+          function,
+          0.0,
+          atNone,
+          bound,
+          atBound,
+          bound * atNone / (atNone - atBound),
+          Math.max(TOLERANCE * bound, Double.MIN_VALUE));
     }
     double just = bound * (1.0 - JUST_BELOW);
     double atJust = function.applyAsDouble(just);

@@ -49,6 +49,37 @@ class RootFinderTest {
     assertRoot(Math::sin, -1.0, 2.0, 0.0, 12);
   }
 
+  /** A guess is looked at first: a good one leaves two looks, any other changes neither the root nor the bound. */
+  @Test
+  void a_guess_is_where_the_search_begins() {
+    double root = Math.sqrt(2.0);
+    for (double guess : new double[] {
+      root,
+      root + 1.0e-9,
+      0.0,
+      1.0e-300,
+      2.9999,
+      3.0,
+      -7.0,
+      70.0,
+      Double.NaN,
+      Double.POSITIVE_INFINITY
+    }) {
+      Counted counted = new Counted(x -> x * x - 2.0);
+      double found = RootFinder.find(counted, 0.0, -2.0, 3.0, 7.0, guess, TOLERANCE);
+      assertThat(found).as("from %s", guess).isCloseTo(root, within(2.0 * TOLERANCE));
+      assertThat(found * found - 2.0).as("from %s", guess).isLessThanOrEqualTo(0.0);
+      assertThat(counted.count)
+          .as("from %s", guess)
+          .isLessThanOrEqualTo(RootFinder.most(3.0, TOLERANCE));
+    }
+    Counted narrow = new Counted(x -> x * x - 2.0);
+    assertThat(RootFinder.find(
+            narrow, 1.41, 1.41 * 1.41 - 2.0, 1.42, 1.42 * 1.42 - 2.0, root, TOLERANCE))
+        .isCloseTo(root, within(2.0 * TOLERANCE));
+    assertThat(narrow.count).as("looks from the root itself").isEqualTo(2);
+  }
+
   @Test
   void the_point_beyond_may_lie_on_the_left() {
     assertRoot(x -> 2.0 - x * x, 3.0, 0.0, Math.sqrt(2.0), 12);

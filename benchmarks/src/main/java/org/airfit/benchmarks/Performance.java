@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
 import org.airfit.lesson.Plot;
 import org.openjdk.jmh.profile.GCProfiler;
 import org.openjdk.jmh.results.Result;
@@ -49,7 +50,17 @@ public final class Performance {
           "[.]SelectionBenchmark",
           Map.of("job", List.of("MANY_FIT"), "ranking", List.of("FEWEST_PIECES"))),
       new Group("FirstSelectionBenchmark", Map.of()),
-      new Group("QuantityBenchmark", Map.of()));
+      new Group("QuantityBenchmark", Map.of()),
+      new Group("FloorBenchmark", Map.of()));
+
+  /** The longest line below the table. */
+  private static final int WIDEST = 118;
+
+  /** How often each program is started. */
+  private static final int TURNS = 21;
+
+  /** Of a row whose floor is not counted. */
+  private static final Floor NOT_COUNTED = Floor.none();
 
   private record Group(String include, Map<String, List<String>> params) {}
 
@@ -134,7 +145,8 @@ public final class Performance {
         "profiles",
         "PlugBenchmark.verdictAndChance profileCount",
         "kind=DEVIATION wearMm=0.0");
-    Files.writeString(folder.resolve("performance.md"), document(ProgramStart.measure()));
+    Files.writeString(
+        folder.resolve("performance.md"), document(ProgramStart.measure(rehearses ? 1 : TURNS)));
   }
 
   private void keep(RunResult run) {
@@ -230,32 +242,37 @@ public final class Performance {
     Figure at = figure("RunBenchmark.at", ISOTHERMAL);
     Figure one = figure("BatchBenchmark.oneCore");
     Figure multiply = figure("QuantityBenchmark.multiply");
-    Table table = new Table();
-    table.ratio("Colebrook over Haaland", colebrook, haaland, 1.0);
+    Table table = new Table(operation -> figure(operation.benchmark()).nanoseconds);
+    table.ratio("Colebrook over Haaland", colebrook, haaland, 1.0, Floor.COLEBROOK);
     table.atLeast(
         "Brent's method over Colebrook",
-        figure("FrictionBenchmark.colebrookByBrent").over(colebrook),
-        6.0);
+        figure("FrictionBenchmark.colebrookByBrent"),
+        colebrook,
+        6.0,
+        Floor.COLEBROOK);
     table.ratio(
         "outlet of a hose, viscosity of its air included, over Colebrook",
         figure("FrictionBenchmark.isothermalOutlet"),
         colebrook,
-        3.0);
-    table.time("run of four elements, as a number", number, 200.0);
+        3.0,
+        Floor.OUTLET);
+    table.time("run of four elements, as a number", number, 200.0, Floor.RUN);
     table.bytes("the same, allocated", number, 0.0);
-    table.time("`Run.at`", at, 600.0);
-    table.ratio(
+    table.time("`Run.at`", at, 600.0, Floor.RUN);
+    table.runs(
         "`balance` over a run as a number",
         figure("RunBenchmark.balance", ISOTHERMAL),
         number,
-        12.0);
-    table.ratio(
+        12.0,
+        Floor.RUNS_OF_SEARCH);
+    table.runs(
         "`largestFlow` over a run as a number",
         figure("RunBenchmark.largestFlow", ISOTHERMAL),
         number,
-        12.0);
-    table.time("a run in a batch of a million, on one core", one, 1.0e9 / 3.0e6);
-    table.atLeast("one core over two", one.over(figure("BatchBenchmark.twoCores")), 1.8);
+        12.0,
+        Floor.RUNS_OF_SEARCH);
+    table.time("a run in a batch of a million, on one core", one, 1.0e9 / 3.0e6, Floor.RUN);
+    table.atLeast("one core over two", one, figure("BatchBenchmark.twoCores"), 1.8);
     for (String kind : List.of("DEVIATION", "LIMITS", "PIECES")) {
       for (String wear : List.of("0.0", "0.1")) {
         boolean worn = !wear.equals("0.0");
@@ -267,7 +284,8 @@ public final class Performance {
                 "profileCount=20",
                 "kind=" + kind,
                 "wearMm=" + wear),
-            worn ? 30_000.0 : kind.equals("DEVIATION") ? 2_000.0 : 10_000.0);
+            worn ? 30_000.0 : kind.equals("DEVIATION") ? 2_000.0 : 10_000.0,
+            Floor.ofPlug(kind, worn));
       }
     }
     for (String ring : List.of("false", "true")) {
@@ -275,40 +293,72 @@ public final class Performance {
       table.time(
           "network: " + what + " with 200 tools",
           figure("NetworkBenchmark.steadyFlow", "tools=200", "ring=" + ring),
-          1.0e6);
+          1.0e6,
+          NOT_COUNTED);
       table.time(
           "network: " + what + " with 1,000 tools",
           figure("NetworkBenchmark.steadyFlow", "tools=1000", "ring=" + ring),
-          6.0e6);
+          6.0e6,
+          NOT_COUNTED);
     }
     table.ratio(
         "a draw of a simulation over a solution, ring with 200 tools",
         figure("NetworkBenchmark.draws", "tools=200", "ring=true"),
         figure("NetworkBenchmark.steadyFlow", "tools=200", "ring=true"),
-        1.0);
+        1.0,
+        NOT_COUNTED);
     table.time(
         "choice out of 10,000 parts, warm",
         figure("SelectionBenchmark.select", "size=10000"),
-        30.0e6);
-    table.time("the first choice of a program", figure("FirstSelectionBenchmark.select"), 150.0e6);
-    table.time("`GaugePressure.parse(\"90 psig\")`", figure("QuantityBenchmark.parse"), 100.0);
-    table.time("`format`", figure("QuantityBenchmark.format"), 150.0);
+        30.0e6,
+        Floor.CHOICE);
+    table.time(
+        "the first choice of a program",
+        figure("FirstSelectionBenchmark.select"),
+        150.0e6,
+        NOT_COUNTED);
+    table.time(
+        "`GaugePressure.parse(\"90 psig\")`",
+        figure("QuantityBenchmark.parse"),
+        100.0,
+        Floor.PSI_TO_PASCALS);
+    table.time("`format`", figure("QuantityBenchmark.format"), 150.0, Floor.PSI_TO_PASCALS);
     table.ratio(
         "bar to pascals over a multiplication",
         figure("QuantityBenchmark.barToPascals"),
         multiply,
-        1.2);
+        1.2,
+        Floor.BAR_TO_PASCALS);
     table.ratio(
-        "psi to bar over a multiplication", figure("QuantityBenchmark.psiToBar"), multiply, 1.2);
-    table.process("a JVM that does nothing, as a whole process", program.empty(), Double.NaN);
-    table.process("program of the job sheets, from start to page", program.plain(), 450.0e6);
-    table.process("the same with an archive of its classes", program.archived(), 300.0e6);
+        "psi to bar over a multiplication",
+        figure("QuantityBenchmark.psiToBar"),
+        multiply,
+        1.2,
+        Floor.PSI_TO_BAR);
+    String classes =
+        "loading and linking " + count(program.ownClasses()) + " classes of the program and "
+            + count(program.jdkClasses()) + " of the JDK, in a JVM that does nothing else";
+    table.process("a JVM that does nothing, as a whole process", program.empty());
+    table.process(
+        "program of the job sheets, from start to page",
+        program.plain(),
+        450.0e6,
+        program.loading(),
+        classes);
+    table.process(
+        "the same with an archive of its classes",
+        program.archived(),
+        300.0e6,
+        program.loadingArchived(),
+        "the same, from an archive");
     return new String(
             Performance.class.getResourceAsStream("performance.md").readAllBytes(),
             java.nio.charset.StandardCharsets.UTF_8)
         .replace("@machine@", machine())
         .replace("@date@", LocalDate.now(ZoneOffset.UTC).toString())
-        .replace("@table@", table.toString());
+        .replace("@table@", table.toString())
+        .replace("@costs@", table.costs())
+        .replace("@floors@", table.floors());
   }
 
   private static String machine() throws IOException {
@@ -323,6 +373,11 @@ public final class Performance {
     return Runtime.getRuntime().availableProcessors() + " cores of " + processor + ", "
         + System.getProperty("os.name") + ", " + System.getProperty("java.vm.name") + " "
         + System.getProperty("java.version");
+  }
+
+  /** A count with its thousands. */
+  static String count(double value) {
+    return said("%,.0f", value);
   }
 
   static String said(String format, double value) {
@@ -354,49 +409,131 @@ public final class Performance {
    */
   record Ratio(double value, double error) {}
 
-  /** The rows of the document. */
+  /** The rows of the document, and what their floors are counted from. */
   private static final class Table {
 
-    private final StringBuilder rows =
-        new StringBuilder("| what | measured | wanted | |\n| --- | --- | --- | --- |\n");
+    private final StringBuilder rows = new StringBuilder(
+        "| what | measured | wanted | | floor | over it |\n| --- | --- | --- | --- | --- | --- |\n");
+    private final StringBuilder floors = new StringBuilder();
+    private final ToDoubleFunction<Floor.Operation> cost;
 
-    private void row(String what, String measured, String wanted, boolean isMet) {
-      row(what, measured, wanted, isMet ? "met" : "not met");
+    Table(ToDoubleFunction<Floor.Operation> cost) {
+      this.cost = cost;
     }
 
-    private void row(String what, String measured, String wanted, String verdict) {
+    private void row(
+        String what, String measured, String wanted, boolean isMet, String floor, String over) {
+      row(what, measured, wanted, isMet ? "met" : "not met", floor, over);
+    }
+
+    private void row(
+        String what, String measured, String wanted, String verdict, String floor, String over) {
       rows.append("| ")
-          .append(what)
-          .append(" | ")
-          .append(measured)
-          .append(" | ")
-          .append(wanted)
-          .append(" | ")
-          .append(verdict)
+          .append(String.join(" | ", what, measured, wanted, verdict, floor, over))
           .append(" |\n");
     }
 
-    void ratio(String what, Figure one, Figure other, double most) {
+    /** Says below the table what a floor is counted from; returns what it comes to [ns]. */
+    private double floor(String what, Floor floor) {
+      double nanoseconds = floor.nanoseconds(cost);
+      counted(what, floor + ": " + inUnit(nanoseconds));
+      return nanoseconds;
+    }
+
+    private void counted(String what, String from) {
+      StringBuilder line = new StringBuilder("-");
+      for (String word : (what + ": " + from + ".").split(" ", -1)) {
+        if (line.length() + 1 + word.length() > WIDEST) {
+          floors.append(line).append('\n');
+          line = new StringBuilder(" ");
+        }
+        line.append(' ').append(word);
+      }
+      floors.append(line).append('\n');
+    }
+
+    private static String times(double value) {
+      return Performance.said("%.1f", value);
+    }
+
+    void ratio(String what, Figure one, Figure other, double most, Floor ofOne) {
       Ratio ratio = one.over(other);
-      row(what, said(ratio), "at most " + plain(most), ratio.value <= most);
+      boolean isMet = ratio.value <= most;
+      if (ofOne == NOT_COUNTED) {
+        row(what, said(ratio), "at most " + plain(most), isMet, "", "");
+        return;
+      }
+      double floor = floor(what, ofOne);
+      row(
+          what,
+          said(ratio),
+          "at most " + plain(most),
+          isMet,
+          Performance.said("%.2f", floor / other.nanoseconds),
+          times(one.nanoseconds / floor));
     }
 
-    void atLeast(String what, Ratio ratio, double least) {
-      row(what, said(ratio), "at least " + plain(least), ratio.value >= least);
+    /** Of a ratio of runs, whose floor is a number of runs. */
+    void runs(String what, Figure one, Figure run, double most, double fewest) {
+      Ratio ratio = one.over(run);
+      counted(what, plain(fewest) + " runs");
+      row(
+          what,
+          said(ratio),
+          "at most " + plain(most),
+          ratio.value <= most,
+          plain(fewest),
+          times(ratio.value / fewest));
     }
 
-    void time(String what, Figure figure, double most) {
+    void atLeast(String what, Figure one, Figure other, double least) {
+      Ratio ratio = one.over(other);
+      row(what, said(ratio), "at least " + plain(least), ratio.value >= least, "", "");
+    }
+
+    void atLeast(String what, Figure one, Figure other, double least, Floor ofOther) {
+      Ratio ratio = one.over(other);
+      double floor = floor(what, ofOther);
+      row(
+          what,
+          said(ratio),
+          "at least " + plain(least),
+          ratio.value >= least,
+          Performance.said("%.2f", one.nanoseconds / floor) + " at most",
+          times(other.nanoseconds / floor));
+    }
+
+    void time(String what, Figure figure, double most, Floor of) {
       String measured = inUnit(figure.nanoseconds)
           + (Double.isNaN(figure.error) ? "" : " ± " + inUnit(figure.error));
-      row(what, measured, "at most " + inUnit(most), figure.nanoseconds <= most);
+      boolean isMet = figure.nanoseconds <= most;
+      if (of == NOT_COUNTED) {
+        row(what, measured, "at most " + inUnit(most), isMet, "", "");
+        return;
+      }
+      double floor = floor(what, of);
+      row(
+          what,
+          measured,
+          "at most " + inUnit(most),
+          isMet,
+          inUnit(floor),
+          times(figure.nanoseconds / floor));
     }
 
-    void process(String what, double median, double most) {
+    void process(String what, double median) {
+      row(what, inUnit(median), "", "", "", "");
+    }
+
+    void process(String what, double median, double most, double floor, String from) {
+      counted(what, from + ": " + inUnit(floor));
       row(
           what,
           inUnit(median),
-          Double.isNaN(most) ? "" : "at most " + inUnit(most),
-          Double.isNaN(most) ? "" : median <= most ? "met" : "not met");
+          "at most " + inUnit(most),
+          median <= most,
+          inUnit(floor),
+          times(median / floor));
     }
 
     void bytes(String what, Figure figure, double most) {
@@ -404,7 +541,28 @@ public final class Performance {
           what,
           Performance.said("%.0f B", figure.bytes),
           "at most " + plain(most) + " B",
-          figure.bytes < most + 0.5);
+          figure.bytes < most + 0.5,
+          "",
+          "");
+    }
+
+    /** What each of the bare operations costs, one on a line. */
+    String costs() {
+      StringBuilder costs = new StringBuilder("| one | costs |\n| --- | --- |\n");
+      for (Floor.Operation operation : Floor.Operation.values()) {
+        costs
+            .append("| ")
+            .append(operation.called())
+            .append(" | ")
+            .append(inUnit(cost.applyAsDouble(operation)))
+            .append(" |\n");
+      }
+      return costs.toString();
+    }
+
+    /** From what each floor is counted, one on a line. */
+    String floors() {
+      return floors.toString();
     }
 
     private static String said(Ratio ratio) {

@@ -21,7 +21,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.UUID;
+import java.util.SplittableRandom;
 import org.airfit.plug.ReferenceSet;
 
 /**
@@ -374,7 +374,8 @@ public final class Disk {
       if (folder == null) {
         throw new WrongFileException(path.toString(), "", "is no file; give a file to write");
       }
-      Path draft = folder.resolve("airfit-" + UUID.randomUUID() + ".part");
+      Path draft =
+          folder.resolve("airfit-" + Long.toHexString(new SplittableRandom().nextLong()) + ".part");
       try {
         Files.writeString(draft, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         if (Files.exists(place)) {

@@ -21,7 +21,8 @@ public final class Printable {
    */
   public static String line(String text) {
     Objects.requireNonNull(text, "text");
-    return shown(text.replaceAll("[\\n\\r\\t]+", " "), false);
+    boolean isOneLine = text.indexOf('\n') < 0 && text.indexOf('\r') < 0 && text.indexOf('\t') < 0;
+    return shown(isOneLine ? text : text.replaceAll("[\\n\\r\\t]+", " "), false);
   }
 
   /**
@@ -36,8 +37,11 @@ public final class Printable {
   }
 
   private static String shown(String text, boolean lineFeeds) {
-    StringBuilder out = new StringBuilder(text.length());
-    int i = 0;
+    int i = firstNotToBeShown(text, lineFeeds);
+    if (i == text.length()) {
+      return text;
+    }
+    StringBuilder out = new StringBuilder(text.length()).append(text, 0, i);
     while (i < text.length()) {
       int sign = text.codePointAt(i);
       if (isHarmless(sign) || (lineFeeds && sign == '\n')) {
@@ -48,6 +52,24 @@ public final class Printable {
       i += Character.charCount(sign);
     }
     return out.toString();
+  }
+
+  /** Where the first sign stands that does not show itself; the length of the text where there is none. */
+  private static int firstNotToBeShown(String text, boolean lineFeeds) {
+    int i = 0;
+    while (i < text.length()) {
+      char unit = text.charAt(i);
+      if (unit < ' ' || unit > '~') {
+        int sign = text.codePointAt(i);
+        if (!isHarmless(sign) && !(lineFeeds && sign == '\n')) {
+          return i;
+        }
+        i += Character.charCount(sign);
+      } else {
+        i++;
+      }
+    }
+    return i;
   }
 
   private static String code(int sign) {

@@ -30,6 +30,9 @@ final class Html {
 
   /** A text as it is shown, the index of a symbol set low. */
   static String shown(String text) {
+    if (text.indexOf('_') < 0) {
+      return escaped(text); // most texts: spares them the search for a pattern at every sign
+    }
     return replaced(escaped(text), SYMBOL, symbol -> {
       String found = symbol.group(1);
       return found.charAt(0) + "<sub>" + found.substring(2) + "</sub>";
@@ -51,7 +54,8 @@ final class Html {
   /** Writes a text in an element; the tag may carry attributes. */
   static void element(StringBuilder out, String tag, String text) {
     out.append('<').append(tag).append('>').append(shown(text)).append("</");
-    out.append(tag.replaceFirst(" .*", "")).append(">\n");
+    int name = tag.indexOf(' ');
+    out.append(name < 0 ? tag : tag.substring(0, name)).append(">\n");
   }
 
   /** Writes a list of facts: a name and what is said of it. */

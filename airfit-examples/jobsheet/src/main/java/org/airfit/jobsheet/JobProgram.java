@@ -7,8 +7,10 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.airfit.files.Disk;
 import org.airfit.files.Job;
+import org.airfit.files.JobLabel;
 import org.airfit.files.Printable;
 import org.airfit.files.Refusal;
 
@@ -22,11 +24,11 @@ final class JobProgram {
   private JobProgram() {}
 
   static int run(String[] args, PrintStream out, PrintStream err) {
-    return run(args, LocalDate.now(ZoneId.systemDefault()), out, err);
+    return run(args, () -> LocalDate.now(ZoneId.systemDefault()), out, err);
   }
 
-  /** The same on a day: the date of a sheet whose job tells none. */
-  static int run(String[] args, LocalDate today, PrintStream out, PrintStream err) {
+  /** The same on a day: the date of a sheet whose job tells none, not asked for where it tells one. */
+  static int run(String[] args, Supplier<LocalDate> today, PrintStream out, PrintStream err) {
     return CommandLine.run(args, USAGE, err, () -> {
       Path job = CommandLine.path(args[0], USAGE);
       Path page =
@@ -36,13 +38,14 @@ final class JobProgram {
       Optional<Refusal> refusal = Disk.refusal(job, files);
       Disk.requireOther(page, files);
       if (refusal.isPresent()) {
-        Letterhead head = Letterhead.of(Disk.shop(files), refusal.get().label(), today);
+        Letterhead head = Letterhead.of(
+            Disk.shop(files), refusal.get().label(), day(refusal.get().label(), today));
         Disk.write(page, Printable.lines(RefusalSheet.page(refusal.get(), head)));
         out.print(RefusalSheet.text(refusal.get()));
         return;
       }
       Job read = Disk.job(job, files);
-      Letterhead head = Letterhead.of(Disk.shop(files), read.label(), today);
+      Letterhead head = Letterhead.of(Disk.shop(files), read.label(), day(read.label(), today));
       Disk.requireOther(page, files);
       Disk.requireOther(reasons, files);
       JobSheet sheet = JobSheet.of(read);
@@ -54,5 +57,10 @@ final class JobProgram {
       out.println("To hand over: " + CommandLine.shown(page));
       out.println("What it rests on, and the working: " + CommandLine.shown(reasons));
     });
+  }
+
+  /** The day that stands on a sheet: the clock and its time zone are not read where the job tells it. */
+  private static LocalDate day(JobLabel label, Supplier<LocalDate> today) {
+    return label.date().orElseGet(today);
   }
 }
