@@ -217,6 +217,7 @@ public final class ChangeOver {
     List<ChangeStep> all = new ArrayList<>();
     int done = 0;
     for (int stop : stops) {
+      List<MixedPair> before = states.get(done);
       done |= stop;
       List<String> bays = new ArrayList<>();
       int sockets = 0;
@@ -228,7 +229,7 @@ public final class ChangeOver {
           plugs += changing.get(i).plugs();
         }
       }
-      all.add(new ChangeStep(bays, sockets, plugs, states.get(done)));
+      all.add(new ChangeStep(bays, sockets, plugs, before, states.get(done)));
     }
     return List.copyOf(all);
   }

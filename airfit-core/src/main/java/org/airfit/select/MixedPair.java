@@ -87,12 +87,16 @@ public record MixedPair(
   public String inWords() {
     String what = "Plug " + plug + " (" + plugs + ", " + String.join(", ", plugsIn) + ") in socket "
         + String.join("/", takes) + " (" + sockets + ", " + String.join(", ", socketsIn) + "): ";
-    if (acrossMedia && outcome != PairOutcome.DOES_NOT_GO_IN) {
-      return what + outcome + "; this joins the lines of two media.";
-    }
     return what
         + outcome
-        + (outcome == PairOutcome.NOT_TOLD ? ", so it may go in and let go." : ".");
+        + switch (outcome) {
+          case NOT_TOLD ->
+            acrossMedia
+                ? ", so it may join the lines of two media."
+                : ", so it may go in and let go.";
+          case FITS, LEAKS, LETS_GO -> acrossMedia ? "; this joins the lines of two media." : ".";
+          case DOES_NOT_GO_IN -> ".";
+        };
   }
 
   /** {@return the same as {@link #inWords}} */

@@ -338,6 +338,8 @@ class ChangeOverTest {
         .containsExactly(List.of("large"), List.of("small"));
     assertThat(found.steps().get(0).dangerousWays()).isEqualTo(38);
     assertThat(found.steps().get(1).dangerousWays()).isZero();
+    assertThat(found.steps().get(0).gainInWords())
+        .isEqualTo("Ways to put in a plug that lets go or is not told: 118 before, 38 after.");
   }
 
   @Test
