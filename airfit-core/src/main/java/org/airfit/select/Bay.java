@@ -1,5 +1,6 @@
 package org.airfit.select;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,6 +12,7 @@ import org.airfit.joint.End;
 import org.airfit.line.ConduitRange;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.Range;
 import org.airfit.safety.Medium;
 
@@ -68,6 +70,13 @@ public record Bay(
       takes.forEach(profile -> Ids.require("profile of the sockets at " + place, profile));
       requireCount("sockets at " + place, count);
     }
+
+    /** {@return the row in one line, such as "3 sockets wren at drops"} */
+    @Override
+    public String toString() {
+      return count + (count == 1 ? " socket " : " sockets ") + String.join("/", takes) + " at "
+          + place + onto.map(end -> ", on " + end).orElse("");
+    }
   }
 
   /**
@@ -98,6 +107,14 @@ public record Bay(
       Objects.requireNonNull(need, "need");
       requireCount("plugs on " + tool, count);
     }
+
+    /** {@return the row in one line, such as "5 plugs wren of grinders"} */
+    @Override
+    public String toString() {
+      return count + (count == 1 ? " plug " : " plugs ") + profile + " of " + tool
+          + onto.map(end -> ", on " + end).orElse("")
+          + need.map(each -> ", " + each).orElse("");
+    }
   }
 
   /**
@@ -124,6 +141,15 @@ public record Bay(
         throw new IllegalArgumentException(
             "pressure that a tool needs must be at least 0 bar(g), was " + pressure.shown());
       }
+    }
+
+    /** {@return the need in one line, such as "takes 12 L/s ANR at 6 bar(g)"} */
+    @Override
+    public String toString() {
+      return "takes " + air + " at " + pressure
+          + hose.map(
+                  each -> " behind a hose of " + each.least().bore().format(LengthUnit.MILLIMETRE))
+              .orElse("");
     }
   }
 
@@ -194,5 +220,15 @@ public record Bay(
   /** {@return whether its line carries compressed air, so that it may be changed} */
   public boolean isAir() {
     return medium == Medium.COMPRESSED_AIR;
+  }
+
+  /** {@return the bay in one line: its name, its medium and what is in use} */
+  @Override
+  public String toString() {
+    List<String> rows = new ArrayList<>();
+    sockets.forEach(row -> rows.add(row.toString()));
+    plugs.forEach(row -> rows.add(row.toString()));
+    return name + " (" + medium + pressure.map(range -> ", " + range).orElse("") + "): "
+        + (rows.isEmpty() ? "nothing in use" : String.join("; ", rows));
   }
 }

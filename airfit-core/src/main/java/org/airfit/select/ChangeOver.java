@@ -70,6 +70,12 @@ public final class ChangeOver {
       Objects.requireNonNull(plan, "plan");
       pairs = List.copyOf(Objects.requireNonNull(pairs, "pairs"));
     }
+
+    /** {@return the plan, and how many pairs are not told} */
+    @Override
+    public String toString() {
+      return plan + " if " + pairs.size() + (pairs.size() == 1 ? " pair" : " pairs") + " were told";
+    }
   }
 
   private final CouplingInventory inventory;

@@ -61,6 +61,12 @@ public record CouplingInventory(
             + Bay.MOST_PIECES + "], was " + count + "; leave out what is not there");
       }
     }
+
+    /** {@return the pieces in one line, such as "4 of P-W"} */
+    @Override
+    public String toString() {
+      return count + " of " + part;
+    }
   }
 
   /**
@@ -96,6 +102,12 @@ public record CouplingInventory(
             + " most " + PartFacts.PRICE_DECIMALS + " decimals, was " + each);
       }
     }
+
+    /** {@return what both cost} */
+    @Override
+    public String toString() {
+      return perSocket.shown() + " for a socket, " + perPlug.shown() + " for a plug";
+    }
   }
 
   /**
@@ -127,6 +139,13 @@ public record CouplingInventory(
         throw new IllegalArgumentException(
             "risk of too few spare pieces must be in [0.001, 0.5], was " + risk);
       }
+    }
+
+    /** {@return the three in one line} */
+    @Override
+    public String toString() {
+      return "worn in a year " + wornPerYear + ", delivery in " + deliveryDays + " days, risk "
+          + risk;
     }
   }
 
@@ -265,5 +284,12 @@ public record CouplingInventory(
   /** {@return the bays of other media, which are kept apart} */
   public List<Bay> apart() {
     return bays.stream().filter(bay -> !bay.isAir()).toList();
+  }
+
+  /** {@return how much is told, in one line} */
+  @Override
+  public String toString() {
+    return bays.size() + (bays.size() == 1 ? " bay" : " bays") + ", " + pairs.size()
+        + (pairs.size() == 1 ? " pair" : " pairs") + " told, " + parts;
   }
 }

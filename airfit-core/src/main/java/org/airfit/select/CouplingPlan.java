@@ -34,6 +34,13 @@ public final class CouplingPlan {
       Objects.requireNonNull(bay, "bay");
       Objects.requireNonNull(profile, "profile");
     }
+
+    /** {@return the bay in one line, such as "paint keeps wren: 2 sockets and 4 plugs to change"} */
+    @Override
+    public String toString() {
+      return bay + " keeps " + profile + ": " + sockets + " sockets and " + plugs
+          + " plugs to change";
+    }
   }
 
   /**
@@ -63,6 +70,13 @@ public final class CouplingPlan {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(each, "each");
       Objects.requireNonNull(total, "total");
+    }
+
+    /** {@return the pieces in one line, such as "P-W, plug wren: 2 from the shelf, 2 bought, 6.00 USD"} */
+    @Override
+    public String toString() {
+      return part + ", " + name + ": " + fromShelf + " from the shelf, " + bought + " bought, "
+          + total.format(2);
     }
   }
 
