@@ -1,7 +1,9 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
 import java.util.function.IntUnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -16,46 +18,59 @@ import org.jspecify.annotations.Nullable;
 final class ChangeOrder {
 
   /**
-   * How bad a way on is: how many bays more than one are changed in one stop, then in how many ways plugs and sockets
-   * can meet wrongly in the states between, the worst kind first.
+   * In how many ways plugs and sockets can meet wrongly, the worst kind first.
+   *
+   * @param media that join the lines of two media, or may
+   * @param loose that let go, or of which nobody told
+   * @param leaks that leak
    */
-  private record Burden(int merged, long[] ways) {
+  record Ways(long media, long loose, long leaks) {
 
-    Burden after(int more, long[] state) {
-      long[] sum = new long[ways.length];
-      for (int i = 0; i < sum.length; i++) {
-        sum[i] = ways[i] + state[i];
-      }
-      return new Burden(merged + more, sum);
+    static final Ways NONE = new Ways(0, 0, 0);
+
+    private static final Comparator<Ways> BY_KIND = Comparator.comparingLong(Ways::media)
+        .thenComparingLong(Ways::loose)
+        .thenComparingLong(Ways::leaks);
+
+    static Ways of(List<MixedPair> pairs) {
+      return new Ways(ofRank(pairs, 0), ofRank(pairs, 1), ofRank(pairs, 2));
     }
 
-    boolean isBelow(Burden other) {
-      if (merged != other.merged) {
-        return merged < other.merged;
-      }
-      for (int i = 0; i < ways.length; i++) {
-        if (ways[i] != other.ways[i]) {
-          return ways[i] < other.ways[i];
-        }
-      }
-      return false;
+    private static long ofRank(List<MixedPair> pairs, int rank) {
+      return pairs.stream()
+          .filter(pair -> pair.rank() == rank)
+          .mapToLong(MixedPair::ways)
+          .sum();
+    }
+
+    Ways plus(Ways more) {
+      return new Ways(media + more.media, loose + more.loose, leaks + more.leaks);
     }
   }
 
-  /** In how many ways plugs and sockets can meet wrongly while some bays are changed, the worst kind first. */
-  interface Ways {
-    long[] of(int changed);
+  /** How bad a way on is: how many bays more than one are changed in one stop, then the states between. */
+  private record Burden(int merged, Ways ways) {
+
+    Burden after(int more, Ways state) {
+      return new Burden(merged + more, ways.plus(state));
+    }
+
+    boolean isBelow(Burden other) {
+      return merged != other.merged
+          ? merged < other.merged
+          : Ways.BY_KIND.compare(ways, other.ways) < 0;
+    }
   }
 
   private final int all;
   private final IntPredicate allowed;
-  private final List<long[]> ways = new ArrayList<>();
+  private final List<Ways> ways = new ArrayList<>();
 
-  private ChangeOrder(int bays, IntPredicate allowed, Ways ways) {
+  private ChangeOrder(int bays, IntPredicate allowed, IntFunction<Ways> ways) {
     this.all = (1 << bays) - 1;
     this.allowed = allowed;
     for (int changed = 0; changed <= all; changed++) {
-      this.ways.add(ways.of(changed));
+      this.ways.add(ways.apply(changed));
     }
   }
 
@@ -68,7 +83,7 @@ final class ChangeOrder {
    * @param ways in how many ways plugs and sockets can meet wrongly in a state
    * @return the bays of each stop
    */
-  static List<Integer> best(int bays, IntPredicate allowed, Ways ways) {
+  static List<Integer> best(int bays, IntPredicate allowed, IntFunction<Ways> ways) {
     if (bays == 0) {
       return List.of();
     }
@@ -85,7 +100,7 @@ final class ChangeOrder {
   private List<Integer> best(int largest) {
     @Nullable Burden[] onward = new Burden[all + 1];
     int[] next = new int[all + 1];
-    onward[all] = new Burden(0, new long[MixedPair.RANKS]);
+    onward[all] = new Burden(0, Ways.NONE);
     for (int changed = all - 1; changed >= 0; changed--) {
       if (changed != 0 && !allowed.test(changed)) {
         continue;
@@ -100,8 +115,7 @@ final class ChangeOrder {
           continue;
         }
         boolean isLast = (changed | block) == all;
-        Burden burden =
-            rest.after(size - 1, isLast ? new long[MixedPair.RANKS] : ways.get(changed | block));
+        Burden burden = rest.after(size - 1, isLast ? Ways.NONE : ways.get(changed | block));
         Burden best = onward[changed];
         if (best == null || burden.isBelow(best)) {
           onward[changed] = burden;

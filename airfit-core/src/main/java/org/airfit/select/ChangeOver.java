@@ -219,7 +219,7 @@ public final class ChangeOver {
         state -> states.get(state).stream()
             .allMatch(pair ->
                 !pair.isDangerous() || possibleNow.stream().anyMatch(now -> now.isLike(pair))),
-        state -> ways(states.get(state)));
+        state -> ChangeOrder.Ways.of(states.get(state)));
     List<ChangeStep> all = new ArrayList<>();
     int done = 0;
     for (int stop : stops) {
@@ -238,16 +238,6 @@ public final class ChangeOver {
       all.add(new ChangeStep(bays, sockets, plugs, before, states.get(done)));
     }
     return List.copyOf(all);
-  }
-
-  private static long[] ways(List<MixedPair> pairs) {
-    long[] ways = new long[MixedPair.RANKS];
-    for (MixedPair pair : pairs) {
-      if (pair.rank() < ways.length) {
-        ways[pair.rank()] += pair.ways();
-      }
-    }
-    return ways;
   }
 
   /** {@return the inventory that is answered} */
