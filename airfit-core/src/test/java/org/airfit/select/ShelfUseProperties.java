@@ -62,7 +62,8 @@ class ShelfUseProperties {
   /** The first row takes the first part at 10; it must give it back, as the second row has no other. */
   @Example
   void a_piece_is_given_back_where_another_row_needs_it_more() {
-    int[][] taken = ShelfUse.best(new int[] {1, 1}, new int[] {1, 1}, new long[][] {{10, 9}, {8, 0}});
+    int[][] taken =
+        ShelfUse.best(new int[] {1, 1}, new int[] {1, 1}, new long[][] {{10, 9}, {8, 0}});
     assertThat(taken[0]).containsExactly(0, 1);
     assertThat(taken[1]).containsExactly(1, 0);
   }

@@ -43,6 +43,7 @@ public record InventorySheet(InventoryJob job, ChangeOver found) {
           + " the sockets. Hoses with a coupling at both ends, and tools that run together, belong in a job file.",
       "A universal socket is changed like others, as it goes on taking every profile. Pieces that are taken out count"
           + " as scrap, adapters on the shelf are not counted, and a part without a price is not offered.",
+      "Threads stay as they are: each half is bought for the end that is there, with adapters where it needs them.",
       "At most three profiles are kept. Colours and marks are for the shop to choose; none is prescribed here.");
 
   /** Sizes that say most of whether a plug enters a socket at all. */
