@@ -77,6 +77,7 @@ import org.airfit.plug.DemoProfiles;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.Identification;
 import org.airfit.plug.Identifier;
+import org.airfit.plug.PairOutcome;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.PlugReading;
 import org.airfit.plug.PlugVerdict;
@@ -84,6 +85,7 @@ import org.airfit.plug.Provenance;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.plug.SetComparison;
 import org.airfit.plug.SocketAnswer;
+import org.airfit.plug.ToldPair;
 import org.airfit.plug.UniversalSocket;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Area;
@@ -124,19 +126,25 @@ import org.airfit.run.ToolState;
 import org.airfit.run.WiderHose;
 import org.airfit.safety.Caution;
 import org.airfit.safety.Judgement;
+import org.airfit.safety.Medium;
 import org.airfit.safety.Ruling;
 import org.airfit.safety.SafetyRule;
 import org.airfit.safety.SafetyRules;
 import org.airfit.safety.Situation;
 import org.airfit.select.Accessory;
+import org.airfit.select.Bay;
 import org.airfit.select.BillOfMaterials;
 import org.airfit.select.Catalogue;
+import org.airfit.select.ChangeOver;
+import org.airfit.select.ChangeStep;
+import org.airfit.select.CouplingInventory;
 import org.airfit.select.DeviceKind;
 import org.airfit.select.Finding;
 import org.airfit.select.Interview;
 import org.airfit.select.JobFindings;
 import org.airfit.select.Layout;
 import org.airfit.select.Material;
+import org.airfit.select.MixedPair;
 import org.airfit.select.Offer;
 import org.airfit.select.Offers;
 import org.airfit.select.Part;
@@ -735,6 +743,58 @@ class DocumentsTest {
         .isEqualTo(
             "The measured leaks explain 25 to 37 % of what the test shows: look on, and first"
                 + " measure what is found. A leak is not measured: 13.");
+  }
+
+  /** By hand: 2 sockets at 8 and 3 plugs at 3, the fourth from the shelf. */
+  @Test
+  void the_inventory_of_the_guide_keeps_one_profile() {
+    Catalogue halves = Catalogue.of(List.of(
+        new Part.Socket(
+            PartFacts.of("S-W", "socket wren").withPrice(Money.parse("8 USD")),
+            Set.of("wren"),
+            End.parse("3/8 NPT male"),
+            FlowCapacity.of(SonicConductance.parse("6 dm3/(s bar)"), 0.3)),
+        new Part.Plug(
+            PartFacts.of("P-W", "plug wren").withPrice(Money.parse("3 USD")),
+            "wren",
+            End.parse("1/4 NPT male"))));
+    Optional<End> drop = Optional.of(End.parse("3/8 NPT female"));
+    Optional<End> inlet = Optional.of(End.parse("1/4 NPT female"));
+    Optional<Range<GaugePressure>> pressure =
+        Optional.of(Range.parse("90 to 100 psig", GaugePressure::parse));
+    Bay forge = new Bay(
+        "forge",
+        Medium.COMPRESSED_AIR,
+        pressure,
+        List.of(new Bay.Sockets("drops", Set.of("wren"), drop, 3)),
+        List.of(new Bay.Plugs("grinders", "wren", inlet, 5, Optional.empty())));
+    Bay paint = new Bay(
+        "paint",
+        Medium.COMPRESSED_AIR,
+        pressure,
+        List.of(new Bay.Sockets("drops", Set.of("finch"), drop, 2)),
+        List.of(new Bay.Plugs("spray guns", "finch", inlet, 4, Optional.empty())));
+    ToldPair tried =
+        new ToldPair("finch", "wren", PairOutcome.LETS_GO, Source.measured("bench trial"));
+    ChangeOver change = ChangeOver.of(new CouplingInventory(
+        List.of(forge, paint),
+        halves,
+        List.of(new CouplingInventory.OnShelf("P-W", 1)),
+        Optional.empty(),
+        List.of(tried),
+        AirState.of(AbsolutePressure.parse("14.7 psia"), Temperature.parse("68 °F")),
+        Optional.empty()));
+    String keep = change.inWords(UnitSystem.US).get(0);
+    List<MixedPair> wrong = change.possibleNow();
+    List<ChangeStep> order = change.steps();
+    assertThat(keep)
+        .isEqualTo(
+            "Keep wren for all bays: 2 sockets and 4 plugs are changed, which costs 25.00 USD; the work"
+                + " is not counted.");
+    assertThat(wrong)
+        .extracting(MixedPair::outcome)
+        .containsExactlyInAnyOrder(PairOutcome.LETS_GO, PairOutcome.NOT_TOLD);
+    assertThat(order).hasSize(1);
   }
 
   /** By hand: 60 L/s over 12 s of starting and 18 s beside 40 L/s take 1080 L of free air, 2.2 bar of 500 L. */

@@ -54,6 +54,7 @@ class NullsTest {
       "safety.SafetyRules.ofRows",
       "safety.SafetyRules.ofTable",
       "select.BillOfMaterials.of",
+      "select.CouplingInventory",
       "select.Interview.of",
       "select.JobFindings.of",
       "select.Offers.of",

@@ -25,6 +25,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowLoss;
+import org.airfit.joint.End;
 import org.airfit.measure.Instrument;
 import org.airfit.plant.LeakTest;
 import org.airfit.plant.UltrasonicRelation;
@@ -42,15 +43,24 @@ import org.airfit.quantity.FrictionFactor;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.Money;
 import org.airfit.quantity.Power;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Quantity;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
+import org.airfit.safety.Medium;
 import org.airfit.safety.SafetyRule;
 import org.airfit.safety.SafetyRules;
 import org.airfit.safety.Situation;
+import org.airfit.select.Bay;
+import org.airfit.select.Catalogue;
+import org.airfit.select.ChangeOver;
+import org.airfit.select.CouplingInventory;
+import org.airfit.select.CouplingPlan;
+import org.airfit.select.Part;
+import org.airfit.select.PartFacts;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -338,6 +348,12 @@ final class Samples {
           Temperature.ofCelsius(20.0),
           Optional.empty()));
     }
+    if (type == CouplingInventory.class) {
+      return List.of(inventory());
+    }
+    if (type == CouplingPlan.class) {
+      return List.of(ChangeOver.of(inventory()).best().orElseThrow());
+    }
     if (type == AbsolutePressure.class) {
       return List.of(
           AbsolutePressure.ofBar(8.0), AbsolutePressure.ofBar(3.0), AbsolutePressure.ofBar(1.0));
@@ -355,6 +371,31 @@ final class Samples {
       return List.of(Effort.usual());
     }
     return List.of();
+  }
+
+  private static CouplingInventory inventory() {
+    return new CouplingInventory(
+        List.of(new Bay(
+            "forge",
+            Medium.COMPRESSED_AIR,
+            Optional.of(Range.exactly(GaugePressure.ofBar(7.0))),
+            List.of(new Bay.Sockets(
+                "drops", Set.of("wren"), Optional.of(End.parse("3/8 NPT female")), 2)),
+            List.of(new Bay.Plugs(
+                "grinders",
+                "wren",
+                Optional.of(End.parse("1/4 NPT female")),
+                3,
+                Optional.empty())))),
+        Catalogue.of(List.of(new Part.Plug(
+            PartFacts.of("P", "plug").withPrice(Money.parse("3 USD")),
+            "wren",
+            End.parse("1/4 NPT male")))),
+        List.of(),
+        Optional.empty(),
+        List.of(),
+        AirState.of(AbsolutePressure.ofBar(1.0), Temperature.ofCelsius(20.0)),
+        Optional.empty());
   }
 
   private static Object function(Class<?> type) {

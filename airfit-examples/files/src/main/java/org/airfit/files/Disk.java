@@ -208,6 +208,19 @@ public final class Disk {
   }
 
   /**
+   * Reads an inventory of couplings and the catalogue it names, and notes every file that is read for it.
+   *
+   * @param path the inventory file
+   * @param read takes the files that were read; see {@link #requireOther}
+   * @return the inventory
+   * @throws WrongFileException if a file is not there, or something in it is refused
+   */
+  public static InventoryJob inventory(Path path, Collection<Path> read) throws WrongFileException {
+    Objects.requireNonNull(read, "read");
+    return InventoryFile.read(open(path, "a JSON file", read));
+  }
+
+  /**
    * Reads a reference set.
    *
    * @param path the set file

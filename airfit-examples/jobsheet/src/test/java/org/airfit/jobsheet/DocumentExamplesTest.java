@@ -58,6 +58,7 @@ class DocumentExamplesTest {
       "NETWORK.csv", "networks/ferry-lane-ring.csv",
       "LEDGER.csv", "jobs/joinery/leaks.csv",
       "DIAGNOSIS.json", "diagnoses/saddler-lane/slow-grinder.json",
+      "INVENTORY.json", "shops/weir-street/inventory.json",
       "DAY.json", "days/lock-street/smithy.json");
 
   /** The catalogue with which the jobs of the documents are answered. */
@@ -260,6 +261,7 @@ class DocumentExamplesTest {
           && !isDay(json)
           && !isCatalogue(json)
           && !isDiagnosis(json)
+          && !isInventory(json)
           && !isInterview(json)) {
         sets.add(Document.of("block", Json.read("block", json)));
       }
@@ -288,6 +290,32 @@ class DocumentExamplesTest {
           .as(err.toString(StandardCharsets.UTF_8))
           .isZero();
       assertThat(out.toString(StandardCharsets.UTF_8)).contains("IN SHORT", "bore of hose");
+    }
+  }
+
+  private static boolean isInventory(String json) {
+    return json.contains("\"airfitInventory\"");
+  }
+
+  @Test
+  void every_inventory_of_the_documents_is_answered() throws Exception {
+    List<String> files = blocks("json", INDENTED_JSON).stream()
+        .filter(DocumentExamplesTest::isInventory)
+        .toList();
+    assertThat(files).isNotEmpty();
+    Path place = Files.createDirectories(folder.resolve("shops/here"));
+    Path sets = Files.createDirectories(folder.resolve("sets"));
+    Files.copy(EXAMPLES.resolve("sets/workshop.csv"), sets.resolve("workshop.csv"));
+    Files.copy(
+        EXAMPLES.resolve("shops/weir-street/catalogue.json"), place.resolve("catalogue.json"));
+    for (String json : files) {
+      Path file = place.resolve("inventory.json");
+      Files.writeString(file, json);
+      assertThat(run(
+              List.of("inventory", file.toString(), folder.resolve("page.html").toString())))
+          .as(err.toString(StandardCharsets.UTF_8))
+          .isZero();
+      assertThat(out.toString(StandardCharsets.UTF_8)).contains("IN SHORT", "Keep tern");
     }
   }
 
@@ -371,8 +399,8 @@ class DocumentExamplesTest {
   static Stream<Path> example_files() throws IOException {
     try (Stream<Path> files = Files.walk(EXAMPLES, 4)) {
       List<Path> found = files
-          .filter(
-              file -> file.toString().matches(".*(jobs|sets|networks|diagnoses)/.*\\.(json|csv)"))
+          .filter(file ->
+              file.toString().matches(".*(jobs|sets|networks|diagnoses|shops)/.*\\.(json|csv)"))
           .filter(file -> !file.toString().contains("target"))
           .sorted()
           .toList();
@@ -393,6 +421,8 @@ class DocumentExamplesTest {
       assertThat(Disk.leaks(file, new ArrayList<>()).ledger().leaks()).isNotEmpty();
     } else if (path.contains("/diagnoses/")) {
       assertThat(Disk.diagnosis(file, new ArrayList<>()).readings()).isNotEmpty();
+    } else if (path.endsWith("inventory.json")) {
+      assertThat(Disk.inventory(file, new ArrayList<>()).inventory().bays()).isNotEmpty();
     } else if (path.endsWith(Shop.FILE)) {
       assertThat(Disk.shop(new ArrayList<>(List.of(file)))).isPresent();
     } else if (path.endsWith("catalogue.json")) {

@@ -40,6 +40,7 @@ class JobsheetRulesTest {
       "DayProgram",
       "DiagnosisProgram",
       "LeakProgram",
+      "InventoryProgram",
       "SetProgram",
       "InterviewProgram",
       "InterviewTalk",
