@@ -347,13 +347,14 @@ final class Stock {
 
   private static Set<String> mating(
       Position position, Requirement job, List<Part.Socket> sockets, List<Part.Plug> plugs) {
-    Set<String> offered = new TreeSet<>();
+    // thousands of parts have a few profiles, which are put in order at last
+    Set<String> offered = new HashSet<>();
     plugs.forEach(plug -> offered.add(plug.profile()));
     position.profile(job).ifPresent(wanted -> offered.retainAll(Set.of(wanted)));
-    Set<String> taken = new TreeSet<>();
+    Set<String> taken = new HashSet<>();
     sockets.forEach(socket -> taken.addAll(socket.profiles()));
     offered.retainAll(taken);
-    return offered;
+    return new TreeSet<>(offered);
   }
 
   /** Whether all is known exactly, so that the air at worst is the air at best. */
