@@ -99,7 +99,8 @@ final class Samples {
       "Cv 1",
       "Darcy 0.02",
       "ANR",
-      "[2:4:1]");
+      "[2:4:1]",
+      "6 bar(g) at 0 scfm; 5 bar(g) at 20 scfm");
 
   private static final Map<Type, List<Object>> MADE = new HashMap<>();
   private static final Set<Type> MAKING = new HashSet<>();
@@ -214,6 +215,8 @@ final class Samples {
         ranges.add(Range.exactly(pressure));
       } else if (content instanceof Length length) {
         ranges.add(Range.exactly(length));
+      } else if (content instanceof PressureDrop drop) {
+        ranges.add(Range.exactly(drop));
       } else if (content instanceof Volume volume) {
         ranges.add(Range.exactly(volume));
       } else if (content instanceof Power power) {

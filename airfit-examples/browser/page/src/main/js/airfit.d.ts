@@ -224,8 +224,8 @@ export interface Loss {
 }
 
 export interface Ran {
-  /** "enough" and "tooLittle" only where `needed` was told. */
-  kind: "delivered" | "enough" | "tooLittle" | "starved";
+  /** "enough" and "tooLittle" only where `needed` was told; "depends" where what is not known decides. */
+  kind: "delivered" | "enough" | "tooLittle" | "depends" | "starved";
   sentence: string;
   /** What the supply stands at, as the run is judged. */
   atSupply: Pressure;

@@ -381,10 +381,24 @@ public record ReceiverUse(
    * @return sentences: how long it carries a draw, how long it takes to fill, and whether that does
    */
   public List<String> inWords(UnitSystem units) {
+    return inWords(units, verdict());
+  }
+
+  /**
+   * Tells the answer with the verdict of somebody who judged it at more than one least pressure, because that is not
+   * known exactly.
+   *
+   * @param units the units
+   * @param judged the verdict
+   * @return sentences: how long it carries a draw, how long it takes to fill, and whether that does
+   */
+  public List<String> inWords(UnitSystem units, ReceiverVerdict judged) {
+    Objects.requireNonNull(units, "units");
+    Objects.requireNonNull(judged, "judged");
     List<String> sentences = new ArrayList<>();
     sentences.add(carryingInWords(units));
     sentences.add(fillingInWords(units));
-    sentences.add(verdictInWords(units));
+    sentences.add(verdictInWords(units, judged));
     return List.copyOf(sentences);
   }
 
@@ -429,8 +443,8 @@ public record ReceiverUse(
         + ", and from draw to draw there are " + said(rest, RoundingMode.FLOOR) + ".";
   }
 
-  private String verdictInWords(UnitSystem units) {
-    String verdict = "The receiver for this user: " + verdict() + ".";
+  private String verdictInWords(UnitSystem units, ReceiverVerdict judged) {
+    String verdict = "The receiver for this user: " + judged + ".";
     String larger = isLongEnough(carriesAtLeast())
         ? ""
         : " A receiver of " + saidUp(needed(), units)

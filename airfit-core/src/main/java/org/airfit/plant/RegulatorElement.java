@@ -23,7 +23,8 @@ import org.airfit.working.Working;
  * </pre>
  *
  * <p>p0 is what it is set to, Δp what it droops by at the flow ṁ1, in a straight line as {@link Regulator} does; where
- * that flow is not known, Δp counts whatever flows. The capacity is that of its valve when it stands wide open. A
+ * that flow is not known, Δp counts whatever flows. Of one with a {@link RegulatorCurve} the droop is that of the
+ * curve, and behind its end, where it is not told, Δp. The capacity is that of its valve when it stands wide open. A
  * regulator can fail open: ratings behind it are judged by what can stand in front of it.
  *
  * <p>This class is immutable, thread-safe and value-based.
@@ -34,6 +35,7 @@ public final class RegulatorElement implements FlowElement {
   private final AbsolutePressure set;
   private final PressureDrop droop;
   private final Optional<FreeAirFlow> atFlow;
+  private final Optional<RegulatorCurve> curve;
   private final FlowElement valve;
   private final double perFlow;
 
@@ -41,7 +43,9 @@ public final class RegulatorElement implements FlowElement {
       FlowCapacity capacity,
       AbsolutePressure set,
       PressureDrop droop,
-      Optional<FreeAirFlow> atFlow) {
+      Optional<FreeAirFlow> atFlow,
+      Optional<RegulatorCurve> curve) {
+    this.curve = curve;
     this.capacity = capacity;
     this.set = set;
     this.droop = droop;
@@ -63,7 +67,8 @@ public final class RegulatorElement implements FlowElement {
   public static RegulatorElement of(FlowCapacity capacity, AbsolutePressure set) {
     Objects.requireNonNull(capacity, "capacity");
     AirState.of(Objects.requireNonNull(set, "set"), Temperature.ofCelsius(20.0)); // refuses it
-    return new RegulatorElement(capacity, set, PressureDrop.ofPascals(0.0), Optional.empty());
+    return new RegulatorElement(
+        capacity, set, PressureDrop.ofPascals(0.0), Optional.empty(), Optional.empty());
   }
 
   /**
@@ -86,7 +91,7 @@ public final class RegulatorElement implements FlowElement {
           + " its droop per flow can be held, was " + flow.shown());
     }
     requireDroop(drop);
-    return new RegulatorElement(capacity, set, drop, Optional.of(flow));
+    return new RegulatorElement(capacity, set, drop, Optional.of(flow), Optional.empty());
   }
 
   /**
@@ -98,7 +103,22 @@ public final class RegulatorElement implements FlowElement {
    */
   public RegulatorElement withDroopAtAnyFlow(PressureDrop drop) {
     requireDroop(Objects.requireNonNull(drop, "drop"));
-    return new RegulatorElement(capacity, set, drop, Optional.empty());
+    return new RegulatorElement(capacity, set, drop, Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * Obtains this with its maker's curve in place of a droop.
+   *
+   * @param drawn by how much it droops at which flow, whatever it is set to
+   * @param beyond by how much it is taken to droop behind the end of the curve, where that is not told, and at most on
+   *     it; below what it is set to
+   * @return this with the curve
+   * @throws IllegalArgumentException if {@code beyond} is out of range
+   */
+  public RegulatorElement withCurve(RegulatorCurve drawn, PressureDrop beyond) {
+    Objects.requireNonNull(drawn, "drawn");
+    requireDroop(Objects.requireNonNull(beyond, "beyond"));
+    return new RegulatorElement(capacity, set, beyond, Optional.empty(), Optional.of(drawn));
   }
 
   private void requireDroop(PressureDrop drop) {
@@ -117,6 +137,9 @@ public final class RegulatorElement implements FlowElement {
    */
   public RegulatorElement withSet(AbsolutePressure pressure) {
     RegulatorElement other = of(capacity, pressure);
+    if (curve.isPresent()) {
+      return other.withCurve(curve.get(), droop);
+    }
     return atFlow
         .map(flow -> other.withDroop(droop, flow))
         .orElseGet(() -> other.withDroopAtAnyFlow(droop));
@@ -132,7 +155,10 @@ public final class RegulatorElement implements FlowElement {
     return set;
   }
 
-  /** {@return by how much less it holds at {@link #atFlow()}, or whatever flows where that is empty} */
+  /**
+   * {@return by how much less it holds at {@link #atFlow()}, or whatever flows where that is empty; of one with a
+   * {@link #curve()} behind the end of that}
+   */
   public PressureDrop droop() {
     return droop;
   }
@@ -142,7 +168,28 @@ public final class RegulatorElement implements FlowElement {
     return atFlow;
   }
 
+  /** {@return what its maker draws; empty where that is not told} */
+  public Optional<RegulatorCurve> curve() {
+    return curve;
+  }
+
+  /**
+   * Says whether it is told what it holds at a flow.
+   *
+   * @param massFlow the flow
+   * @return false behind the end of its curve
+   */
+  public boolean tells(MassFlow massFlow) {
+    Objects.requireNonNull(massFlow, "massFlow");
+    return curve.map(drawn -> drawn.tells(massFlow)).orElse(true);
+  }
+
   private double held(double flow) {
+    if (curve.isPresent()) {
+      double drawn = curve.get().droop(flow);
+      return set.pascals()
+          - (Double.isNaN(drawn) ? droop.pascals() : Math.min(drawn, droop.pascals()));
+    }
     return set.pascals() - (atFlow.isEmpty() ? droop.pascals() : perFlow * flow);
   }
 
@@ -195,7 +242,15 @@ public final class RegulatorElement implements FlowElement {
     atFlow.ifPresent(at -> working.include(new Regulator(
             inlet.at(set), at, AbsolutePressure.ofPascals(set.pascals() - droop.pascals()))
         .working(massFlow, units)));
-    if (atFlow.isEmpty() && droop.pascals() > 0.0) {
+    if (curve.isPresent()) {
+      working.note("Its maker's curve: " + curve.get().inWords(units) + ". "
+          + (tells(massFlow)
+              ? "At this flow it droops by "
+                  + PressureDrop.ofPascals(set.pascals() - held(flow)).format(units.pressureUnit())
+                  + "."
+              : "What it holds at this flow, behind the end of the curve, is not told: it counts with "
+                  + droop.format(units.pressureUnit()) + " less than it is set to."));
+    } else if (atFlow.isEmpty() && droop.pascals() > 0.0) {
       working.note("By how much it droops at this flow is not known: it counts with "
           + droop.format(units.pressureUnit()) + " less than it is set to.");
     }
@@ -225,17 +280,22 @@ public final class RegulatorElement implements FlowElement {
         && capacity.equals(that.capacity)
         && set.equals(that.set)
         && droop.equals(that.droop)
-        && atFlow.equals(that.atFlow);
+        && atFlow.equals(that.atFlow)
+        && curve.equals(that.curve);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(capacity, set, droop, atFlow);
+    return Objects.hash(capacity, set, droop, atFlow, curve);
   }
 
   /** {@return what it is set to and by how much it droops} */
   @Override
   public String toString() {
+    if (curve.isPresent()) {
+      return "regulator set to " + set.inFull(PressureUnit.BAR) + ", with the curve " + curve.get()
+          + ", behind its end drooping by " + droop.inFull(PressureUnit.BAR);
+    }
     return "regulator set to " + set.inFull(PressureUnit.BAR)
         + atFlow
             .map(flow -> ", drooping by " + droop.inFull(PressureUnit.BAR) + " at " + flow.shown())

@@ -17,6 +17,7 @@ import org.airfit.flow.FlowElement;
 import org.airfit.joint.End;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.MassFlow;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
@@ -521,9 +522,10 @@ record Assembly(
   }
 
   private static boolean isExact(Requirement requirement, List<Placed> placed) {
+    MassFlow most = requirement.airAtOutlet().most().massFlow();
     return requirement.isExact()
         && placed.stream()
-            .allMatch(each -> each.position().isExact() && Known.isExact(each.part()));
+            .allMatch(each -> each.position().isExact() && Known.isExact(each.part(), most));
   }
 
   /** Whether it depends on what is not known whether the tool has its air: enough at best, but not at worst. */

@@ -1,7 +1,10 @@
 package org.airfit.select;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.airfit.working.UnitSystem;
 
 /**
@@ -96,6 +99,30 @@ public final class Doubt {
   public String inWords(UnitSystem units) {
     return what + ": " + known(units)
         + enoughIf(units).map(turning -> "; enough if " + turning).orElse("");
+  }
+
+  /** What is to be asked, the one first that settles most; what nobody can read off a part comes last. */
+  static String whatToAsk(List<Doubt> doubts, UnitSystem units) {
+    List<Doubt> settling = doubts.stream()
+        .filter(Doubt::settles)
+        .sorted(Comparator.comparing((Doubt doubt) -> !doubt.isReadable()))
+        .toList();
+    if (settling.isEmpty()) {
+      Doubt most = doubts.stream().filter(Doubt::isReadable).findFirst().orElse(doubts.get(0));
+      return "No single answer settles it; "
+          + (most.equals(doubts.get(0))
+              ? "most depends on the "
+              : "of what can be read, most depends on the ")
+          + most.what() + " (" + most.knownBy(units) + "): ask for that first.";
+    }
+    String enough = settling.stream()
+        .map(doubt -> doubt.what() + " is " + doubt.enoughIf(units).orElseThrow() + " ("
+            + doubt.knownBy(units) + ")")
+        .collect(Collectors.joining(", or if the "));
+    return "It is enough if the " + enough + ": "
+        + (settling.get(0).isReadable()
+            ? settling.size() > 1 ? "ask for the first of these." : "ask for it."
+            : "nobody reads that off a part; try it, with a gauge at the inlet of the tool while it runs.");
   }
 
   @Override

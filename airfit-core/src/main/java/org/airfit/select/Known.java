@@ -4,8 +4,10 @@ import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.line.ConduitRange;
+import org.airfit.plant.RegulatorRange;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 
@@ -43,7 +45,19 @@ enum Known {
     return this == AT_WORST ? droop.most() : droop.least();
   }
 
-  /** Whether a part is known exactly, so that both ends are the same. */
+  /** The same of a regulator that is set to something: behind the end of its curve it may hold nothing. */
+  PressureDrop ofDroop(RegulatorRange regulator, GaugePressure set) {
+    return this == AT_WORST ? regulator.mostDroop(set) : regulator.droop().least();
+  }
+
+  /** Whether a part is known exactly up to a flow, so that both ends are the same. */
+  static boolean isExact(Part part, MassFlow most) {
+    return part instanceof Part.Regulator regulator
+        ? regulator.range().isExactUpTo(most)
+        : isExact(part);
+  }
+
+  /** Whether a part is known exactly whatever flows, so that both ends are the same. */
   static boolean isExact(Part part) {
     if (part instanceof Part.Socket socket) {
       return socket.capacityRange().isExact();
@@ -60,7 +74,6 @@ enum Known {
     if (part instanceof Part.Pipe pipe) {
       return pipe.conduitRange().isExact();
     }
-    return !(part instanceof Part.Regulator regulator)
-        || (regulator.capacityRange().isExact() && regulator.droopRange().isExact());
+    return !(part instanceof Part.Regulator regulator) || regulator.range().isExact();
   }
 }

@@ -13,7 +13,9 @@ import org.airfit.joint.End;
 import org.airfit.joint.TwoEnded;
 import org.airfit.line.Conduit;
 import org.airfit.line.ConduitRange;
+import org.airfit.plant.RegulatorCurve;
 import org.airfit.plant.RegulatorElement;
+import org.airfit.plant.RegulatorRange;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
@@ -244,6 +246,7 @@ public sealed interface Part {
       CapacityRange capacityRange,
       Range<PressureDrop> droopRange,
       Optional<FreeAirFlow> atFlow,
+      Optional<RegulatorCurve> curve,
       End upstream,
       End downstream)
       implements Part {
@@ -255,9 +258,10 @@ public sealed interface Part {
      * @param capacityRange what it lets through when its valve stands wide open, as well as that is known
      * @param droopRange between which losses its droop lies
      * @param atFlow the flow at which it droops so, above 0; empty where it droops so at whatever flow the job has
+     * @param curve what its maker draws, which counts in place of a droop; empty where that is not told
      * @param upstream how it ends towards the supply
      * @param downstream how it ends towards the tool
-     * @throws IllegalArgumentException if {@code atFlow} is not above 0
+     * @throws IllegalArgumentException if {@code atFlow} is not above 0, or stands beside a curve
      */
     public Regulator {
       Objects.requireNonNull(facts, "facts");
@@ -265,12 +269,62 @@ public sealed interface Part {
       Objects.requireNonNull(capacityRange, "capacityRange");
       Objects.requireNonNull(droopRange, "droopRange");
       Objects.requireNonNull(atFlow, "atFlow");
+      Objects.requireNonNull(curve, "curve");
       Objects.requireNonNull(upstream, "upstream");
       Objects.requireNonNull(downstream, "downstream");
       if (atFlow.isPresent() && !(atFlow.get().cubicMetresPerSecond() > 0.0)) {
         throw new IllegalArgumentException("flow at which regulator " + facts.id()
             + " droops must be above 0, was " + atFlow.get().shown());
       }
+      if (atFlow.isPresent() && curve.isPresent()) {
+        throw new IllegalArgumentException("flow at which regulator " + facts.id()
+            + " droops must not be told beside its curve, was " + atFlow.get().shown());
+      }
+    }
+
+    /**
+     * Obtains a regulator that droops in a straight line, or whatever flows.
+     *
+     * @param facts what it tells of itself
+     * @param kind what it is in one piece with
+     * @param capacityRange what it lets through when its valve stands wide open, as well as that is known
+     * @param droopRange between which losses its droop lies
+     * @param atFlow the flow at which it droops so, above 0; empty where it droops so at whatever flow the job has
+     * @param upstream how it ends towards the supply
+     * @param downstream how it ends towards the tool
+     * @throws IllegalArgumentException if {@code atFlow} is not above 0
+     */
+    public Regulator(
+        PartFacts facts,
+        RegulatorKind kind,
+        CapacityRange capacityRange,
+        Range<PressureDrop> droopRange,
+        Optional<FreeAirFlow> atFlow,
+        End upstream,
+        End downstream) {
+      this(facts, kind, capacityRange, droopRange, atFlow, Optional.empty(), upstream, downstream);
+    }
+
+    /**
+     * Obtains a regulator of which not all is known.
+     *
+     * @param facts what it tells of itself
+     * @param kind what it is in one piece with
+     * @param range what it does to the air
+     * @param upstream how it ends towards the supply
+     * @param downstream how it ends towards the tool
+     */
+    public Regulator(
+        PartFacts facts, RegulatorKind kind, RegulatorRange range, End upstream, End downstream) {
+      this(
+          facts,
+          kind,
+          Objects.requireNonNull(range, "range").capacity(),
+          range.droop(),
+          range.atFlow(),
+          range.curve(),
+          upstream,
+          downstream);
     }
 
     /**
@@ -352,7 +406,8 @@ public sealed interface Part {
      * @return this of that kind
      */
     public Regulator as(RegulatorKind other) {
-      return new Regulator(facts, other, capacityRange, droopRange, atFlow, upstream, downstream);
+      return new Regulator(
+          facts, other, capacityRange, droopRange, atFlow, curve, upstream, downstream);
     }
 
     /**
@@ -366,17 +421,18 @@ public sealed interface Part {
     public RegulatorElement element(GaugePressure set, AbsolutePressure atmosphere) {
       Objects.requireNonNull(set, "set");
       Objects.requireNonNull(atmosphere, "atmosphere");
-      return element(capacity(), droop(), set, atmosphere);
+      return range().atWorst(set, atmosphere);
     }
 
     /** The same with another capacity and droop of those that it may have. */
     RegulatorElement element(
         FlowCapacity valve, PressureDrop drooping, GaugePressure set, AbsolutePressure atmosphere) {
-      RegulatorElement element = RegulatorElement.of(valve, set.absolute(atmosphere));
-      return atFlow
-          .map(flow -> element.withDroop(drooping, flow))
-          .orElseGet(() -> element.withDroopAtAnyFlow(
-              PressureDrop.ofPascals(Math.min(drooping.pascals(), set.pascals()))));
+      return range().element(valve, drooping, set, atmosphere);
+    }
+
+    /** {@return what it does to the air, as well as that is known} */
+    public RegulatorRange range() {
+      return new RegulatorRange(capacityRange, droopRange, atFlow, curve);
     }
 
     /** {@return by how much less than at rest it holds at most, by which it is judged} */
@@ -389,7 +445,8 @@ public sealed interface Part {
     public String toString() {
       return "Regulator[facts=" + facts + ", kind=" + kind + ", capacityRange=" + capacityRange
           + ", droopRange=" + droopRange
-          + atFlow.map(flow -> ", atFlow=" + flow).orElse("") + ", upstream=" + upstream
+          + atFlow.map(flow -> ", atFlow=" + flow).orElse("")
+          + curve.map(drawn -> ", curve=" + drawn).orElse("") + ", upstream=" + upstream
           + ", downstream=" + downstream + "]";
     }
 

@@ -213,8 +213,10 @@ record Position(
   Optional<FlowElement> regulated(
       Part.Regulator regulator, FlowCapacity capacity, Known known, AbsolutePressure atmosphere) {
     return setting()
-        .map(set -> regulator.element(
-            capacity, known.ofDroop(regulator.droopRange()), known.ofSetting(set), atmosphere));
+        .map(known::ofSetting)
+        .map(set -> regulator
+            .range()
+            .element(capacity, known.ofDroop(regulator.range(), set), set, atmosphere));
   }
 
   /** What a regulator here is set to; empty where the slot is not one of a regulator. */

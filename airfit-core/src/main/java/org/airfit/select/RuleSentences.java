@@ -1,7 +1,6 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -251,7 +250,9 @@ final class RuleSentences {
   static RuleAnswer air(Assembly a, UnitSystem units) {
     Requirement job = a.requirement();
     GaugePressure[] arriving = arriving(a);
-    boolean isAdapterMissing = !a.joints().stream().allMatch(Joint::isSound);
+    long missing = a.joints().stream().filter(joint -> !joint.isSound()).count();
+    boolean isAdapterMissing = missing > 0;
+    String adapters = missing > 1 ? "adapters" : "adapter";
     String wanted =
         (job.leastRange().isExact() ? "" : units.say(job.leastRange().least(), arriving) + " to ")
             + units.say(job.least(), arriving) + " at "
@@ -261,14 +262,15 @@ final class RuleSentences {
       return RuleAnswer.open(
           "It depends: the tool has from " + has(a.result(), job, units::sayAtLeast)
               + " to " + has(a.atBest(), job, units::sayAtMost) + ", it needs " + wanted + ". "
-              + doubts(Doubts.of(a), units)
-              + (isAdapterMissing ? " That is without the missing adapter." : ""));
+              + Doubt.whatToAsk(Doubts.of(a), units)
+              + (isAdapterMissing ? " That is without the missing " + adapters + "." : ""));
     }
     if (Assembly.isAtLeast(a.result(), job.least()) && isAdapterMissing) {
-      return RuleAnswer.open(
-          "Without the missing adapter the tool has "
-              + has(a, units) + ", it needs " + wanted
-              + ". What the adapter takes of that is not reckoned: judge it again once the ends are joined.");
+      return RuleAnswer.open("Without the missing " + adapters + " the tool has "
+          + has(a, units) + ", it needs " + wanted
+          + ". What the " + adapters
+          + (missing > 1 ? " take" : " takes")
+          + " of that is not reckoned: judge it again once the ends are joined.");
     }
     if (Assembly.isAtLeast(a.result(), job.least())
         && !PartChecks.breaking(a, PartChecks::isTooShort).isEmpty()) {
@@ -344,30 +346,6 @@ final class RuleSentences {
             starved -> Optional.<GaugePressure>empty()))
         .flatMap(Optional::stream)
         .toArray(GaugePressure[]::new);
-  }
-
-  /** What is to be asked, the one first that settles most; what nobody can read off a part comes last. */
-  private static String doubts(List<Doubt> doubts, UnitSystem units) {
-    List<Doubt> settling = doubts.stream()
-        .filter(Doubt::settles)
-        .sorted(Comparator.comparing((Doubt doubt) -> !doubt.isReadable()))
-        .toList();
-    if (settling.isEmpty()) {
-      Doubt most = doubts.stream().filter(Doubt::isReadable).findFirst().orElse(doubts.get(0));
-      return "No single answer settles it; "
-          + (most.equals(doubts.get(0))
-              ? "most depends on the "
-              : "of what can be read, most depends on the ")
-          + most.what() + " (" + most.knownBy(units) + "): ask for that first.";
-    }
-    String enough = settling.stream()
-        .map(doubt -> doubt.what() + " is " + doubt.enoughIf(units).orElseThrow() + " ("
-            + doubt.knownBy(units) + ")")
-        .collect(Collectors.joining(", or if the "));
-    return "It is enough if the " + enough + ": "
-        + (settling.get(0).isReadable()
-            ? settling.size() > 1 ? "ask for the first of these." : "ask for it."
-            : "nobody reads that off a part; try it, with a gauge at the inlet of the tool while it runs.");
   }
 
   static RuleAnswer reach(Assembly a, UnitSystem units) {

@@ -18,7 +18,7 @@ final class UntoldDroop {
   static String inWords(Assembly a, UnitSystem units) {
     Set<String> untold = new LinkedHashSet<>();
     if (isUntold(a.requirement().droopRange())) {
-      untold.add(Doubts.AT_SUPPLY);
+      untold.add(Unknowns.AT_SUPPLY);
     }
     for (Part part : a.parts()) {
       if (part instanceof Part.Regulator regulator && isUntold(regulator.droopRange())) {

@@ -36,8 +36,11 @@ final class Width {
     return one instanceof Part.Plug && other instanceof Part.Plug;
   }
 
-  /** At worst and at best; a droop at one flow is not weighed against one at whatever flow there is. */
+  /** At worst and at best; a droop at one flow is not weighed against one at whatever flow there is, nor are curves. */
   private static boolean droopsNoMore(Part.Regulator one, Part.Regulator other) {
+    if (one.curve().isPresent() || other.curve().isPresent()) {
+      return one.curve().equals(other.curve());
+    }
     double a = one.atFlow().map(Width::perFlow).orElse(1.0);
     double b = other.atFlow().map(Width::perFlow).orElse(1.0);
     return one.atFlow().isPresent() == other.atFlow().isPresent()

@@ -17,6 +17,8 @@ import org.airfit.run.ElementLoss;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
 import org.airfit.safety.Situation;
+import org.airfit.select.RuleOutcome;
+import org.airfit.select.RunNow;
 import org.airfit.working.UnitSystem;
 
 /** What arrives at the end of a run. */
@@ -113,7 +115,7 @@ final class RunCall {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        job.now().map(run -> run.at(job.requirement().demand())),
+        job.now().map(RunNow::result),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
@@ -127,16 +129,7 @@ final class RunCall {
     Map<String, Object> answer = new LinkedHashMap<>();
     answer.put("kind", kind(sheet, result, isNeedTold));
     answer.put(
-        "sentence",
-        isNeedTold
-            ? OnScreen.arrives(sheet, result)
-            : result.<String>fold(
-                delivered -> "At the tool "
-                    + (sheet.requirement().isExact()
-                        ? units.sayBoth(delivered.atToolGauge())
-                        : "at least " + units.sayBothAtLeast(delivered.atToolGauge()))
-                    + ".",
-                starved -> OnScreen.arrives(sheet, starved)));
+        "sentence", isNeedTold ? OnScreen.arrivesNow(sheet) : OnScreen.arrivesWithoutNeed(sheet));
     AbsolutePressure atmosphere = sheet.job().atmosphere();
     answer.put("atSupply", Shown.pressure(atSupply(result), atmosphere, units));
     result.fold(
@@ -147,9 +140,7 @@ final class RunCall {
         "biggest",
         result.<String>fold(
             delivered -> delivered.bottleneck().name(), RunResult.Starved::element));
-    answer.put(
-        "carries",
-        isNeedTold ? sheet.job().now().map(run -> OnScreen.carries(sheet, run)).orElse("") : "");
+    answer.put("carries", isNeedTold ? OnScreen.carriesNow(sheet) : "");
     answer.put(
         "helps",
         isNeedTold ? OnScreen.widerHose(sheet, result).map(List::of).orElse(List.of()) : List.of());
@@ -175,13 +166,15 @@ final class RunCall {
   }
 
   private static String kind(JobSheet sheet, RunResult result, boolean isNeedTold) {
-    return result.fold(
-        delivered -> !isNeedTold
-            ? "delivered"
-            : delivered.atToolGauge().compareTo(sheet.requirement().least()) >= 0
-                ? "enough"
-                : "tooLittle",
-        starved -> "starved");
+    RunNow now = sheet.job().now().orElseThrow();
+    boolean isStarved = result.fold(delivered -> false, starved -> true);
+    boolean isStarvedAtBest = now.resultAtBest().fold(delivered -> false, starved -> true);
+    if (isNeedTold ? now.outcome() == RuleOutcome.OPEN : isStarved && !isStarvedAtBest) {
+      return "depends";
+    }
+    return isStarvedAtBest
+        ? "starved"
+        : !isNeedTold ? "delivered" : now.outcome() == RuleOutcome.MET ? "enough" : "tooLittle";
   }
 
   private static AbsolutePressure atSupply(RunResult result) {

@@ -159,9 +159,8 @@ final class SelectCall {
 
   private static Map<String, Object> now(JobSheet sheet, RunResult now) {
     Map<String, Object> told = new LinkedHashMap<>();
-    told.put("sentence", OnScreen.arrives(sheet, now));
-    told.put(
-        "carries", sheet.job().now().map(run -> OnScreen.carries(sheet, run)).orElse(""));
+    told.put("sentence", OnScreen.arrivesNow(sheet));
+    told.put("carries", OnScreen.carriesNow(sheet));
     told.put("losses", Shown.losses(sheet, now));
     told.put("picture", Shown.chart(OnScreen.chart(sheet, "Now", now)));
     told.put("helps", OnScreen.widerHose(sheet, now).map(List::of).orElse(List.of()));

@@ -109,16 +109,54 @@ class RunCallTest {
         .isEqualTo("enough");
   }
 
-  /** 34 CFM has several usual readings: what arrives with the most of them is the least. */
+  /** A rubber hose may be smooth or not, and 34 CFM has several usual readings: both ends of what arrives are told. */
   @Test
-  void what_arrives_with_air_that_is_a_range_is_told_as_the_least() throws Exception {
+  void what_arrives_through_what_is_not_known_exactly_is_told_with_both_ends() throws Exception {
     for (String flow : List.of("34 scfm", "34 cfm")) {
       Map<String, Object> answer =
           run("supply", "90 psig", "elements", List.of(hose("3/4 in")), "flow", flow);
       assertThat(String.valueOf(answer.get("sentence")))
           .as(flow)
-          .matches("At the tool " + (flow.equals("34 cfm") ? "at least " : "") + "[0-9].*");
+          .matches("At the tool from [0-9].* to [0-9].*, depending on what is not known\\.");
+      assertThat(answer.get("kind")).isEqualTo("delivered");
     }
+    Map<String, Object> known = run(
+        "supply",
+        "90 psig",
+        "elements",
+        List.of(Map.of(
+            "name", "hose", "bore", "3/4 in", "length", "50 ft", "wall", "smooth rubber hose")),
+        "flow",
+        "34 scfm");
+    assertThat(String.valueOf(known.get("sentence"))).matches("At the tool [0-9].*[0-9)]\\.");
+  }
+
+  /** Whether 1/4 in of rubber hose is enough turns on its wall: yes, no or depends, by what is needed. */
+  @Test
+  void whether_it_is_enough_may_depend_on_what_is_not_known() throws Exception {
+    Map<String, Object> at =
+        run("supply", "90 psig", "elements", List.of(hose("3/8 in")), "flow", "20 scfm");
+    String said = String.valueOf(at.get("sentence"));
+    double worst =
+        Double.parseDouble(said.substring("At the tool from ".length(), said.indexOf(" psig")));
+    int to = said.indexOf(" to ") + 4;
+    double best = Double.parseDouble(said.substring(to, said.indexOf(" psig", to)));
+    assertThat(kind(worst - 0.5)).isEqualTo("enough");
+    assertThat(kind((worst + best) / 2.0)).isEqualTo("depends");
+    assertThat(kind(best + 0.5)).isEqualTo("tooLittle");
+  }
+
+  private static String kind(double needed) throws Exception {
+    return String.valueOf(run(
+            "supply",
+            "90 psig",
+            "elements",
+            List.of(hose("3/8 in")),
+            "flow",
+            "20 scfm",
+            "needed",
+            needed + " psig")
+        .get("kind"));
   }
 
   @Test

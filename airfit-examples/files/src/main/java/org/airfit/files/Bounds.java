@@ -3,6 +3,7 @@ package org.airfit.files;
 import java.util.List;
 import org.airfit.flow.CapacityRange;
 import org.airfit.flow.Rating;
+import org.airfit.plant.RegulatorCurve;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
@@ -63,7 +64,7 @@ record Bounds(String what, double least, double most, double tiniest, String inW
       List.of(GAUGE, ABSOLUTE, DROP, FLOW, LENGTH, TEMPERATURE, VOLUME, CONDUCTANCE, MONEY, NUMBER);
 
   /**
-   * Lets a value pass; of a range and of a capacity both ends.
+   * Lets a value pass; of a range and of a capacity both ends, of a curve every point.
    *
    * @throws IllegalArgumentException if it lies outside
    */
@@ -76,6 +77,11 @@ record Bounds(String what, double least, double most, double tiniest, String inW
     } else if (value instanceof CapacityRange capacity) {
       check(capacity.least().conductance());
       check(capacity.most().conductance());
+    } else if (value instanceof RegulatorCurve curve) {
+      curve.points().forEach(point -> {
+        check(point.flow());
+        check(point.held());
+      });
     } else if (value instanceof Money money) {
       MONEY.check(money.amount().doubleValue());
     } else if (value instanceof Quantity<?, ?> quantity) {

@@ -1,16 +1,18 @@
 package org.airfit.files;
 
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.airfit.flow.CapacityRange;
-import org.airfit.flow.FlowCapacity;
 import org.airfit.line.ConduitRange;
-import org.airfit.plant.RegulatorElement;
+import org.airfit.plant.RegulatorRange;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Range;
 import org.airfit.run.Run;
 import org.airfit.select.Part;
+import org.airfit.select.RunNow;
+import org.airfit.source.Source;
 
 /**
  * One thing of what is connected to an outlet, an item of the field {@code now} of a job, read by itself. A program that
@@ -20,9 +22,63 @@ import org.airfit.select.Part;
  */
 public final class Connected {
 
-  /** How it is added to a run; what is not known exactly with the worst that it can be. */
+  /** How it is added to a run. */
   private interface Joining {
+    /** With the worst that it can be. */
     Run to(Run run);
+
+    /** As well as it is known. */
+    RunNow to(RunNow run);
+  }
+
+  private record Line(String name, ConduitRange conduit) implements Joining {
+    @Override
+    public Run to(Run run) {
+      return run.through(name, conduit.least());
+    }
+
+    @Override
+    public RunNow to(RunNow run) {
+      return run.through(name, conduit);
+    }
+  }
+
+  private record Passage(String name, CapacityRange capacity) implements Joining {
+    @Override
+    public Run to(Run run) {
+      return run.through(name, capacity.least());
+    }
+
+    @Override
+    public RunNow to(RunNow run) {
+      return run.through(name, capacity);
+    }
+  }
+
+  private record Regulated(String name, RegulatorRange regulator, GaugePressure set)
+      implements Joining {
+    @Override
+    public Run to(Run run) {
+      return run.through(name, regulator.atWorst(set, run.atmosphere()));
+    }
+
+    @Override
+    public RunNow to(RunNow run) {
+      return run.through(name, regulator, set);
+    }
+  }
+
+  /** A plug: its loss is told with its socket. */
+  private record WithoutLoss() implements Joining {
+    @Override
+    public Run to(Run run) {
+      return run;
+    }
+
+    @Override
+    public RunNow to(RunNow run) {
+      return run;
+    }
   }
 
   private final String name;
@@ -30,18 +86,61 @@ public final class Connected {
   private final boolean isExact;
   private final Optional<GaugePressure> set;
   private final Optional<Part> part;
+  private final List<String> taken;
 
   private Connected(
       String name,
       Joining joining,
       boolean isExact,
       Optional<GaugePressure> set,
-      Optional<Part> part) {
+      Optional<Part> part,
+      List<String> taken) {
     this.name = name;
     this.joining = joining;
     this.isExact = isExact;
     this.set = set;
     this.part = part;
+    this.taken = taken;
+  }
+
+  private static Connected of(String name, ConduitRange conduit, Optional<Part> part) {
+    return new Connected(
+        name,
+        new Line(name, conduit),
+        conduit.isExact(),
+        Optional.empty(),
+        part,
+        taken(conduit.isExact(), conduit.assumption()));
+  }
+
+  private static Connected of(String name, CapacityRange capacity, Optional<Part> part) {
+    return new Connected(
+        name,
+        new Passage(name, capacity),
+        capacity.isExact(),
+        Optional.empty(),
+        part,
+        taken(capacity.isExact(), capacity.assumption()));
+  }
+
+  private static Connected of(
+      String name, RegulatorRange regulator, GaugePressure set, Optional<Part> part) {
+    List<String> taken = new ArrayList<>(
+        taken(regulator.capacity().isExact(), regulator.capacity().assumption()));
+    if (!regulator.droop().isExact()) {
+      taken.add("droop not told: from none to 1 bar (14.5 psi), common practice, no source");
+    }
+    return new Connected(
+        name,
+        new Regulated(name, regulator, set),
+        regulator.isExact(),
+        Optional.of(set),
+        part,
+        List.copyOf(taken));
+  }
+
+  private static List<String> taken(boolean isExact, Source assumption) {
+    return isExact ? List.of() : List.of(assumption.toString());
   }
 
   /**
@@ -73,62 +172,36 @@ public final class Connected {
     }
     String name = item.field("name", "what to call it; or part, the id of a part of the catalogue")
         .text();
-    Optional<Field> capacity = item.find("capacity");
-    if (capacity.isEmpty()) {
-      ConduitRange conduit = FlowFields.conduitOfOneLength(item);
-      return plain(name, run -> run.through(name, conduit.least()), conduit.isExact());
+    Optional<Field> told = item.find("capacity");
+    if (told.isEmpty()) {
+      return of(name, FlowFields.conduitOfOneLength(item), Optional.empty());
     }
+    CapacityRange capacity = FlowFields.capacityRange(told.get());
     if (item.find("set").isEmpty()) {
-      FlowCapacity told = FlowFields.capacity(capacity.get());
-      return plain(name, run -> run.through(name, told), true);
+      return of(name, capacity, Optional.empty());
     }
-    FlowCapacity told = FlowFields.capacity(capacity.get());
-    GaugePressure set = set(item);
-    return new Connected(
-        name,
-        run -> run.through(name, RegulatorElement.of(told, set.absolute(run.atmosphere()))),
-        true,
-        Optional.of(set),
-        Optional.empty());
-  }
-
-  private static Connected plain(String name, Joining joining, boolean isExact) {
-    return new Connected(name, joining, isExact, Optional.empty(), Optional.empty());
+    return of(name, PartFields.regulator(item, capacity), set(item), Optional.empty());
   }
 
   private static Connected ofCatalogue(Field item, Part part) throws WrongFileException {
     String name = part.name();
+    Optional<Part> there = Optional.of(part);
     if (part instanceof Part.Socket socket) {
-      return there(part, socket.capacityRange());
+      return of(name, socket.capacityRange(), there);
     }
     if (part instanceof Part.Hose hose) {
-      ConduitRange conduit = hose.conduitRange();
-      return there(part, run -> run.through(name, conduit.least()), conduit.isExact());
+      return of(name, hose.conduitRange(), there);
     }
     if (part instanceof Part.Adapter adapter) {
-      return there(part, run -> run.through(name, adapter.conduit()), true);
+      return of(name, ConduitRange.exactly(adapter.conduit()), there);
     }
     if (part instanceof Part.Device device) {
-      return there(part, device.capacityRange());
+      return of(name, device.capacityRange(), there);
     }
     if (part instanceof Part.Regulator regulator) {
-      GaugePressure set = set(item);
-      return new Connected(
-          name,
-          run -> run.through(name, regulator.element(set, run.atmosphere())),
-          regulator.capacityRange().isExact() && regulator.droopRange().isExact(),
-          Optional.of(set),
-          Optional.of(part));
+      return of(name, regulator.range(), set(item), there);
     }
-    return there(part, run -> run, true); // a plug's loss is told with its socket
-  }
-
-  private static Connected there(Part part, CapacityRange capacity) {
-    return there(part, run -> run.through(part.name(), capacity.least()), capacity.isExact());
-  }
-
-  private static Connected there(Part part, Joining joining, boolean isExact) {
-    return new Connected(part.name(), joining, isExact, Optional.empty(), Optional.of(part));
+    return new Connected(name, new WithoutLoss(), true, Optional.empty(), there, List.of());
   }
 
   private static GaugePressure set(Field item) throws WrongFileException {
@@ -155,19 +228,35 @@ public final class Connected {
     return set;
   }
 
+  /** {@return what was taken for what is not told of it, each with its source; empty where it is known exactly} */
+  public List<String> taken() {
+    return taken;
+  }
+
   /** The part of the catalogue that it is. */
   Optional<Part> part() {
     return part;
   }
 
   /**
-   * Leads a run through it.
+   * Leads a run through it, with the worst that it can be.
    *
    * @param run what stands in front
    * @return the longer run; the same where it loses nothing by itself, such as a plug, whose socket tells its loss
    * @throws IllegalArgumentException if an element of the run has its name, or the run cannot lead through it
    */
   public Run addTo(Run run) {
+    return joining.to(Objects.requireNonNull(run, "run"));
+  }
+
+  /**
+   * Leads what is connected through it, as well as it is known.
+   *
+   * @param run what stands in front
+   * @return the longer run; the same where it loses nothing by itself, such as a plug, whose socket tells its loss
+   * @throws IllegalArgumentException if an element of the run has its name, or the run cannot lead through it
+   */
+  public RunNow addTo(RunNow run) {
     return joining.to(Objects.requireNonNull(run, "run"));
   }
 

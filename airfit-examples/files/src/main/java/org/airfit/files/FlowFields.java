@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.Rating;
+import org.airfit.joint.StandardHose;
 import org.airfit.line.Conduit;
 import org.airfit.line.ConduitName;
 import org.airfit.line.ConduitRange;
@@ -137,6 +138,36 @@ final class FlowFields {
             + ": look at its unit again.");
   }
 
+  /** What rounding an inch to hundredths may do to a bore [mm], so that no such bore is questioned. */
+  private static final double ROUNDING_MM = 0.13;
+
+  /** Keeps a word on a hose whose bore is none that its name may mean: one of the two is a slip. */
+  static void remarkOnName(Field item, HoseBore named, ConduitRange conduit, List<String> remarks)
+      throws WrongFileException {
+    Optional<StandardHose> standard = StandardHose.calledBy(named);
+    Optional<Field> bore = item.find("bore");
+    Optional<Field> told = bore.isPresent() ? bore : item.find("size");
+    if (standard.isEmpty() || told.isEmpty()) {
+      return;
+    }
+    Limits limits = standard.get().anyBore();
+    double least = conduit.least().bore().millimetres();
+    double most = conduit.most().bore().millimetres();
+    if (most >= limits.least().millimetres() - ROUNDING_MM
+        && least <= limits.most().millimetres() + ROUNDING_MM) {
+      return;
+    }
+    remarks.add(
+        "\"" + Printable.line(told.get().text().strip()) + "\" in " + told.get().place()
+            + " is no bore of a hose named " + named.label() + ", which measures "
+            + limits.least().format(LengthUnit.MILLIMETRE) + " to "
+            + limits.most().format(LengthUnit.MILLIMETRE) + " ("
+            + limits.least().format(LengthUnit.INCH) + " to "
+            + limits.most().format(LengthUnit.INCH)
+            + ") by ISO 1307: one of the two is a slip, measure the hose. The bore is what the air is"
+            + " reckoned with.");
+  }
+
   /** A wall that has one roughness to calculate with, by its whole name. */
   private static Optional<Wall> exactWall(Field wall) throws WrongFileException {
     String typed = wall.text().strip();
@@ -262,12 +293,25 @@ final class FlowFields {
 
   /** A flow capacity among other fields: a rating as a catalogue prints it, or the conductance and ratio. */
   static FlowCapacity ofRow(Field row) throws WrongFileException {
+    Optional<Field> rating = ratingOfRow(row);
+    return rating.isPresent() ? capacity(rating.get()) : ofConductance(row);
+  }
+
+  /** The same as well as it is told. */
+  static CapacityRange rangeOfRow(Field row) throws WrongFileException {
+    Optional<Field> rating = ratingOfRow(row);
+    CapacityRange range = rating.isPresent() ? capacityRange(rating.get()) : conductanceRange(row);
+    row.build(() -> Bounds.within(range));
+    return range;
+  }
+
+  private static Optional<Field> ratingOfRow(Field row) throws WrongFileException {
     Optional<Field> rating = row.find("capacity");
     Optional<Field> conductance = row.find("conductance");
     if (rating.isPresent() && conductance.isPresent()) {
       throw conductance.get().wrong("stands beside a capacity; accepted: one of them");
     }
-    return rating.isPresent() ? capacity(rating.get()) : ofConductance(row);
+    return rating;
   }
 
   /** A flow capacity by the conductance and ratio that stand among other fields. */

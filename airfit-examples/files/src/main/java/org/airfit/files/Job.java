@@ -8,9 +8,9 @@ import org.airfit.plug.Identification;
 import org.airfit.plug.Identifier;
 import org.airfit.plug.PlugProfile;
 import org.airfit.quantity.AbsolutePressure;
-import org.airfit.run.Run;
 import org.airfit.select.PlantYear;
 import org.airfit.select.Requirement;
+import org.airfit.select.RunNow;
 import org.airfit.select.Slot;
 
 /**
@@ -43,7 +43,7 @@ public record Job(
     Optional<AtHand> atHand,
     AirState supply,
     AbsolutePressure atmosphere,
-    Optional<Run> now,
+    Optional<RunNow> now,
     Requirement requirement,
     Optional<PlantYear> year,
     Optional<JobReceiver> receiver,

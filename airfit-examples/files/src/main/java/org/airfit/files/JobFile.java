@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.air.AirState;
-import org.airfit.run.Run;
 import org.airfit.safety.SafetyRules;
 import org.airfit.select.Extra;
 import org.airfit.select.Layout;
@@ -19,6 +18,7 @@ import org.airfit.select.Lubrication;
 import org.airfit.select.Objective;
 import org.airfit.select.PlantYear;
 import org.airfit.select.Requirement;
+import org.airfit.select.RunNow;
 
 /** What a job file says, and a job file from what a program knows; docs/job-file.md has the fields. */
 public final class JobFile {
@@ -210,8 +210,8 @@ public final class JobFile {
     }
     extras(root, requirement);
     Optional<Field> today = root.find("now", "a list of what is connected to the outlet today");
-    Requirement asked = root.build(requirement::build);
-    Optional<Run> now = today.isPresent()
+    Requirement asked = JobSupply.drooping(line.regulator(), root.build(requirement::build));
+    Optional<RunNow> now = today.isPresent()
         ? Optional.of(NowFields.run(today.get(), catalogue, asked, units.system(), remarks))
         : Optional.empty();
     Optional<PlantYear> year = YearFields.in(root, asked, assumed);

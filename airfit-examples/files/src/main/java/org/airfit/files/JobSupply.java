@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.plant.PistonCompressor;
 import org.airfit.plant.Regulator;
+import org.airfit.plant.RegulatorCurve;
 import org.airfit.plant.Supply;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
@@ -140,7 +141,7 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     } else {
       requirement.regulated();
     }
-    if (isAlone) {
+    if (CurveField.in(item, "atFlow").isEmpty() && isAlone) {
       requirement.droop(
           alone.isPresent() ? alone.get().range(PressureDrop::parse) : Regulator.UNTOLD_DROOP);
     }
@@ -152,6 +153,35 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
     }
     item.requireNothingElse();
     return new JobSupply(held, atmosphere);
+  }
+
+  /**
+   * What the parts must do where the regulator first of all has a curve: all that works is known only now, and so by
+   * how much it droops. Behind the end of the curve that is anything up to all that it is set to.
+   */
+  static Requirement drooping(Optional<JobLine.Entry> first, Requirement asked)
+      throws WrongFileException {
+    if (first.isEmpty()) {
+      return asked;
+    }
+    Field item = first.get().item();
+    Optional<RegulatorCurve> told = CurveField.in(item, "atFlow");
+    if (told.isEmpty()) {
+      return asked;
+    }
+    RegulatorCurve curve = told.get();
+    GaugePressure set = JobLine.set(item).most();
+    PressureDrop least = curve.droop(asked.airAtOutlet().least().massFlow()).orElse(curve.most());
+    PressureDrop most = curve
+        .droop(asked.airAtOutlet().most().massFlow())
+        .orElse(PressureDrop.ofPascals(set.pascals()));
+    Range<PressureDrop> droop = new Range<>(less(least, set), less(most, set));
+    return item.build(() -> asked.toBuilder().droop(droop).build());
+  }
+
+  /** A regulator does not lose by its droop more than it is set to. */
+  private static PressureDrop less(PressureDrop droop, GaugePressure set) {
+    return PressureDrop.ofPascals(Math.min(droop.pascals(), set.pascals()));
   }
 
   private static Temperature temperature(Field supplied, UnitSystem units, List<String> remarks)

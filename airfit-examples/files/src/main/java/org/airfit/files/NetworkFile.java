@@ -11,13 +11,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.airfit.air.AirState;
-import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.CapacityRange;
 import org.airfit.joint.HoseSize;
 import org.airfit.line.Conduit;
 import org.airfit.line.ConduitRange;
 import org.airfit.line.PipeDuty;
 import org.airfit.network.Network;
 import org.airfit.plant.Regulator;
+import org.airfit.plant.RegulatorCurve;
 import org.airfit.plant.RegulatorElement;
 import org.airfit.plant.Supply;
 import org.airfit.plant.SupplyRange;
@@ -55,6 +56,7 @@ public final class NetworkFile {
       "set",
       "droop",
       "droopAt",
+      "curve",
       "tool",
       "air",
       "needs",
@@ -300,29 +302,43 @@ public final class NetworkFile {
 
   private void part(Field row) throws WrongFileException {
     String name = name(row, "part");
-    FlowCapacity capacity = FlowFields.ofRow(row);
-    head(file).builder.part(name, from(row), to(row), capacity);
+    CapacityRange capacity = FlowFields.rangeOfRow(row);
+    head(file).builder.part(name, from(row), to(row), capacity.least());
     branches.add(NetworkJob.Branch.ofPart(name, capacity));
   }
 
   private void checkValve(Field row) throws WrongFileException {
     String name = name(row, "check valve");
-    FlowCapacity valve = FlowFields.ofRow(row);
+    CapacityRange valve = FlowFields.rangeOfRow(row);
     Optional<Field> cracking = row.find("cracking");
     if (cracking.isPresent()) {
-      valve = valve.withCrackingPressure(cracking.get().most(PressureDrop::parse));
+      PressureDrop opens = cracking.get().most(PressureDrop::parse);
+      CapacityRange rated = valve;
+      valve = cracking
+          .get()
+          .build(() -> new CapacityRange(
+              rated.least().withCrackingPressure(opens),
+              rated.most().withCrackingPressure(opens),
+              rated.assumption()));
     }
-    head(file).builder.checkValve(name, from(row), to(row), valve);
+    head(file).builder.checkValve(name, from(row), to(row), valve.least());
     branches.add(NetworkJob.Branch.ofPart(name, valve));
   }
 
   private void regulator(Field row) throws WrongFileException {
     Head known = head(file);
     String name = name(row, "regulator");
-    FlowCapacity valve = FlowFields.ofRow(row);
+    CapacityRange valve = FlowFields.rangeOfRow(row);
     GaugePressure set = row.field("set", Accepted.GAUGE).least(GaugePressure::parse);
-    RegulatorElement regulator = RegulatorElement.of(valve, set.absolute(known.atmosphere));
-    if (row.find("droop").isPresent() || row.find("droopAt").isPresent()) {
+    RegulatorElement regulator = RegulatorElement.of(valve.least(), set.absolute(known.atmosphere));
+    Optional<RegulatorCurve> curve = CurveField.in(row, "droopAt");
+    if (curve.isPresent()) {
+      // behind its end the most that it tells counts; the sheet says where that is so
+      PressureDrop most =
+          PressureDrop.ofPascals(Math.min(curve.get().most().pascals(), set.pascals()));
+      RegulatorElement plain = regulator;
+      regulator = row.build(() -> plain.withCurve(curve.get(), most));
+    } else if (row.find("droop").isPresent() || row.find("droopAt").isPresent()) {
       PressureDrop droop = row.field("droop", "by how much less it holds at droopAt, such as 6 psi")
           .most(PressureDrop::parse);
       JobLine.requireDroopBelow(row, droop, set);
@@ -336,7 +352,7 @@ public final class NetworkFile {
           regulator.withDroopAtAnyFlow(PressureDrop.ofPascals(Math.min(most, set.pascals())));
     }
     known.builder.regulator(name, from(row), to(row), regulator);
-    branches.add(NetworkJob.Branch.ofRegulator(name, regulator));
+    branches.add(NetworkJob.Branch.ofRegulator(name, regulator, valve));
   }
 
   private void leak(Field row) throws WrongFileException {
@@ -365,8 +381,8 @@ public final class NetworkFile {
             : NetworkJob.Branch.ofPipe(name, PipeDuty.BRANCH, told));
     if (coupled) {
       String coupling = "coupling of " + name;
-      FlowCapacity capacity = FlowFields.ofRow(row);
-      builder.part(coupling, end, name, capacity);
+      CapacityRange capacity = FlowFields.rangeOfRow(row);
+      builder.part(coupling, end, name, capacity.least());
       branches.add(NetworkJob.Branch.ofPart(coupling, capacity));
     }
     String tool = row.field("tool", "what stands at the drop").text();

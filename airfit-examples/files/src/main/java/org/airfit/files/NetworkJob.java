@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.airfit.air.AirState;
+import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.line.ConduitRange;
@@ -78,6 +79,23 @@ public record NetworkJob(
   }
 
   /**
+   * {@return the same network with the best of what is not known exactly of its pipes and parts, as {@link #network}
+   * has the worst; empty where all is known exactly}
+   */
+  public Optional<Network> networkAtBest() {
+    if (branches.stream().allMatch(Branch::isExact)) {
+      return Optional.empty();
+    }
+    Network best = network;
+    for (Branch branch : branches) {
+      if (!branch.isExact()) {
+        best = branch.atBest(best);
+      }
+    }
+    return Optional.of(best);
+  }
+
+  /**
    * Says which supply stands at a junction.
    *
    * @param junction the junction
@@ -94,14 +112,15 @@ public record NetworkJob(
    * @param name its name, unique in the network
    * @param duty what a pipe serves, by which its velocity is judged; empty of a hose and for anything else
    * @param told the pipe or hose as well as the file tells it; empty for anything else
-   * @param part the flow capacity of a part or a check valve; empty for anything else
-   * @param regulator the regulator; empty for anything else
+   * @param capacity the flow capacity of a part, a check valve or a regulator as well as the file tells it; empty for
+   *     anything else
+   * @param regulator the regulator as it is reckoned with; empty for anything else
    */
   public record Branch(
       String name,
       Optional<PipeDuty> duty,
       Optional<ConduitRange> told,
-      Optional<FlowCapacity> part,
+      Optional<CapacityRange> capacity,
       Optional<RegulatorElement> regulator) {
 
     static Branch ofPipe(String name, PipeDuty duty, ConduitRange told) {
@@ -120,6 +139,38 @@ public record NetworkJob(
       return told.map(ConduitRange::least);
     }
 
+    /** {@return the capacity of a part or a check valve as it is reckoned with: the least that was told} */
+    public Optional<FlowCapacity> part() {
+      return regulator.isPresent() ? Optional.empty() : capacity.map(CapacityRange::least);
+    }
+
+    /** {@return whether all of it is known exactly} */
+    public boolean isExact() {
+      return told.map(ConduitRange::isExact).orElse(true)
+          && capacity.map(CapacityRange::isExact).orElse(true)
+          && !isDroopUntold();
+    }
+
+    /** A network with this branch at its best: what lets most through of all that was told, and droops least. */
+    Network atBest(Network network) {
+      Network best = network;
+      if (told.isPresent()) {
+        best = best.replacing(name, told.get().most());
+      }
+      if (regulator.isPresent()) {
+        RegulatorElement worst = regulator.get();
+        RegulatorElement open = RegulatorElement.of(capacity.orElseThrow().most(), worst.set());
+        return best.replacing(
+            name,
+            worst
+                .curve()
+                .map(curve -> open.withCurve(curve, worst.droop()))
+                .or(() -> worst.atFlow().map(flow -> open.withDroop(worst.droop(), flow)))
+                .orElse(open));
+      }
+      return capacity.isPresent() ? best.replacing(name, capacity.get().most()) : best;
+    }
+
     /** {@return whether it is a hose} */
     public boolean isHose() {
       return told.isPresent() && duty.isEmpty();
@@ -127,17 +178,19 @@ public record NetworkJob(
 
     /** {@return whether it is a regulator of which nobody told the droop: it is reckoned at the most it may be} */
     public boolean isDroopUntold() {
-      return regulator.filter(each -> each.atFlow().isEmpty()).isPresent();
+      return regulator
+          .filter(each -> each.atFlow().isEmpty() && each.curve().isEmpty())
+          .isPresent();
     }
 
-    static Branch ofPart(String name, FlowCapacity part) {
+    static Branch ofPart(String name, CapacityRange capacity) {
       return new Branch(
-          name, Optional.empty(), Optional.empty(), Optional.of(part), Optional.empty());
+          name, Optional.empty(), Optional.empty(), Optional.of(capacity), Optional.empty());
     }
 
-    static Branch ofRegulator(String name, RegulatorElement regulator) {
+    static Branch ofRegulator(String name, RegulatorElement regulator, CapacityRange capacity) {
       return new Branch(
-          name, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(regulator));
+          name, Optional.empty(), Optional.empty(), Optional.of(capacity), Optional.of(regulator));
     }
 
     /**
@@ -146,14 +199,14 @@ public record NetworkJob(
      * @param name its name, unique in the network
      * @param duty what a pipe serves; empty for anything else
      * @param told the pipe or hose as well as the file tells it; empty for anything else
-     * @param part the flow capacity of a part or a check valve; empty for anything else
+     * @param capacity the flow capacity of a part, a check valve or a regulator; empty for anything else
      * @param regulator the regulator; empty for anything else
      */
     public Branch {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(duty, "duty");
       Objects.requireNonNull(told, "told");
-      Objects.requireNonNull(part, "part");
+      Objects.requireNonNull(capacity, "capacity");
       Objects.requireNonNull(regulator, "regulator");
     }
   }

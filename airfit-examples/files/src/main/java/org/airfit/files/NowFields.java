@@ -1,21 +1,15 @@
 package org.airfit.files;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.airfit.quantity.GaugePressure;
-import org.airfit.run.Run;
 import org.airfit.select.Part;
 import org.airfit.select.Requirement;
+import org.airfit.select.RunNow;
 import org.airfit.working.UnitSystem;
 
 /** Reads what is connected to the outlet today, for the air that arrives now. */
 final class NowFields {
-
-  /** What of the connected is not known exactly, by name. */
-  private final Set<String> notKnown = new LinkedHashSet<>();
 
   private final GaugePressure highest;
   private final UnitSystem units;
@@ -27,31 +21,31 @@ final class NowFields {
     this.remarks = remarks;
   }
 
-  /** The run of today: the piping, then what is connected to its outlet, at the worst of what is known of it. */
-  static Run run(
+  /** The run of today: the piping, then what is connected to its outlet, as well as it is known. */
+  static RunNow run(
       Field list, ShopCatalogue catalogue, Requirement job, UnitSystem units, List<String> remarks)
       throws WrongFileException {
-    NowFields now = new NowFields(job.highest(), units, remarks);
-    Run run = now.through(list, catalogue, job.toOutlet());
-    if (!now.notKnown.isEmpty()) {
-      remarks.add(list.place() + ": the worst is taken of what is not known exactly of "
-          + now.notKnown.stream().map(Printable::line).collect(Collectors.joining(", ")) + ".");
-    }
-    return run;
+    return new NowFields(job.highest(), units, remarks).through(list, catalogue, RunNow.of(job));
   }
 
-  private Run through(Field list, ShopCatalogue catalogue, Run piping) throws WrongFileException {
+  private RunNow through(Field list, ShopCatalogue catalogue, RunNow piping)
+      throws WrongFileException {
     PartsThere parts = new PartsThere(catalogue, new ArrayList<>());
-    Run run = piping;
+    List<String> notKnown = new ArrayList<>();
+    RunNow run = piping;
     for (Field item : list.items()) {
-      Run before = run;
+      RunNow before = run;
       Connected next = Connected.of(item, parts);
       next.part().ifPresent(part -> remarkOnRating(item, part));
       run = item.build(() -> next.addTo(before));
       if (!next.isExact()) {
-        notKnown.add(next.name());
+        notKnown.add(Printable.line(next.name()) + " (" + String.join("; ", next.taken()) + ")");
       }
       item.requireNothingElse();
+    }
+    if (!notKnown.isEmpty()) {
+      remarks.add(list.place() + ": not known exactly, and judged at both ends of what it may be: "
+          + String.join(", ", notKnown) + ".");
     }
     return run;
   }

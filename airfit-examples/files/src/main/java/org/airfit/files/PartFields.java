@@ -11,7 +11,8 @@ import java.util.stream.Stream;
 import org.airfit.flow.CapacityRange;
 import org.airfit.joint.End;
 import org.airfit.line.ConduitRange;
-import org.airfit.plant.Regulator;
+import org.airfit.plant.RegulatorCurve;
+import org.airfit.plant.RegulatorRange;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.quantity.FreeAirFlow;
@@ -158,6 +159,7 @@ final class PartFields {
     }
     ConduitRange conduit = FlowFields.conduitRange(item, Optional.of(named));
     FlowFields.remarkOnBore(item, conduit, remarks);
+    FlowFields.remarkOnName(item, named, conduit, remarks);
     End end = end(item);
     return new Part.Hose(told, named, conduit, end, otherEnd(item, end));
   }
@@ -185,12 +187,20 @@ final class PartFields {
       throws WrongFileException {
     End end = end(item);
     End other = otherEnd(item, end);
-    CapacityRange capacity = capacity(item);
+    RegulatorRange range = regulator(item, capacity(item));
+    return item.build(() -> new Part.Regulator(facts, kind, range, end, other));
+  }
+
+  /** A regulator of a capacity, with its curve or its droop; of one that is not told, all that is usual. */
+  static RegulatorRange regulator(Field item, CapacityRange capacity) throws WrongFileException {
+    Optional<RegulatorCurve> curve = CurveField.in(item, "atFlow");
+    if (curve.isPresent()) {
+      return item.build(() -> RegulatorRange.ofCurve(capacity, curve.get()));
+    }
     Optional<Droop> told = Droop.in(item);
-    Range<PressureDrop> droop =
-        told.map(each -> Range.exactly(each.by())).orElse(Regulator.UNTOLD_DROOP);
-    return item.build(() ->
-        new Part.Regulator(facts, kind, capacity, droop, told.map(Droop::atFlow), end, other));
+    return item.build(() -> told.map(droop ->
+            new RegulatorRange(capacity, Range.exactly(droop.by()), Optional.of(droop.atFlow())))
+        .orElseGet(() -> RegulatorRange.ofUntoldDroop(capacity)));
   }
 
   private Part splitter(Field item, PartFacts facts) throws WrongFileException {

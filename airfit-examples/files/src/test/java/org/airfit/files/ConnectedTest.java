@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Map;
 import org.airfit.air.AirState;
+import org.airfit.flow.CapacityRange;
+import org.airfit.flow.Rating;
 import org.airfit.plug.DemoProfiles;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
@@ -24,6 +26,10 @@ class ConnectedTest {
       Map.of("name", "coupling", "capacity", "C 6 dm3/(s bar), b 0.3"),
       Map.of("name", "regulator", "capacity", "C 9 dm3/(s bar), b 0.3", "set", "6 bar(g)"),
       Map.of("name", "hose", "bore", "3/8 in", "length", "25 ft", "wall", "rubber hose"));
+
+  private static final Run SUPPLY = Run.from(
+      AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0)),
+      AbsolutePressure.STANDARD_ATMOSPHERE);
 
   private static Connected read(Map<String, Object> item) throws WrongFileException {
     return Connected.read(Document.of("item", item), NONE);
@@ -49,8 +55,52 @@ class ConnectedTest {
     for (Map<String, Object> item : ITEMS) {
       run = read(item).addTo(run);
     }
-    assertThat(run).isEqualTo(read.now().orElseThrow());
+    assertThat(run).isEqualTo(read.now().orElseThrow().run());
     assertThat(run.names()).containsExactly("coupling", "regulator", "hose");
+  }
+
+  /** One reader for parts and for what is connected: a rating that is only a range is one here too. */
+  @Test
+  void a_rating_is_read_as_a_catalogue_prints_it_and_tells_what_was_taken() throws Exception {
+    for (String printed : List.of(
+        "Cv 1.4",
+        "Kv 1.2",
+        "40 scfm at 100 psig, 5 psi drop",
+        "40 scfm full flow at 90 psig",
+        "C 6 dm3/(s bar)",
+        "S 12 mm2",
+        "20 scfm at 100 psig, 1 psi drop; 40 scfm, 4 psi drop")) {
+      Connected connected = read(Map.of("name", "coupling", "capacity", printed));
+      CapacityRange told = Rating.parse(printed).capacity();
+      assertThat(connected.isExact()).as(printed).isEqualTo(told.isExact());
+      assertThat(connected.taken())
+          .as(printed)
+          .isEqualTo(told.isExact() ? List.of() : List.of(told.assumption().toString()));
+      assertThat(connected.addTo(SUPPLY))
+          .as("at worst")
+          .isEqualTo(SUPPLY.through("coupling", told.least()));
+    }
+  }
+
+  /** Nobody told its droop: it is no more certain than that of a regulator of a catalogue. */
+  @Test
+  void a_regulator_without_a_droop_is_known_as_well_as_one_of_a_catalogue() throws Exception {
+    Connected untold = read(ITEMS.get(1));
+    assertThat(untold.isExact()).isFalse();
+    assertThat(untold.taken()).singleElement().asString().startsWith("droop not told");
+    Connected told = read(Map.of(
+        "name",
+        "regulator",
+        "capacity",
+        "C 9 dm3/(s bar), b 0.3",
+        "set",
+        "6 bar(g)",
+        "droop",
+        "0.4 bar",
+        "atFlow",
+        "20 L/s ANR"));
+    assertThat(told.isExact()).isTrue();
+    assertThat(told.taken()).isEmpty();
   }
 
   @Test
@@ -75,11 +125,8 @@ class ConnectedTest {
 
   @Test
   void a_run_takes_a_name_once() throws Exception {
-    Run run = Run.from(
-        AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0)),
-        AbsolutePressure.STANDARD_ATMOSPHERE);
     Connected coupling = read(ITEMS.get(0));
-    Run longer = coupling.addTo(run);
+    Run longer = coupling.addTo(SUPPLY);
     assertThatThrownBy(() -> coupling.addTo(longer))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("must differ");

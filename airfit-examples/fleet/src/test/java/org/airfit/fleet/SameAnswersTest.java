@@ -118,7 +118,7 @@ class SameAnswersTest {
       assertReject(row, answer, e.place(), e.complaint());
       return;
     }
-    Run run = job.now().orElseThrow();
+    Run run = job.now().orElseThrow().run();
     RunResult result = run.at(job.requirement().demand());
     assertThat(answer.<String>getAs("outcome")).as(row.toString()).isEqualTo("verdict");
     String key = row.getOrDefault("key", "");

@@ -26,13 +26,13 @@ import org.airfit.safety.SafetyRules;
 import org.airfit.select.BillOfMaterials;
 import org.airfit.select.Finding;
 import org.airfit.select.JobFindings;
-import org.airfit.select.Joint;
 import org.airfit.select.Offer;
 import org.airfit.select.Part;
 import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
 import org.airfit.select.Rule;
 import org.airfit.select.RuleOutcome;
+import org.airfit.select.RunNow;
 import org.airfit.working.UnitSystem;
 
 /** The sentences of a job sheet that text and page share. */
@@ -72,11 +72,8 @@ final class InWords {
         .now()
         .ifPresent(now -> lines.add(new Answer(
             "Now",
-            arrives(now, sheet)
-                + now.<String>fold(
-                    delivered ->
-                        " Biggest restriction: " + delivered.bottleneck().name() + ".",
-                    starved -> "")
+            arrivesNow(sheet)
+                + biggestRestriction(sheet).map(biggest -> " " + biggest).orElse("")
                 + beyondTheModel(sheet))));
     lines.add(new Answer(
         "Recommended parts",
@@ -223,11 +220,13 @@ final class InWords {
     boolean depends = proposal.findings().stream()
         .anyMatch(
             finding -> finding.rule() == Rule.AIR_AT_TOOL && finding.outcome() == RuleOutcome.OPEN);
-    boolean isAdapterMissing = !proposal.joints().stream().allMatch(Joint::isSound);
-    if (depends && isAdapterMissing) {
-      return "Without the missing adapter " + betweenWorstAndBest(proposal, units)
+    long missing = proposal.joints().stream().filter(joint -> !joint.isSound()).count();
+    if (depends && missing > 0) {
+      return "Without the missing " + (missing > 1 ? "adapters " : "adapter ")
+          + betweenWorstAndBest(proposal, units)
           + " at the tool, needed " + units.sayBothOfRange(job.leastRange())
-          + ": what the adapter takes is not reckoned; judge it again once the ends are joined.";
+          + ": what the " + (missing > 1 ? "adapters take" : "adapter takes")
+          + " is not reckoned; judge it again once the ends are joined.";
     }
     if (depends && isTooShort(proposal)) {
       return "With a hose that is too short " + betweenWorstAndBest(proposal, units)
@@ -250,29 +249,102 @@ final class InWords {
 
   /** What arrives, from worst to best; once where both are printed alike. */
   private static String betweenWorstAndBest(Proposal proposal, UnitSystem units) {
-    GaugePressure least = proposal.requirement().least();
-    String worst = atTool(proposal.result(), least, units);
-    return worst.equals(atTool(proposal.resultAtBest(), least, units)) && !worst.isEmpty()
+    return betweenWorstAndBest(
+        proposal.result(), proposal.resultAtBest(), proposal.requirement().least(), units);
+  }
+
+  private static String betweenWorstAndBest(
+      RunResult atWorst, RunResult atBest, GaugePressure least, UnitSystem units) {
+    String worst = atTool(atWorst, least, units);
+    String best = atTool(atBest, least, units);
+    return worst.equals(best) && !worst.isEmpty()
         ? worst
-        : proposal
-                .result()
+        : atWorst.<String>fold(
+                delivered -> units.sayBothAtLeast(delivered.atToolGauge(), least),
+                starved -> "nothing")
+            + " to "
+            + atBest.<String>fold(
+                delivered -> units.sayBothAtMost(delivered.atToolGauge(), least),
+                starved -> "nothing");
+  }
+
+  /**
+   * What arrives with what is connected now, against what is needed: whatever it is of what is not known, or that it
+   * depends, and on what. Empty where nobody told what is connected.
+   */
+  static String arrivesNow(JobSheet sheet) {
+    return sheet.job().now().map(now -> arrivesNow(now, sheet)).orElse("");
+  }
+
+  private static String arrivesNow(RunNow now, JobSheet sheet) {
+    UnitSystem units = sheet.units();
+    Requirement job = sheet.requirement();
+    RuleOutcome outcome = now.outcome();
+    String ends = betweenWorstAndBest(now.result(), now.resultAtBest(), job.least(), units);
+    if (outcome == RuleOutcome.OPEN) {
+      return "It depends on what is not known: at the tool from " + ends + ", needed "
+          + units.sayBothOfRange(job.leastRange()) + ". " + now.whatToAsk(units);
+    }
+    String worst = atTool(now.result(), job.least(), units);
+    boolean isOneEnd = worst.equals(atTool(now.resultAtBest(), job.least(), units));
+    return outcome == RuleOutcome.UNMET && !isOneEnd
+        ? "At the tool from " + ends + ", needed " + units.sayBothOfRange(job.leastRange())
+            + ": too little, whatever it is of what is not known."
+        : arrives(now.result(), Optional.of(now.resultAtBest()), job, units);
+  }
+
+  /** What arrives with what is connected now, where no need was told; both ends where not all is known. */
+  static String arrivesWithoutNeed(JobSheet sheet) {
+    return sheet.job().now().map(now -> arrivesWithoutNeed(now, sheet)).orElse("");
+  }
+
+  private static String arrivesWithoutNeed(RunNow now, JobSheet sheet) {
+    boolean isStarved = now.resultAtBest().fold(delivered -> false, starved -> true);
+    if (isStarved) {
+      return arrives(
+          now.result(), Optional.of(now.resultAtBest()), sheet.requirement(), sheet.units());
+    }
+    UnitSystem units = sheet.units();
+    String worst = now.result()
+        .<String>fold(delivered -> units.sayBoth(delivered.atToolGauge()), starved -> "nothing");
+    String best = now.resultAtBest()
+        .<String>fold(delivered -> units.sayBoth(delivered.atToolGauge()), starved -> "nothing");
+    return worst.equals(best)
+        ? "At the tool " + worst + "."
+        : "At the tool from "
+            + now.result()
                 .<String>fold(
-                    delivered -> units.sayBothAtLeast(delivered.atToolGauge(), least),
+                    delivered -> units.sayBothAtLeast(delivered.atToolGauge()),
                     starved -> "nothing")
             + " to "
-            + proposal
-                .resultAtBest()
+            + now.resultAtBest()
                 .<String>fold(
-                    delivered -> units.sayBothAtMost(delivered.atToolGauge(), least),
-                    starved -> "nothing");
+                    delivered -> units.sayBothAtMost(delivered.atToolGauge()), starved -> "nothing")
+            + ", depending on what is not known.";
   }
 
-  /** What arrives, against what is needed, in a sentence; of a range, what its worst end leaves. */
-  static String arrives(RunResult result, JobSheet sheet) {
-    return arrives(result, Optional.empty(), sheet.requirement(), sheet.units());
+  /** What the losses of what is connected now are told of; empty where all is known exactly. */
+  static Optional<String> atWorstNow(JobSheet sheet) {
+    return sheet
+        .job()
+        .now()
+        .filter(now -> !now.isExact())
+        .map(now -> "Told with all that is not known at its worst:");
   }
 
-  /** The same of parts of which what arrives at best may be known too. */
+  /** What narrows most now, in a sentence; empty where nobody told what is connected, or nothing arrives. */
+  static Optional<String> biggestRestriction(JobSheet sheet) {
+    boolean isExact = sheet.job().now().map(RunNow::isExact).orElse(true);
+    return sheet
+        .now()
+        .flatMap(now -> now.fold(
+            delivered -> Optional.of("Biggest restriction"
+                + (isExact ? "" : ", with all that is not known at its worst") + ": "
+                + delivered.bottleneck().name() + "."),
+            starved -> Optional.empty()));
+  }
+
+  /** What arrives, against what is needed, in a sentence; of parts what arrives at best may be known too. */
   private static String arrives(
       RunResult result, Optional<RunResult> atBest, Requirement job, UnitSystem units) {
     GaugePressure least = job.least();
@@ -356,9 +428,9 @@ final class InWords {
     return String.join(" ", each);
   }
 
-  /** What the run carries at the pressure the tool needs, against what the tool takes. */
-  static String carries(JobSheet sheet, Run run) {
-    return carries(sheet, run, sheet.requirement().isExact());
+  /** What the run of now carries at the pressure the tool needs, against what the tool takes; empty without one. */
+  static Optional<String> carriesNow(JobSheet sheet) {
+    return sheet.job().now().map(now -> carries(sheet, now.run(), now.isExact()));
   }
 
   /** Whether the run of a proposal is the same at best: no more arrives than with the air that the tool takes least. */
@@ -391,7 +463,7 @@ final class InWords {
    * each solved as a run of its own; the piping before the outlet is no hose.
    */
   static Optional<String> widerHose(JobSheet sheet, RunResult now) {
-    Run run = sheet.job().now().orElse(null);
+    Run run = sheet.job().now().map(RunNow::run).orElse(null);
     GaugePressure least = sheet.requirement().least();
     boolean enough =
         now.fold(delivered -> delivered.atToolGauge().compareTo(least) >= 0, starved -> false);

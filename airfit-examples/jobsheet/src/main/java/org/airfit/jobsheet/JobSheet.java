@@ -12,6 +12,7 @@ import org.airfit.safety.Medium;
 import org.airfit.select.Offers;
 import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
+import org.airfit.select.RunNow;
 import org.airfit.select.Selection;
 import org.airfit.thread.ThreadIdentification;
 import org.airfit.working.UnitSystem;
@@ -25,7 +26,7 @@ import org.airfit.working.UnitSystem;
  * @param socket what can be said of a socket alone; empty where a plug is at hand
  * @param profile the profile that the parts are chosen for; empty where it is not known
  * @param thread what thread the plug carries; empty where it was not read
- * @param now what arrives at the tool now; empty where that was not told
+ * @param now what arrives at the tool now, at worst where not all is known; empty where that was not told
  * @param selection the parts; empty until the plug is known
  * @param offers what else can be offered; empty where the job tells no figures of a year
  * @param hose how long a hose may be or how wide it must be; empty where the job does not ask
@@ -85,7 +86,7 @@ public record JobSheet(
         job.atHand().flatMap(AtHand::socket),
         profile,
         job.atHand().flatMap(AtHand::thread).map(ThreadIdentification::of),
-        job.now().map(run -> run.at(requirement.demand())),
+        job.now().map(RunNow::result),
         selection,
         known ? offers(job, requirement) : Optional.empty(),
         hose,

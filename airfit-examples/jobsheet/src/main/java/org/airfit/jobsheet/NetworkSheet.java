@@ -15,6 +15,7 @@ import org.airfit.files.NetworkJob;
 import org.airfit.line.PipeDuty;
 import org.airfit.line.PipeVelocity;
 import org.airfit.network.BranchFlow;
+import org.airfit.network.Network;
 import org.airfit.network.NetworkResult;
 import org.airfit.network.NetworkSimulation;
 import org.airfit.safety.Caution;
@@ -25,7 +26,8 @@ import org.airfit.safety.Situation;
  * where a drop has too little, with something changed.
  *
  * @param job the network
- * @param all all tools at once
+ * @param all all tools at once, with the worst of what is not known exactly
+ * @param atBest the same with the best of it; empty where all is known exactly
  * @param simulation tools drawn at random by their use factors
  * @param closures what is left with each main closed
  * @param changes what to change where a drop has too little
@@ -33,6 +35,7 @@ import org.airfit.safety.Situation;
 public record NetworkSheet(
     NetworkJob job,
     NetworkResult all,
+    Optional<NetworkResult> atBest,
     NetworkSimulation simulation,
     List<Closure> closures,
     NetworkChanges changes) {
@@ -46,6 +49,7 @@ public record NetworkSheet(
   public NetworkSheet {
     Objects.requireNonNull(job, "job");
     Objects.requireNonNull(all, "all");
+    Objects.requireNonNull(atBest, "atBest");
     Objects.requireNonNull(simulation, "simulation");
     closures = List.copyOf(closures);
     Objects.requireNonNull(changes, "changes");
@@ -80,7 +84,13 @@ public record NetworkSheet(
       }
       changes = NetworkChanges.of(job, solved);
     }
-    return new NetworkSheet(job, all, job.network().simulate(SEED, TRIALS), closures, changes);
+    return new NetworkSheet(
+        job,
+        all,
+        job.networkAtBest().map(Network::solve),
+        job.network().simulate(SEED, TRIALS),
+        closures,
+        changes);
   }
 
   private static Closure closed(NetworkJob job, NetworkResult.Solved open, String pipe) {
@@ -155,6 +165,12 @@ public record NetworkSheet(
             "no drop is cut off; what leaks behind it stops: " + leaks,
             wasEnough,
             !wasEnough);
+  }
+
+  /** The drops that are short with the best of what is not known exactly; empty where all is known. */
+  Optional<List<String>> lackingAtBest() {
+    return atBest.flatMap(
+        best -> best.fold(solved -> Optional.of(lacking(job, solved)), none -> Optional.empty()));
   }
 
   private static List<String> lacking(NetworkJob job, NetworkResult.Solved solved) {

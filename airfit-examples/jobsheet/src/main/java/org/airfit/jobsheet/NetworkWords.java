@@ -11,8 +11,10 @@ import org.airfit.files.NetworkJob;
 import org.airfit.line.ConduitRange;
 import org.airfit.network.BranchFlow;
 import org.airfit.network.NetworkResult;
+import org.airfit.plant.RegulatorElement;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.working.UnitSystem;
 
@@ -47,9 +49,10 @@ final class NetworkWords {
                           ? enough(answers.size())
                           : tooLittle(lacking.size(), answers.size()) + names(lacking) + ". ")
                       + "Weakest is " + worst.drop().name()
-                      + (worst(sheet).isPresent() ? " with at least " : " with ")
+                      + " with "
                       + sheet.amounts().pressure(worst.flow().atTool()) + ", needed "
                       + sheet.amounts().pressure(worst.drop().needs()) + "."
+                      + withTheBest(sheet, lacking)
                       + beyondTheModel(solved)));
               sheet.forbidden().forEach(each -> lines.add(notAllowed(each)));
               if (!solved.choking().isEmpty()) {
@@ -61,6 +64,7 @@ final class NetworkWords {
                         + ": no more goes through, whatever the pressure behind."));
               }
               supplies(lines, sheet, solved);
+              behindCurves(sheet, solved).ifPresent(lines::add);
               worst(sheet).ifPresent(lines::add);
               lines.add(new Answer("As they run", usual(answers)));
               lines.add(new Answer("To change", toChange(sheet)));
@@ -129,7 +133,29 @@ final class NetworkWords {
         + "; those that are short have still less then, or as little.";
   }
 
-  /** The pipes that are not known exactly: what was taken, and what they may be. */
+  /** What becomes of the drops with the best of what is not known exactly, where all is not. */
+  private static String withTheBest(NetworkSheet sheet, List<DropAnswer> lacking) {
+    if (sheet.lackingAtBest().isEmpty()) {
+      return "";
+    }
+    List<String> worst = lacking.stream().map(answer -> answer.drop().name()).toList();
+    List<String> best = sheet.lackingAtBest().get();
+    List<String> depends = worst.stream().filter(drop -> !best.contains(drop)).toList();
+    List<String> newly = best.stream().filter(drop -> !worst.contains(drop)).toList();
+    String with = " That is with the worst of what is not known exactly; with the best of it ";
+    if (!depends.isEmpty() || !newly.isEmpty()) {
+      return with
+          + (depends.isEmpty() ? "" : "there is enough at " + String.join(", ", depends))
+          + (depends.isEmpty() || newly.isEmpty() ? "" : ", and ")
+          + (newly.isEmpty()
+              ? ""
+              : "too little at " + String.join(", ", newly) + ", as others take more")
+          + ": it depends, see \"Not known exactly\".";
+    }
+    return with + (worst.isEmpty() ? "all have enough too." : "the same drops are short.");
+  }
+
+  /** The pipes and parts that are not known exactly: what was taken, and what they may be. */
   private static Optional<Answer> worst(NetworkSheet sheet) {
     List<String> said = new ArrayList<>();
     for (NetworkJob.Branch branch : sheet.job().branches()) {
@@ -138,6 +164,11 @@ final class NetworkWords {
           .filter(told -> !told.isExact())
           .ifPresent(
               told -> said.add(branch.name() + ": " + worst(told, sheet.job().units())));
+      branch
+          .capacity()
+          .filter(capacity -> !capacity.isExact())
+          .ifPresent(capacity -> said.add(branch.name()
+              + ": the least that its rating allows taken (" + capacity.assumption() + ")"));
       branch
           .regulator()
           .filter(regulator -> branch.isDroopUntold())
@@ -148,9 +179,30 @@ final class NetworkWords {
     return said.isEmpty()
         ? Optional.empty()
         : Optional.of(new Answer(
-            "Not known exactly",
-            String.join("; ", said)
-                + ". The worst was taken, so the pressures above are the lowest that can be."));
+            "Not known exactly", String.join("; ", said) + ". The worst of each was taken."));
+  }
+
+  /** The regulators through which more flows than their makers' curves tell. */
+  private static Optional<Answer> behindCurves(NetworkSheet sheet, NetworkResult.Solved solved) {
+    List<String> behind = new ArrayList<>();
+    for (NetworkJob.Branch branch : sheet.job().branches()) {
+      MassFlow flow = solved.through(branch.name()).massFlow();
+      branch
+          .regulator()
+          .filter(regulator -> !regulator.tells(flow))
+          .flatMap(RegulatorElement::curve)
+          .ifPresent(
+              curve -> behind.add(branch.name() + " with " + sheet.amounts().flow(flow)
+                  + " (its curve ends at "
+                  + sheet.amounts().flow(curve.end().massFlow()) + ")"));
+    }
+    return behind.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Answer(
+            "Not told",
+            "what is held behind " + String.join(", ", behind)
+                + ". It was reckoned as at the end of the curve, so what is behind has at most what is told here:"
+                + " ask the maker, or look at a gauge."));
   }
 
   private static String worst(ConduitRange told, UnitSystem units) {

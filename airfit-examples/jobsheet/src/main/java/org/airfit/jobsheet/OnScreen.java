@@ -11,7 +11,6 @@ import org.airfit.files.Refusal;
 import org.airfit.plug.Identification;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.run.ElementLoss;
-import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.safety.Caution;
 import org.airfit.select.BillOfMaterials;
@@ -187,25 +186,33 @@ public final class OnScreen {
   }
 
   /**
-   * Tells what arrives, against what is needed.
+   * Tells what arrives with what is connected now, against what is needed.
    *
    * @param sheet the answers to a job
-   * @param result what a run of it delivers
-   * @return a sentence
+   * @return a sentence, and what to ask where it depends on what is not known; blank where nothing was told
    */
-  public static String arrives(JobSheet sheet, RunResult result) {
-    return InWords.arrives(result, sheet);
+  public static String arrivesNow(JobSheet sheet) {
+    return InWords.arrivesNow(sheet);
   }
 
   /**
-   * Tells what a run carries at the pressure the tool needs.
+   * Tells what arrives with what is connected now, where no need was told.
    *
    * @param sheet the answers to a job
-   * @param run a run of it
-   * @return sentences
+   * @return a sentence, with both ends where not all is known; blank where nothing was told
    */
-  public static String carries(JobSheet sheet, Run run) {
-    return InWords.carries(sheet, run);
+  public static String arrivesWithoutNeed(JobSheet sheet) {
+    return InWords.arrivesWithoutNeed(sheet);
+  }
+
+  /**
+   * Tells what is connected now carries at the pressure the tool needs.
+   *
+   * @param sheet the answers to a job
+   * @return sentences; blank where nothing was told
+   */
+  public static String carriesNow(JobSheet sheet) {
+    return InWords.carriesNow(sheet).orElse("");
   }
 
   /**

@@ -35,11 +35,10 @@ final class PageFound {
         .now()
         .ifPresent(now -> lines.add(new Answer(
             "Now",
-            InWords.arrives(now, sheet)
-                + now.<String>fold(
-                    delivered ->
-                        " Biggest restriction: " + delivered.bottleneck().name() + ".",
-                    starved -> "")
+            InWords.arrivesNow(sheet)
+                + InWords.biggestRestriction(sheet)
+                    .map(biggest -> " " + biggest)
+                    .orElse("")
                 + InWords.beyondTheModel(sheet))));
     lines.add(new Answer(
         "With new parts",

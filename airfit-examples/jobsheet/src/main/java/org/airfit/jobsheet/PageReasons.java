@@ -189,14 +189,10 @@ public final class PageReasons {
   private void now(JobSheet sheet) {
     sheet.now().ifPresent(now -> {
       element("h2", "The air now");
-      element("p class=\"answer\"", InWords.arrives(now, sheet));
-      sheet.job().now().ifPresent(run -> element("p", InWords.carries(sheet, run)));
-      now.fold(
-          delivered -> {
-            element("p", "Biggest restriction: " + delivered.bottleneck().name() + ".");
-            return delivered;
-          },
-          starved -> starved);
+      element("p class=\"answer\"", InWords.arrivesNow(sheet));
+      InWords.carriesNow(sheet).ifPresent(carries -> element("p", carries));
+      InWords.biggestRestriction(sheet).ifPresent(biggest -> element("p", biggest));
+      InWords.atWorstNow(sheet).ifPresent(atWorst -> element("p", atWorst));
       InWords.widerHose(sheet, now).ifPresent(wider -> element("p", wider));
       chart(sheet, "Now", now);
       shares(now, sheet);

@@ -26,7 +26,9 @@ import org.airfit.working.UnitSystem;
  * @param needed what the supply needs with the parts; empty where the job tells the least pressure, or no parts are
  *     chosen
  * @param neededAtBest the same with all that is not known of the parts and the tool at its best
- * @param use the judgement; empty where no least pressure below that at the start is known
+ * @param use the judgement at worst; empty where no least pressure below that at the start is known
+ * @param useAtBest the same with the need at best; empty where the job tells the least pressure
+ * @param turning the most that the tool may need in the receiver so that it is met, where that decides
  * @param others what others take of the line, which is drawn too; empty where nobody does
  */
 public record ReceiverAnswer(
@@ -34,7 +36,12 @@ public record ReceiverAnswer(
     Optional<SupplyNeeded> needed,
     Optional<SupplyNeeded> neededAtBest,
     Optional<ReceiverUse> use,
+    Optional<ReceiverUse> useAtBest,
+    Optional<GaugePressure> turning,
     Optional<Range<FreeAirFlow>> others) {
+
+  /** So often a range is halved that the rest is a millionth of it. */
+  private static final int HALVINGS = 20;
 
   /**
    * Refuses what is null.
@@ -42,7 +49,9 @@ public record ReceiverAnswer(
    * @param receiver what the job tells of it
    * @param needed what the supply needs with the parts
    * @param neededAtBest the same at best
-   * @param use the judgement
+   * @param use the judgement at worst
+   * @param useAtBest the judgement at best
+   * @param turning the most that the tool may need in the receiver so that it is met
    * @param others what others take of the line
    */
   public ReceiverAnswer {
@@ -50,6 +59,8 @@ public record ReceiverAnswer(
     Objects.requireNonNull(needed, "needed");
     Objects.requireNonNull(neededAtBest, "neededAtBest");
     Objects.requireNonNull(use, "use");
+    Objects.requireNonNull(useAtBest, "useAtBest");
+    Objects.requireNonNull(turning, "turning");
     Objects.requireNonNull(others, "others");
   }
 
@@ -61,6 +72,8 @@ public record ReceiverAnswer(
           Optional.empty(),
           Optional.empty(),
           Optional.of(receiver.use(job, receiver.to().get())),
+          Optional.empty(),
+          Optional.empty(),
           job.airOfOthers());
     }
     Optional<SupplyNeeded> needed = parts.flatMap(proposal -> needed(
@@ -75,11 +88,67 @@ public record ReceiverAnswer(
             .supplyNeeded(
                 ToolDemand.fixed(tool, way.requirement().demandRange().least()),
                 way.requirement().leastRange().least())));
-    Optional<ReceiverUse> use = needed
+    Optional<ReceiverUse> use = use(receiver, job, needed);
+    Optional<ReceiverUse> useAtBest = use(receiver, job, atBest);
+    return new ReceiverAnswer(
+        receiver,
+        needed,
+        atBest,
+        use,
+        useAtBest,
+        turning(receiver, job, use, useAtBest),
+        job.airOfOthers());
+  }
+
+  private static Optional<ReceiverUse> use(
+      JobReceiver receiver, Requirement job, Optional<SupplyNeeded> needed) {
+    return needed
         .map(SupplyNeeded::neededGauge)
         .filter(least -> least.compareTo(receiver.from()) < 0)
         .map(least -> receiver.use(job, least));
-    return new ReceiverAnswer(receiver, needed, atBest, use, job.airOfOthers());
+  }
+
+  /**
+   * The most that the tool may need in the receiver so that it is met, found by halving: the more it may fall, the
+   * longer it carries. Empty where it is met with any of what the tool may need, or with none.
+   */
+  private static Optional<GaugePressure> turning(
+      JobReceiver receiver,
+      Requirement job,
+      Optional<ReceiverUse> atWorst,
+      Optional<ReceiverUse> atBest) {
+    if (atBest.filter(ReceiverAnswer::isMet).isEmpty()
+        || atWorst.filter(ReceiverAnswer::isMet).isPresent()) {
+      return Optional.empty();
+    }
+    double met = atBest.get().least().pascals();
+    double tooMuch = atWorst.map(ReceiverUse::least).orElse(receiver.from()).pascals();
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = met + (tooMuch - met) / 2.0;
+      if (isMet(receiver.use(job, GaugePressure.ofPascals(middle)))) {
+        met = middle;
+      } else {
+        tooMuch = middle;
+      }
+    }
+    return Optional.of(GaugePressure.ofPascals(met));
+  }
+
+  private static boolean isMet(ReceiverUse use) {
+    return use.verdict() == ReceiverVerdict.MET;
+  }
+
+  /**
+   * {@return whether the receiver does: as certain as what the tool needs in it is known; empty where no least pressure
+   * below that at the start is known}
+   */
+  public Optional<ReceiverVerdict> verdict() {
+    if (use.isEmpty() || useAtBest.isEmpty()) {
+      return use.map(ReceiverUse::verdict);
+    }
+    ReceiverVerdict best = useAtBest.get().verdict();
+    boolean isNo = best == ReceiverVerdict.TOO_SMALL || best == ReceiverVerdict.NOT_FILLED;
+    return Optional.of(isMet(use.get()) || isNo ? best : ReceiverVerdict.DEPENDS);
   }
 
   /** What the supply needs for the tool, of several tools for the one that needs most; empty where it cannot feed one. */
@@ -103,12 +172,14 @@ public record ReceiverAnswer(
           .map(SupplyNeeded::neededGauge)
           .ifPresent(least -> sentences.add(neededInWords(least, units)));
     }
-    use.ifPresent(it -> sentences.addAll(it.inWords(units)));
-    use.filter(it -> it.verdict() != ReceiverVerdict.MET && mayCarry() && !isNeedKnown(units))
-        .ifPresent(
-            it -> sentences.add("That is with all that is not known of the parts at its worst;"
+    use.ifPresent(it -> sentences.addAll(it.inWords(units, verdict().orElseThrow())));
+    use.filter(it -> !isMet(it) && mayCarry() && !isNeedKnown(units))
+        .ifPresent(it ->
+            sentences.add("The times are with all that is not known of the parts at its worst;"
                 + " at its best the tool needs " + units.say(bestNeed(), receiver.from())
-                + " in the receiver."));
+                + " in the receiver."
+                + turningInWords(units)
+                + " Settle what is open of the parts, and judge it again."));
     others
         .filter(any -> use.isPresent())
         .ifPresent(air -> sentences.add("The draw counts what others take of the line, "
@@ -139,6 +210,13 @@ public record ReceiverAnswer(
         .orElse(true);
   }
 
+  private String turningInWords(UnitSystem units) {
+    return turning
+        .map(most -> " It is met if the tool needs at most "
+            + units.sayAtLeast(most, receiver.from()) + " there.")
+        .orElse("");
+  }
+
   private String dependsInWords(UnitSystem units) {
     return "What the tool needs in the receiver depends on what is not known of the parts: from "
         + units.sayAtLeast(bestNeed(), receiver.from())
@@ -146,7 +224,8 @@ public record ReceiverAnswer(
             .map(least -> " to " + units.sayAtMost(least.neededGauge(), receiver.from()))
             .orElse(" on")
         + ", and it has " + units.say(receiver.from(), bestNeed())
-        + " when a draw begins: it depends. Ask what is open of the air at the tool, and judge it again.";
+        + " when a draw begins: it depends. Ask what is open of the air at the tool, and judge it again."
+        + turningInWords(units);
   }
 
   private static String said(Range<FreeAirFlow> air, UnitSystem units) {

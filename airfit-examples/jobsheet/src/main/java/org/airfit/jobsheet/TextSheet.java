@@ -121,8 +121,9 @@ public final class TextSheet {
   private void now(JobSheet sheet) {
     sheet.now().ifPresent(now -> {
       heading("The air now");
-      wrapped("", InWords.arrives(now, sheet));
-      sheet.job().now().ifPresent(run -> wrapped("", InWords.carries(sheet, run)));
+      wrapped("", InWords.arrivesNow(sheet));
+      InWords.carriesNow(sheet).ifPresent(carries -> wrapped("", carries));
+      InWords.atWorstNow(sheet).ifPresent(atWorst -> wrapped("", atWorst));
       shares(now, sheet);
       InWords.widerHose(sheet, now).ifPresent(wider -> wrapped("  ", wider));
     });
@@ -187,6 +188,7 @@ public final class TextSheet {
   private void proposal(JobSheet sheet, Proposal proposal) {
     InWords.tradeWords(sheet, proposal).ifPresent(words -> wrapped("", words));
     BillText.write(out, InWords.bill(sheet, proposal), proposal);
+    taken(sheet);
     wrapped("", InWords.arrives(proposal, sheet));
     wrapped("", InWords.carries(sheet, proposal));
     for (Proposal way : proposal.toEachTool()) {
@@ -198,6 +200,15 @@ public final class TextSheet {
       if (finding.outcome() != RuleOutcome.DOES_NOT_APPLY) {
         wrapped("    - ", finding.toString());
       }
+    }
+  }
+
+  /** What was taken for what the ratings and names of the parts do not tell. */
+  private void taken(JobSheet sheet) {
+    Map<String, String> taken = TakenForParts.of(sheet);
+    if (!taken.isEmpty()) {
+      wrapped("", "Taken for what the parts do not tell:");
+      taken.forEach((part, what) -> wrapped("  - ", part + ": " + what + "."));
     }
   }
 

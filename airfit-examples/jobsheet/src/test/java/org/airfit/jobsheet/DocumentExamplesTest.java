@@ -29,6 +29,7 @@ import org.airfit.joint.End;
 import org.airfit.line.ConduitName;
 import org.airfit.line.FittingList;
 import org.airfit.measure.Instrument;
+import org.airfit.plant.RegulatorCurve;
 import org.airfit.plug.KnownPlugs;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -78,6 +79,7 @@ class DocumentExamplesTest {
       ConduitName::parse,
       FittingList::parse,
       Rating::parse,
+      RegulatorCurve::parse,
       UnmarkedFlow::parse,
       text -> Range.parse(text, Length::parse),
       FreeAirFlow::parse,

@@ -45,6 +45,7 @@ import org.airfit.measure.Reading;
 import org.airfit.plant.AirPlant;
 import org.airfit.plant.Compressor;
 import org.airfit.plant.PistonCompressor;
+import org.airfit.plant.RegulatorCurve;
 import org.airfit.plant.RegulatorElement;
 import org.airfit.plant.Supply;
 import org.airfit.plug.Clue;
@@ -107,6 +108,8 @@ final class Inputs {
       Compressor.Point.class,
       PistonCompressor.class,
       org.airfit.plant.Regulator.class,
+      RegulatorCurve.class,
+      RegulatorCurve.Point.class,
       Supply.Fixed.class,
       Clue.class,
       Effort.class,
@@ -215,7 +218,15 @@ final class Inputs {
         "type",
         "name");
     put(all, Conduit.class, Inputs::conduit, "bore", "length", "roughness", "wall", "fittingLoss");
-    put(all, RegulatorElement.class, Inputs::regulator, "capacity", "set", "droop", "atFlow");
+    put(
+        all,
+        RegulatorElement.class,
+        Inputs::regulator,
+        "capacity",
+        "set",
+        "droop",
+        "atFlow",
+        "curve");
     put(
         all,
         PlugProfile.class,
@@ -398,6 +409,10 @@ final class Inputs {
     RegulatorElement plain = RegulatorElement.of(of.the("capacity"), of.the("set"));
     PressureDrop droop = of.the("droop");
     Optional<FreeAirFlow> atFlow = of.maybe("atFlow");
+    Optional<RegulatorCurve> curve = of.maybe("curve");
+    if (curve.isPresent()) {
+      return plain.withCurve(curve.get(), droop);
+    }
     return atFlow
         .map(flow -> plain.withDroop(droop, flow))
         .orElseGet(() -> plain.withDroopAtAnyFlow(droop));

@@ -21,6 +21,7 @@ import org.airfit.select.JobFindings;
 import org.airfit.select.Part;
 import org.airfit.select.Proposal;
 import org.airfit.select.Requirement;
+import org.airfit.select.RunNow;
 import org.airfit.select.Selection;
 import org.airfit.working.UnitSystem;
 
@@ -63,7 +64,7 @@ final class Answering {
     Requirement asked = settled.orElse(whole);
     Optional<Selection> selection =
         settled.map(each -> Selection.of(each, job.catalogue().parts()));
-    Optional<RunResult> before = job.now().map(run -> run.at(asked.demand()));
+    Optional<RunResult> before = job.now().map(RunNow::result);
     List<Proposal> proposals = selection
         .map(each -> each.<List<Proposal>>fold(
             Selection.Proposals::proposals, Selection.NothingFits::nearest))

@@ -69,9 +69,7 @@ final class Answers {
     Job job = Disk.job(file);
     answers.put("job", job);
     job.plug().ifPresent(plug -> answers.put("identification", plug));
-    job.now()
-        .ifPresent(
-            now -> answers.put("now", now.at(job.requirement().demandRange().most())));
+    job.now().ifPresent(now -> answers.put("now", now.result()));
     Requirement asked = job.requirement();
     Selection selection = Selection.of(asked, job.catalogue().parts());
     answers.put("selection", selection);

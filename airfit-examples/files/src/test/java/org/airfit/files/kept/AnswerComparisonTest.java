@@ -57,8 +57,12 @@ class AnswerComparisonTest {
     Claims tooLittle = Claims.asFiled().asked(NEED, "\"100 psig\"");
     AnswerComparison worse = AnswerComparison.of(enough.kept(), tooLittle.kept());
     Difference.EnoughTurned turned = only(worse, Difference.EnoughTurned.class);
-    RunResult now =
-        tooLittle.job().now().orElseThrow().at(tooLittle.job().requirement().demand());
+    RunResult now = tooLittle
+        .job()
+        .now()
+        .orElseThrow()
+        .run()
+        .at(tooLittle.job().requirement().demand());
     assertThat(turned.arrives())
         .isEqualTo(now.<Optional<GaugePressure>>fold(
             there -> Optional.of(there.atToolGauge()), none -> Optional.empty()));
@@ -447,7 +451,7 @@ class AnswerComparisonTest {
   }
 
   private static String bottleneck(Job job) {
-    RunResult result = job.now().orElseThrow().at(job.requirement().demand());
+    RunResult result = job.now().orElseThrow().run().at(job.requirement().demand());
     return result.fold(delivered -> delivered.bottleneck().name(), starved -> starved.element());
   }
 

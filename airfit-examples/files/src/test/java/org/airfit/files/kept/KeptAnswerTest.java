@@ -112,7 +112,7 @@ class KeptAnswerTest {
     assertThat(titles).doesNotHaveDuplicates().endsWith("Before anyone connects this");
     best.cautions().forEach(caution -> assertThat(titles).contains(caution.title()));
     plug.cautions().forEach(caution -> assertThat(titles).contains(caution.title()));
-    List<Caution> before = job.now().orElseThrow().at(asked.demand()).cautions();
+    List<Caution> before = job.now().orElseThrow().run().at(asked.demand()).cautions();
     assertThat(before)
         .extracting(Caution::title)
         .anyMatch(title ->

@@ -1,0 +1,244 @@
+package org.airfit.select;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.airfit.flow.CapacityRange;
+import org.airfit.line.ConduitRange;
+import org.airfit.plant.RegulatorRange;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Range;
+import org.airfit.run.Run;
+import org.airfit.run.RunResult;
+import org.airfit.working.UnitSystem;
+
+/**
+ * What is connected to the outlet of a job now, as well as it is known, and whether the tool has its air: whatever it
+ * is, whatever it is not, or depending on what is not known.
+ *
+ * <p>This class is immutable, thread-safe and value-based; {@code through} returns a longer run.
+ */
+public final class RunNow {
+
+  /** One thing that is connected. */
+  private sealed interface Piece {
+    Run addTo(Run run, Known known);
+
+    void tell(Unknowns unknowns);
+
+    boolean isExact();
+  }
+
+  private record Line(String name, ConduitRange conduit) implements Piece {
+    @Override
+    public Run addTo(Run run, Known known) {
+      return run.through(name, known.of(conduit));
+    }
+
+    @Override
+    public void tell(Unknowns unknowns) {
+      unknowns.conduit(name, conduit);
+    }
+
+    @Override
+    public boolean isExact() {
+      return conduit.isExact();
+    }
+  }
+
+  private record Passage(String name, CapacityRange capacity) implements Piece {
+    @Override
+    public Run addTo(Run run, Known known) {
+      return run.through(name, known.of(capacity));
+    }
+
+    @Override
+    public void tell(Unknowns unknowns) {
+      unknowns.capacity(name, capacity);
+    }
+
+    @Override
+    public boolean isExact() {
+      return capacity.isExact();
+    }
+  }
+
+  private record Regulated(String name, RegulatorRange regulator, GaugePressure set)
+      implements Piece {
+    @Override
+    public Run addTo(Run run, Known known) {
+      return run.through(
+          name,
+          known == Known.AT_WORST
+              ? regulator.atWorst(set, run.atmosphere())
+              : regulator.atBest(set, run.atmosphere()));
+    }
+
+    @Override
+    public void tell(Unknowns unknowns) {
+      unknowns.regulator(name, regulator, Range.exactly(set));
+    }
+
+    @Override
+    public boolean isExact() {
+      return regulator.isExact();
+    }
+  }
+
+  private final Requirement job;
+  private final List<Piece> pieces;
+  private final Run run;
+  private final Run atBest;
+
+  private RunNow(Requirement job, List<Piece> pieces, Run run, Run atBest) {
+    this.job = job;
+    this.pieces = pieces;
+    this.run = run;
+    this.atBest = atBest;
+  }
+
+  /**
+   * Starts at the outlet of a job.
+   *
+   * @param job what the tool needs, and what stands in front of the outlet
+   * @return the run to the outlet
+   */
+  public static RunNow of(Requirement job) {
+    return new RunNow(
+        Objects.requireNonNull(job, "job"),
+        List.of(),
+        job.toOutlet(Known.AT_WORST),
+        job.toOutlet(Known.AT_BEST));
+  }
+
+  private RunNow with(Piece piece) {
+    List<Piece> longer = new ArrayList<>(pieces);
+    longer.add(piece);
+    return new RunNow(
+        job,
+        List.copyOf(longer),
+        piece.addTo(run, Known.AT_WORST),
+        piece.addTo(atBest, Known.AT_BEST));
+  }
+
+  /**
+   * Leads through a pipe, tube or hose.
+   *
+   * @param name what to call it, different from the others
+   * @param conduit the pipe, tube or hose, as well as it is known
+   * @return the longer run
+   * @throws IllegalArgumentException if an element of this run has that name
+   */
+  public RunNow through(String name, ConduitRange conduit) {
+    return with(
+        new Line(Objects.requireNonNull(name, "name"), Objects.requireNonNull(conduit, "conduit")));
+  }
+
+  /**
+   * Leads through a coupling, valve, filter or the like.
+   *
+   * @param name what to call it, different from the others
+   * @param capacity how much it lets through, as well as that is known
+   * @return the longer run
+   * @throws IllegalArgumentException if an element of this run has that name
+   */
+  public RunNow through(String name, CapacityRange capacity) {
+    return with(new Passage(
+        Objects.requireNonNull(name, "name"), Objects.requireNonNull(capacity, "capacity")));
+  }
+
+  /**
+   * Leads through a regulator.
+   *
+   * @param name what to call it, different from the others
+   * @param regulator the regulator, as well as it is known
+   * @param set what it is set to
+   * @return the longer run
+   * @throws IllegalArgumentException if an element of this run has that name, or {@code set} is not above the droop
+   */
+  public RunNow through(String name, RegulatorRange regulator, GaugePressure set) {
+    return with(new Regulated(
+        Objects.requireNonNull(name, "name"),
+        Objects.requireNonNull(regulator, "regulator"),
+        Objects.requireNonNull(set, "set")));
+  }
+
+  /** {@return the run at worst: every part lets least through of what it can be} */
+  public Run run() {
+    return run;
+  }
+
+  /** {@return the run at best: every part lets most through of what it can be} */
+  public Run runAtBest() {
+    return atBest;
+  }
+
+  /** {@return what arrives at worst: the tool takes the most that it can take} */
+  public RunResult result() {
+    return run.at(job.demand());
+  }
+
+  /** {@return what arrives at best: the tool takes the least that it can take} */
+  public RunResult resultAtBest() {
+    return atBest.at(job.demandRange().least());
+  }
+
+  /** {@return whether all is known exactly, of the job and of what is connected} */
+  public boolean isExact() {
+    return job.isExact() && pieces.stream().allMatch(Piece::isExact);
+  }
+
+  /** {@return met if the tool has its air whatever is not known, unmet if it has not, open if it depends} */
+  public RuleOutcome outcome() {
+    if (Assembly.isAtLeast(result(), job.least())) {
+      return RuleOutcome.MET;
+    }
+    return Assembly.isAtLeast(resultAtBest(), job.leastRange().least())
+        ? RuleOutcome.OPEN
+        : RuleOutcome.UNMET;
+  }
+
+  /** {@return what is not known and decides, with the value at which the answer turns; empty where it is settled} */
+  public List<Doubt> doubts() {
+    if (outcome() != RuleOutcome.OPEN) {
+      return List.of();
+    }
+    Unknowns unknowns = new Unknowns(job, run);
+    unknowns.ofJob(toOutlet -> {
+      Run whole = toOutlet;
+      for (Piece piece : pieces) {
+        whole = piece.addTo(whole, Known.AT_WORST);
+      }
+      return whole;
+    });
+    pieces.forEach(piece -> piece.tell(unknowns));
+    return unknowns.doubts();
+  }
+
+  /**
+   * Tells what to ask, where it depends.
+   *
+   * @param units the units
+   * @return a sentence with the values at which the answer turns; blank where it is settled
+   */
+  public String whatToAsk(UnitSystem units) {
+    List<Doubt> doubts = doubts();
+    return doubts.isEmpty() ? "" : Doubt.whatToAsk(doubts, Objects.requireNonNull(units, "units"));
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof RunNow that && job.equals(that.job) && pieces.equals(that.pieces);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(job, pieces);
+  }
+
+  /** {@return what the air goes through, at worst} */
+  @Override
+  public String toString() {
+    return run.toString();
+  }
+}

@@ -1,0 +1,193 @@
+package org.airfit.select;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.airfit.flow.CapacityRange;
+import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.Rating;
+import org.airfit.joint.End;
+import org.airfit.line.Conduit;
+import org.airfit.line.ConduitName;
+import org.airfit.line.ConduitRange;
+import org.airfit.plant.RegulatorCurve;
+import org.airfit.plant.RegulatorRange;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.Range;
+import org.airfit.quantity.SonicConductance;
+import org.airfit.run.RunResult;
+import org.airfit.source.Source;
+import org.airfit.working.UnitSystem;
+import org.junit.jupiter.api.Test;
+
+/** What is connected now is judged at both ends of what is not known: yes, no, or it depends and where it turns. */
+class RunNowTest {
+
+  private static final Source MADE_UP = Source.derived("made up");
+  private static final CapacityRange COUPLING = CapacityRange.exactly(
+      FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(6.0), 0.3));
+
+  private static Conduit hose(double boreMm) {
+    return Conduit.of(
+        Length.ofMillimetres(boreMm), Length.ofMetres(10.0), Length.ofMillimetres(0.01));
+  }
+
+  private static final ConduitRange OLD = new ConduitRange(hose(8.0), hose(9.5), MADE_UP);
+
+  private static Requirement job(double needBar) {
+    return Requirement.forTool(FreeAirFlow.ofAnrLitresPerSecond(10.0), GaugePressure.ofBar(needBar))
+        .toolInlet(End.parse("3/8 NPT female"))
+        .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+        .outlet(End.parse("3/8 NPT female"))
+        .layout(
+            Layout.of(List.of(Slot.coupling("outlet"), Slot.hose("hose", Length.ofMetres(5.0)))))
+        .build();
+  }
+
+  private static RunNow now(double needBar) {
+    return RunNow.of(job(needBar)).through("coupling", COUPLING).through("old hose", OLD);
+  }
+
+  private static double bar(RunResult result) {
+    return result.fold(delivered -> delivered.atToolGauge().bar(), starved -> Double.NaN);
+  }
+
+  @Test
+  void it_is_enough_or_too_little_whatever_the_hose_is_or_it_depends() {
+    double worst = bar(now(1.0).result());
+    double best = bar(now(1.0).resultAtBest());
+    assertThat(best - worst).as("the bore decides much").isGreaterThan(0.1);
+    assertThat(now(worst - 0.001).outcome()).isEqualTo(RuleOutcome.MET);
+    assertThat(now(worst + 0.001).outcome()).isEqualTo(RuleOutcome.OPEN);
+    assertThat(now(best - 0.001).outcome()).isEqualTo(RuleOutcome.OPEN);
+    assertThat(now(best + 0.001).outcome()).isEqualTo(RuleOutcome.UNMET);
+    assertThat(now(worst - 0.001).doubts()).isEmpty();
+    assertThat(now(best + 0.001).doubts()).isEmpty();
+    assertThat(now(best + 0.001).whatToAsk(UnitSystem.SI)).isEmpty();
+  }
+
+  /** The value at which it turns is put in again as one that is known: with it there is enough, with less not. */
+  @Test
+  void it_turns_at_the_bore_that_is_told() {
+    double need = bar(RunNow.of(job(1.0))
+        .through("coupling", COUPLING)
+        .through("h", ConduitRange.exactly(hose(8.7)))
+        .result());
+    RunNow now = now(need);
+    assertThat(now.doubts()).singleElement().satisfies(doubt -> {
+      assertThat(doubt.what()).isEqualTo("bore of old hose");
+      assertThat(doubt.known(UnitSystem.SI)).isEqualTo("8 to 9.5 mm");
+      assertThat(doubt.enoughIf(UnitSystem.SI)).hasValue("at least 8.71 mm");
+    });
+    assertThat(now.whatToAsk(UnitSystem.SI))
+        .isEqualTo(
+            "It is enough if the bore of old hose is at least 8.71 mm (8 to 9.5 mm told): ask for it.");
+    RunNow narrower = RunNow.of(job(need))
+        .through("coupling", COUPLING)
+        .through("old hose", ConduitRange.exactly(hose(8.69)));
+    assertThat(narrower.outcome()).isEqualTo(RuleOutcome.UNMET);
+    assertThat(narrower.isExact()).isTrue();
+    assertThat(RunNow.of(job(need))
+            .through("coupling", COUPLING)
+            .through("old hose", ConduitRange.exactly(hose(8.71)))
+            .outcome())
+        .isEqualTo(RuleOutcome.MET);
+  }
+
+  /** The air that the tool takes and the wall of the hose are doubts too. */
+  @Test
+  void what_is_not_known_of_the_job_is_weighed_with_the_hose() {
+    Requirement job = job(6.0).toBuilder().build();
+    Requirement ranged = Requirement.forTool(
+            new Range<>(
+                FreeAirFlow.ofAnrLitresPerSecond(2.0), FreeAirFlow.ofAnrLitresPerSecond(30.0)),
+            Range.exactly(GaugePressure.ofBar(6.0)))
+        .toolInlet(job.toolInlet())
+        .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+        .outlet(job.outlet())
+        .layout(job.layout())
+        .build();
+    RunNow now = RunNow.of(ranged)
+        .through("hose", ConduitName.parse("1/4 in hose, old").over(Length.ofMetres(10.0)));
+    assertThat(now.outcome()).isEqualTo(RuleOutcome.OPEN);
+    assertThat(now.doubts())
+        .extracting(Doubt::what)
+        .contains("air the tool takes", "bore of hose", "roughness of hose");
+    assertThat(now.isExact()).isFalse();
+  }
+
+  /** By hand: 6 bar less 1 bar is 5 bar, and 6 bar less nothing is 6 bar; the coupling loses less than 0.3 bar. */
+  @Test
+  void a_droop_that_nobody_told_is_judged_from_none_to_one_bar() {
+    RegulatorRange untold = RegulatorRange.ofUntoldDroop(COUPLING);
+    RunNow now = RunNow.of(job(5.5)).through("regulator", untold, GaugePressure.ofBar(6.0));
+    assertThat(bar(now.result())).isEqualTo(5.0);
+    assertThat(bar(now.resultAtBest())).isBetween(5.7, 6.0);
+    assertThat(now.outcome()).isEqualTo(RuleOutcome.OPEN);
+    assertThat(now.whatToAsk(UnitSystem.SI)).contains("droop of regulator is at most 0.5 bar");
+    RegulatorRange told = new RegulatorRange(
+        COUPLING,
+        Range.exactly(PressureDrop.ofBar(0.4)),
+        Optional.of(FreeAirFlow.ofAnrLitresPerSecond(20.0)));
+    assertThat(RunNow.of(job(5.5))
+            .through("regulator", told, GaugePressure.ofBar(6.0))
+            .outcome())
+        .isEqualTo(RuleOutcome.MET);
+  }
+
+  /** 10 L/s flow: a curve up to 12 L/s tells all, one up to 8 L/s leaves open what is held. */
+  @Test
+  void behind_the_end_of_a_curve_it_depends() {
+    assertThat(drawn(12.0, 5.5).outcome()).isEqualTo(RuleOutcome.MET);
+    assertThat(drawn(12.0, 5.9).outcome()).isEqualTo(RuleOutcome.UNMET);
+    RunNow open = drawn(8.0, 5.5);
+    assertThat(open.outcome()).isEqualTo(RuleOutcome.OPEN);
+    assertThat(open.whatToAsk(UnitSystem.SI))
+        .contains("droop of regulator behind the end of its curve is at most 0.499 bar");
+    assertThat(drawn(8.0, 5.85).outcome()).as("its end holds 5.8 bar").isEqualTo(RuleOutcome.UNMET);
+  }
+
+  private static RunNow drawn(double endLitres, double needBar) {
+    RegulatorCurve curve = new RegulatorCurve(List.of(
+        new RegulatorCurve.Point(FreeAirFlow.ofAnrLitresPerSecond(0.0), GaugePressure.ofBar(6.0)),
+        new RegulatorCurve.Point(
+            FreeAirFlow.ofAnrLitresPerSecond(endLitres), GaugePressure.ofBar(5.8))));
+    return RunNow.of(job(needBar))
+        .through("regulator", RegulatorRange.ofCurve(COUPLING, curve), GaugePressure.ofBar(6.0));
+  }
+
+  /** US catalogues print Cv: one of at least what is told beside C has enough, whatever its xT is from 0.2 on. */
+  @Test
+  void beside_a_conductance_in_us_units_stands_a_cv_that_is_enough() {
+    CapacityRange open = new CapacityRange(capacity(3.0), capacity(9.0), MADE_UP);
+    double need = bar(RunNow.of(job(1.0))
+        .through("filter", CapacityRange.exactly(capacity(5.0)))
+        .result());
+    RunNow now = RunNow.of(job(need)).through("filter", open);
+    String said = now.whatToAsk(UnitSystem.US);
+    assertThat(said)
+        .contains("conductance C of filter is at least 5.01 dm³/(s·bar) (a Cv of at least ");
+    String cv = said.substring(said.indexOf("a Cv of at least ") + 17, said.indexOf(" has that)"));
+    assertThat(Double.parseDouble(cv)).isBetween(1.0, 5.0);
+    assertThat(RunNow.of(job(need))
+            .through("filter", Rating.parse("Cv " + cv).capacity())
+            .outcome())
+        .as("Cv " + cv + ", xT not told")
+        .isEqualTo(RuleOutcome.MET);
+    assertThat(now.whatToAsk(UnitSystem.SI)).doesNotContain("Cv");
+  }
+
+  private static FlowCapacity capacity(double c) {
+    return FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(c), 0.3);
+  }
+
+  @Test
+  void it_is_equal_by_what_was_told() {
+    assertThat(now(5.0)).isEqualTo(now(5.0)).hasSameHashCodeAs(now(5.0)).isNotEqualTo(now(5.1));
+    assertThat(now(5.0)).hasToString(now(5.0).run().toString());
+  }
+}

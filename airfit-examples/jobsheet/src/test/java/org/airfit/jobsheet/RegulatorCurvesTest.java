@@ -1,0 +1,143 @@
+package org.airfit.jobsheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.airfit.files.Csv;
+import org.airfit.files.Document;
+import org.airfit.files.JobFile;
+import org.airfit.files.Json;
+import org.airfit.files.NetworkFile;
+import org.airfit.files.WrongFileException;
+import org.junit.jupiter.api.Test;
+
+/** A regulator's curve as its maker draws it, in a job and in a network. */
+class RegulatorCurvesTest {
+
+  private static final Path JOBS = Path.of("..", "jobs");
+
+  private static final String BEHIND = """
+        {"kind": "regulator", "set": "90 psig", "part": {
+          "end": "1/2 NPT male", "otherEnd": "1/2 NPT female", "rated": "200 psig",
+          "capacity": "C 30 dm3/(s bar), b 0.3", %s}},
+      """;
+
+  private static JobSheet sheet(String first, String behind, String air) throws Exception {
+    String job = """
+        {
+          "airfitJob": 2, "job": "A curve", "customer": "Fenwick (invented)", "catalogue": "catalogue.json",
+          "supply": {"pressure": "120 psig", "temperature": "68 °F", "altitude": "0 ft"},
+          "line": [
+            %s
+            {"kind": "outlet", "end": "1/2 NPT female"},
+            %s
+            {"kind": "coupling"}, {"kind": "hose", "reach": "25 ft"}, {"kind": "coupling"}
+          ],
+          "tool": {"name": "Grinder", "air": "%s", "pressure": "70 psig", "inlet": "1/4 NPT female"}
+        }
+        """.formatted(first, behind, air);
+    String catalogue = Files.readString(JOBS.resolve("quay-street/catalogue.json"));
+    return JobSheet.of(JobFile.read(new Document(
+        "job.json",
+        Json.read("job.json", job),
+        name -> Document.of(name, Json.read(name, catalogue)))));
+  }
+
+  private static double psi(JobSheet sheet) {
+    return JobSheet.shown(sheet.selection().orElseThrow())
+        .orElseThrow()
+        .result()
+        .fold(delivered -> delivered.atToolGauge().psi(), starved -> Double.NaN);
+  }
+
+  private static String text(JobSheet sheet) {
+    return TextSheet.of(sheet).replaceAll("\\s+", " ");
+  }
+
+  private static final String CURVE =
+      "\"curve\": \"90 psig at 0 scfm; 88 psig at 10 scfm; 80 psig at 40 scfm\"";
+
+  /** Between 10 and 40 scfm it loses 8 psi on 30 scfm: at 14.5 scfm 3.2 psi, as much as a straight 6.4 psi at 29. */
+  @Test
+  void a_curve_counts_between_its_points_as_a_droop_does() throws Exception {
+    double drawn = psi(sheet("", BEHIND.formatted(CURVE), "14.5 scfm"));
+    double straight = psi(sheet(
+        "", BEHIND.formatted("\"droop\": \"6.4 psi\", \"atFlow\": \"29 scfm\""), "14.5 scfm"));
+    assertThat(drawn).isCloseTo(straight, within(0.01));
+    String first = "{\"kind\": \"regulator\", \"set\": \"90 psig\", %s},";
+    assertThat(psi(sheet(first.formatted(CURVE), "", "14.5 scfm")))
+        .as("first of all")
+        .isCloseTo(
+            psi(sheet(
+                first.formatted("\"droop\": \"6.4 psi\", \"atFlow\": \"29 scfm\""),
+                "",
+                "14.5 scfm")),
+            within(0.01));
+  }
+
+  @Test
+  void behind_the_end_of_a_curve_the_sheet_says_that_it_depends() throws Exception {
+    String shorter = "\"curve\": \"90 psig at 0 scfm; 88 psig at 10 scfm\"";
+    assertThat(text(sheet("", BEHIND.formatted(shorter), "12 scfm")))
+        .contains("behind the end of its curve is at most ");
+    assertThat(text(sheet("", BEHIND.formatted(shorter), "10 scfm")))
+        .doesNotContain("of its curve");
+    assertThat(text(sheet(
+            "{\"kind\": \"regulator\", \"set\": \"90 psig\", " + shorter + "},", "", "12 scfm")))
+        .contains("droop of the regulator at the supply is at most ");
+  }
+
+  @Test
+  void what_is_no_curve_is_refused_in_one_line_with_its_place() {
+    refused(
+        "\"curve\": \"90 psig at 0 scfm; 91 psig at 10 scfm\"",
+        "must be at most that of the point before");
+    refused("\"curve\": \"90 psig at 5 scfm; 80 psig at 10 scfm\"", "must be at no flow");
+    refused("\"curve\": \"90 psig\"", "is no point of a curve");
+    refused("\"curve\": \"90 psig at 0 scfm\"", "at least 2");
+    refused(CURVE + ", \"droop\": \"6 psi\", \"atFlow\": \"30 scfm\"", "stands beside droop");
+  }
+
+  private static void refused(String curve, String why) {
+    assertThatThrownBy(() -> sheet("", BEHIND.formatted(curve), "12 scfm"))
+        .isInstanceOfSatisfying(WrongFileException.class, wrong -> {
+          assertThat(wrong.place()).isEqualTo("line[2].part.curve");
+          assertThat(wrong.getMessage()).contains(why).doesNotContain("\n");
+        });
+  }
+
+  private static final String SHED = """
+      record,name,from,to,bore,length,roughness,capacity,set,droop,droopAt,curve,tool,air,needs,pressure,units,\
+      temperature,atmosphere,customer,follows
+      network,Shed,,,,,,,,,,,,,,,US,68 °F,14.7 psia,K. (invented),
+      supply,,,room,,,,,,,,,,,,120 psig,,,,,
+      regulator,bay,room,a,,,,"C 30 dm3/(s bar), b 0.3",90 psig,%s,,,,,,,,,
+      drop,bench,a,,0.5 in,10 ft,0.01 mm,,,,,,grinder,%s,60 psig,,,,,,no
+      """;
+
+  private static NetworkSheet network(String droop, String air) throws WrongFileException {
+    return NetworkSheet.of(NetworkFile.read(
+        Document.of("shed.csv", Csv.read("shed.csv", SHED.formatted(droop, air)))));
+  }
+
+  private static double bench(NetworkSheet sheet) {
+    return sheet
+        .all()
+        .<Double>fold(solved -> solved.tools().get(0).atTool().psi(), none -> Double.NaN);
+  }
+
+  @Test
+  void a_network_holds_what_the_curve_tells_and_says_where_it_ends() throws Exception {
+    String curve = ",,90 psig at 0 scfm; 88 psig at 10 scfm; 80 psig at 40 scfm";
+    assertThat(bench(network(curve, "14.5 scfm")))
+        .isCloseTo(bench(network("6.4 psi,29 scfm,", "14.5 scfm")), within(0.01));
+    assertThat(NetworkText.of(network(curve, "14.5 scfm"))).doesNotContain("Not told");
+    NetworkSheet behind = network(curve, "44 scfm");
+    assertThat(NetworkText.of(behind).replaceAll("\\s+", " "))
+        .contains("Not told: what is held behind bay with 44", "(its curve ends at 40 scfm)");
+    assertThat(bench(behind)).as("as at the end of the curve").isBetween(70.0, 80.0);
+  }
+}
