@@ -126,6 +126,7 @@ public final class ChangeOver {
    *
    * @param inventory what is in use, on the shelf and on offer
    * @return what to keep, to change and to mind
+   * @throws IllegalArgumentException if a pressure, a flow or a hose lies outside of what a run can be computed for
    */
   public static ChangeOver of(CouplingInventory inventory) {
     return new ChangeOver(Objects.requireNonNull(inventory, "inventory"));

@@ -40,6 +40,9 @@ public record CouplingInventory(
   /** So many bays of other media may be told. */
   private static final int MOST_APART = 10;
 
+  /** So many pieces may wear out during a delivery: more is no stock of spare pieces. */
+  private static final int MOST_WORN = 500;
+
   /**
    * Pieces of one part on the shelf.
    *
@@ -161,7 +164,8 @@ public record CouplingInventory(
    * @param restock by what the spare stock is reckoned
    * @throws IllegalArgumentException if there is no bay of compressed air, or more than 10 of these or of others; two
    *     bays have one name; a part on the shelf is no socket of one profile and no plug of the catalogue, or stands
-   *     twice; a pair stands twice; no price is told, or two currencies are; there are more than 10 profiles
+   *     twice; a pair stands twice; no price is told, or two currencies are; there are more than 10 profiles, or more
+   *     than 500 pieces wear out during a delivery
    */
   public CouplingInventory {
     bays = List.copyOf(Objects.requireNonNull(bays, "bays"));
@@ -190,10 +194,28 @@ public record CouplingInventory(
       throw new IllegalArgumentException("labour must be in " + prices.get()
           + " as the prices of the parts, was in " + work.get());
     }
+    if (restock.isPresent()) {
+      requireSpare(bays, restock.get());
+    }
     int profiles = profiles(bays, parts).size();
     if (profiles > MOST_PROFILES) {
       throw new IllegalArgumentException("profiles in use and on offer must be at most "
           + MOST_PROFILES + ", were " + profiles + "; leave out parts that are not to be kept");
+    }
+  }
+
+  private static void requireSpare(List<Bay> bays, Restock restock) {
+    int pieces = 0;
+    for (Bay bay : bays) {
+      pieces += bay.sockets().stream().mapToInt(Bay.Sockets::count).sum();
+      pieces += bay.plugs().stream().mapToInt(Bay.Plugs::count).sum();
+    }
+    double worn = pieces * restock.wornPerYear() * restock.deliveryDays() / 365.0;
+    if (worn > MOST_WORN) {
+      throw new IllegalArgumentException(
+          "pieces worn during a delivery must be at most " + MOST_WORN
+              + " in all, were " + Math.round(worn)
+              + "; look at the share worn in a year, and at the days of delivery");
     }
   }
 

@@ -447,6 +447,12 @@ class ChangeOverTest {
         .isThrownBy(this::answer)
         .withMessageContaining("must be in USD");
     labour = Optional.empty();
+    bay("store", "wren", 1000, 1000);
+    restock = Optional.of(new CouplingInventory.Restock(1.0, 182, 0.05));
+    assertThatIllegalArgumentException()
+        .isThrownBy(this::answer)
+        .withMessageContaining("at most 500 in all, were 1001"); // 2008 × 182/365
+    restock = Optional.empty();
     bay("forge", "wren", 1, 1);
     assertThatIllegalArgumentException()
         .isThrownBy(this::answer)

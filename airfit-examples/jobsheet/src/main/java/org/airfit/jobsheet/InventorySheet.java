@@ -50,7 +50,12 @@ public record InventorySheet(InventoryJob job, ChangeOver found) {
   private static final List<Dimension> TOLD =
       List.of(Dimension.TIP_DIAMETER, Dimension.COLLAR_DIAMETER, Dimension.SHOULDER_DIAMETER);
 
-  /** Refuses what is null. */
+  /**
+   * Refuses what is null.
+   *
+   * @param job the inventory
+   * @param found the answer
+   */
   public InventorySheet {
     Objects.requireNonNull(job, "job");
     Objects.requireNonNull(found, "found");
