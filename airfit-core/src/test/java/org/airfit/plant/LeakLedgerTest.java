@@ -491,7 +491,8 @@ class LeakLedgerTest {
         Duration.ofHours(5000),
         Money.parse("1000000000000000000 USD")); // 10^21 USD for a scfm in a year
     Leak found = leak("A", flow(6.0e8, 6.0e8), "");
-    assertThat(new LeakLedger(dear, List.of(found)).lost().leastMoney().amount()).isPositive();
+    assertThat(new LeakLedger(dear, List.of(found)).lost().leastMoney().amount())
+        .isPositive();
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new LeakLedger(dear, List.of(found, leak("B", flow(6.0e8, 6.0e8), ""))));
     assertThatIllegalArgumentException()
@@ -504,8 +505,8 @@ class LeakLedgerTest {
   void at_its_bounds_the_test_may_be_explained() {
     LeakTest test = between(40.0, 40.0);
     Range<MassFlow> leak = test.leak();
-    LeakSize same = LeakSize.ofFlow(Range.exactly(
-        FreeAirFlow.from(leak.least(), org.airfit.quantity.ReferenceState.SCFM_60F)));
+    LeakSize same = LeakSize.ofFlow(
+        Range.exactly(FreeAirFlow.from(leak.least(), org.airfit.quantity.ReferenceState.SCFM_60F)));
     LeakLedger.Explained all =
         new LeakLedger(PRICE, List.of(leak("A", same, ""))).against(test, Optional.empty());
     assertThat(all.measured()).as("nothing is rounded on the way").isEqualTo(leak);
@@ -530,11 +531,12 @@ class LeakLedgerTest {
     assertThat(exact.toString()).doesNotContain(" to ");
     Leak still = checked(repaired(open, MARCH), MARCH, flow(0.5, 1.0));
     assertThat(still.toString()).contains("; still leaks, left ");
-    LeakLedger ledger = new LeakLedger(
-        PRICE, List.of(open, exact, leak("103", LeakSize.notMeasured(), "")));
+    LeakLedger ledger =
+        new LeakLedger(PRICE, List.of(open, exact, leak("103", LeakSize.notMeasured(), "")));
     assertThat(ledger.entries().toString())
         .contains("; rank 1 to ", "; at least 100.00 USD; paid back in ", "; cost not known");
-    assertThat(ledger.entries().get(0).least().orElseThrow().working(UnitSystem.US).toText())
+    assertThat(
+            ledger.entries().get(0).least().orElseThrow().working(UnitSystem.US).toText())
         .contains("leak 10");
     assertThat(ledger.lost().toString())
         .startsWith("at least ")

@@ -328,9 +328,9 @@ class LeakSizeTest {
     assertThat(LeakSize.ofFlow(Range.exactly(FreeAirFlow.ofScfm60F(10.0))).toString())
         .doesNotContain(" to ")
         .endsWith("kg/s");
-    assertThat(LeakSize.ofFlow(
-                new Range<>(FreeAirFlow.ofScfm60F(10.0), FreeAirFlow.ofScfm60F(20.0)))
-            .toString())
+    assertThat(
+            LeakSize.ofFlow(new Range<>(FreeAirFlow.ofScfm60F(10.0), FreeAirFlow.ofScfm60F(20.0)))
+                .toString())
         .contains(" to ");
   }
 
@@ -353,7 +353,9 @@ class LeakSizeTest {
   @Test
   void a_table_may_stay_level_and_its_points_answer_for_themselves() {
     UltrasonicRelation level = new UltrasonicRelation(
-        "it", OWN.pressure(), List.of(point(30.0, 0.1, 0.4), point(40.0, 0.1, 0.4), point(50.0, 0.2, 0.8)));
+        "it",
+        OWN.pressure(),
+        List.of(point(30.0, 0.1, 0.4), point(40.0, 0.1, 0.4), point(50.0, 0.2, 0.8)));
     assertThat(level.flow(40.0)).contains(level.points().get(1).flow());
     assertThat(level.flow(30.0)).contains(level.points().get(0).flow());
     assertThat(level.flow(50.0)).contains(level.points().get(2).flow());

@@ -470,7 +470,8 @@ class LeakTestTest {
 
   @Test
   void bounds_are_taken() {
-    // a gauge that may show the same twice, the longest time, and the pressure at which leaks just choke
+    // a gauge that may show the same twice, the longest time, and the pressure at which leaks just
+    // choke
     assertThat(falling(psig(100.0), psig(100.0), seconds(60.0), Duration.ZERO)).isNotNull();
     assertThat(at100(cycling(1.0e9, 1.0, 1, 0.0, 1.0)).leak().most().kilogramsPerSecond())
         .isPositive();

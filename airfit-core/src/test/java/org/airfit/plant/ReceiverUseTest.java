@@ -435,14 +435,19 @@ class ReceiverUseTest {
     ReceiverUse use = of(litres(40.0), Optional.of(litres(5.0, 6.0)), 10, 50);
     assertThat(use.verdict()).isEqualTo(ReceiverVerdict.NOT_FILLED);
     assertThat(use.inWords(UnitSystem.SI).get(2))
-        .contains(" On the average the draws take 8 L/s ISO 1217, which the compressor must deliver");
+        .contains(
+            " On the average the draws take 8 L/s ISO 1217, which the compressor must deliver");
     assertThat(use.inWords(UnitSystem.SI).get(1))
         .startsWith("The compressor delivers 5 L/s ISO 1217 to 6 L/s ISO 1217 and fills it from ");
     assertThat(use.inWords(UnitSystem.SI).get(0)).contains(", each with what the flows may be.");
     // 8 L/s are just delivered
-    assertThat(of(litres(40.0), Optional.of(litres(8.0)), 10, 50).inWords(UnitSystem.SI).get(2))
+    assertThat(of(litres(40.0), Optional.of(litres(8.0)), 10, 50)
+            .inWords(UnitSystem.SI)
+            .get(2))
         .doesNotContain("On the average");
-    assertThat(of(litres(40.0), Optional.of(litres(0.0)), 10, 50).inWords(UnitSystem.SI).get(1))
+    assertThat(of(litres(40.0), Optional.of(litres(0.0)), 10, 50)
+            .inWords(UnitSystem.SI)
+            .get(1))
         .isEqualTo("The compressor delivers nothing for it, and nothing fills it again.");
   }
 
@@ -481,14 +486,17 @@ class ReceiverUseTest {
   /** Each answer stands in the working for which there is one, and no other. */
   @Test
   void the_working_has_the_steps_of_what_is_asked() {
-    String keepsUp =
-        of(litres(10.0), Optional.of(litres(12.0)), 20, 600).working(UnitSystem.SI).toText();
+    String keepsUp = of(litres(10.0), Optional.of(litres(12.0)), 20, 600)
+        .working(UnitSystem.SI)
+        .toText();
     assertThat(keepsUp).contains("The compressor keeps up with the draw.");
-    String lacks =
-        of(litres(40.0), Optional.of(litres(10.0)), 20, 600).working(UnitSystem.SI).toText();
+    String lacks = of(litres(40.0), Optional.of(litres(10.0)), 20, 600)
+        .working(UnitSystem.SI)
+        .toText();
     assertThat(lacks).doesNotContain("keeps up");
     ReceiverUse brought = of(litres(40.0), Optional.of(litres(10.0)), 20, 600);
-    // exact flows need one step for the longest time, ranges another with both flows at their other ends
+    // exact flows need one step for the longest time, ranges another with both flows at their other
+    // ends
     ReceiverUse range = of(litres(30.0, 40.0), Optional.of(litres(5.0, 10.0)), 20, 600);
     assertThat(range.working(UnitSystem.SI).steps().size())
         .isEqualTo(brought.working(UnitSystem.SI).steps().size());

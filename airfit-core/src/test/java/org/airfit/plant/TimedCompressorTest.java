@@ -89,8 +89,7 @@ class TimedCompressorTest {
 
   @Test
   void it_may_stop_at_once_and_may_never_stop() {
-    assertThat(of("screw 1", DELIVERY, Optional.of(Duration.ZERO)).runOn())
-        .contains(Duration.ZERO);
+    assertThat(of("screw 1", DELIVERY, Optional.of(Duration.ZERO)).runOn()).contains(Duration.ZERO);
     assertThat(of("screw 1", DELIVERY, Optional.empty()).runOn()).isEmpty();
     refused(
         () -> of("screw 1", DELIVERY, Optional.of(Duration.ofSeconds(-1))),
@@ -142,11 +141,12 @@ class TimedCompressorTest {
 
   @Test
   void a_band_has_a_width_and_moves_as_a_whole() {
-    PressureBand band = new PressureBand(GaugePressure.ofPascals(6.0e5), GaugePressure.ofPascals(7.5e5));
+    PressureBand band =
+        new PressureBand(GaugePressure.ofPascals(6.0e5), GaugePressure.ofPascals(7.5e5));
     assertThat(band.width().pascals()).isEqualTo(1.5e5);
     assertThat(band.moved(-1.0e5))
-        .isEqualTo(new PressureBand(
-            GaugePressure.ofPascals(5.0e5), GaugePressure.ofPascals(6.5e5)));
+        .isEqualTo(
+            new PressureBand(GaugePressure.ofPascals(5.0e5), GaugePressure.ofPascals(6.5e5)));
   }
 
   @ParameterizedTest

@@ -48,8 +48,8 @@ class JobsheetRulesTest {
 
   @Test
   void only_the_programs_know_folders_and_terminals() {
-    JavaClasses sheets =
-        CLASSES.that(describe("show sheets", type -> !PROGRAMS.contains(outer(type).getSimpleName())));
+    JavaClasses sheets = CLASSES.that(
+        describe("show sheets", type -> !PROGRAMS.contains(outer(type).getSimpleName())));
     assertThat(sheets).hasSizeLessThan(CLASSES.size());
     noClasses()
         .should()
