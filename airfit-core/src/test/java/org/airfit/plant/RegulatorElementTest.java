@@ -171,4 +171,33 @@ class RegulatorElementTest {
         .isThrownBy(() -> STIFF.withDroopAtAnyFlow(PressureDrop.ofBar(7.0)))
         .withMessageContaining("droop of a regulator must be in [0, 7 bar(a)), was 7 bar");
   }
+
+  private static boolean isWideOpen(double anrLitres, double bar) {
+    return STIFF.isWideOpen(
+        MassFlow.ofKilogramsPerSecond(kilograms(anrLitres)),
+        AirState.of(AbsolutePressure.ofBar(bar), Temperature.ofKelvins(KELVINS)));
+  }
+
+  /** The flows of the tests above: 30 L/s leave 7.4 of 9 bar and 5.85 of 8; 45 L/s choke at 9 bar. */
+  @Test
+  void its_valve_stands_wide_open_where_it_leaves_less_than_is_held() {
+    assertThat(isWideOpen(30.0, 9.0)).isFalse();
+    assertThat(isWideOpen(30.0, 8.0)).isTrue();
+    assertThat(isWideOpen(45.1, 9.0)).as("nothing leaves so much").isTrue();
+    assertThat(isWideOpen(0.0, 7.0)).as("7 bar are left, 7 held").isFalse();
+    assertThat(isWideOpen(0.0, 6.9)).isTrue();
+  }
+
+  @Test
+  void the_working_says_that_a_droop_counts_whatever_flows() {
+    MassFlow flow = MassFlow.ofKilogramsPerSecond(kilograms(10.0));
+    AirState front = AirState.of(AbsolutePressure.ofBar(9.0), Temperature.ofKelvins(KELVINS));
+    String note = "By how much it droops at this flow is not known";
+    assertThat(STIFF.withDroopAtAnyFlow(PressureDrop.ofBar(0.4))
+            .working(flow, front, UnitSystem.SI)
+            .toText())
+        .contains(note + ": it counts with 0.4 bar less than it is set to.");
+    assertThat(STIFF.working(flow, front, UnitSystem.SI).toText()).doesNotContain(note);
+    assertThat(DROOPING.working(flow, front, UnitSystem.SI).toText()).doesNotContain(note);
+  }
 }

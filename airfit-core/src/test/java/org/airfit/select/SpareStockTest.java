@@ -14,8 +14,8 @@ class SpareStockTest {
 
   /**
    * Chances that a Poisson number of this mean is at most so large, as printed to four digits in a table of the
-   * cumulative Poisson distribution (scribd.com/document/96601458, read there). A risk that this chance just covers
-   * needs no more pieces, one that it just misses needs one more.
+   * cumulative Poisson distribution (read in an excerpt of a stored page, scribd 96601458). A risk that this chance
+   * just covers needs no more pieces, one that it just misses needs one more.
    */
   @ParameterizedTest(name = "mean {0}, {1} pieces: {2}")
   @CsvSource({

@@ -80,8 +80,8 @@ public record InventorySheet(InventoryJob job, ChangeOver found) {
     List<String> said = found.inWords(units());
     List<Answer> lines = new ArrayList<>();
     lines.add(new Answer("Answer", said.get(0)));
-    for (int i = 1; i < said.size(); i++) {
-      lines.add(new Answer(i == 1 ? "Why" : "And", said.get(i)));
+    if (said.size() > 1) {
+      lines.add(new Answer("Why", String.join(" ", said.subList(1, said.size()))));
     }
     lines.add(new Answer("Today", danger(found.possibleNow())));
     for (Bay bay : job.inventory().apart()) {

@@ -63,7 +63,7 @@ class InventoryProgramTest {
             "COUPLINGS One coupling for the whole shop",
             "Answer: Keep tern for all bays: 11 sockets and 15 plugs are changed, which costs 302.00"
                 + " USD with the work.",
-            "And: The next would be gannet for all bays at 513.90 USD, 211.90 USD more.",
+            " The next would be gannet for all bays at 513.90 USD, 211.90 USD more.",
             "Kept apart: blast booth hoods carries breathing air: it is not changed",
             "A-1438, Reducing nipple 3/8 NPT female x 1/4 NPT male: 4 to buy at 2.80 USD, 11.20 USD",
             "1. Change paint: 4 sockets and 5 plugs. Ways to join the lines of two media: 22 before, 0 after;"
