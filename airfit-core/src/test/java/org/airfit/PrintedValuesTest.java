@@ -17,6 +17,7 @@ import org.airfit.flow.Rating;
 import org.airfit.joint.End;
 import org.airfit.line.ConduitName;
 import org.airfit.line.FittingList;
+import org.airfit.plant.RegulatorCurve;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Area;
 import org.airfit.quantity.BasicBodySize;
@@ -78,6 +79,12 @@ class PrintedValuesTest {
               AbsolutePressure.ofBar(0),
               AbsolutePressure.ofPascals(1e-300))),
       entry(Area.class, List.of(Area.ofSquareInches(0.11), Area.ofSquareMetres(1e300))),
+      entry(
+          RegulatorCurve.class,
+          List.of(
+              RegulatorCurve.parse("90 psig at 0 scfm; 86.3 psig at 20.7 scfm"),
+              RegulatorCurve.parse(
+                  "6.1 bar(g) at 0 L/s ANR; 6 bar(g) at 7 L/s ANR; 5.5 bar(g) at 1e3 L/s ANR"))),
       entry(BasicBodySize.class, List.of(BasicBodySize.values())),
       entry(Density.class, List.of(Density.ofPoundsPerCubicFoot(0.075))),
       entry(DynamicViscosity.class, List.of(DynamicViscosity.ofPascalSeconds(1.813e-5))),

@@ -44,9 +44,14 @@ public record RegulatorCurve(List<Point> points) {
       Objects.requireNonNull(held, "held");
     }
 
-    /** {@return the point, such as "6 bar(g) at 10 L/s ANR"} */
+    /** {@return the point with all its digits, such as "600000.0 Pa(g) at 0.01 m³/s ANR"} */
     @Override
     public String toString() {
+      return held + " at " + flow;
+    }
+
+    /** The point in a refusal, such as "6 bar(g) at 10 L/s ANR". */
+    private String shown() {
       return held.inFewestDigits() + " at " + flow.format(VolumeFlowUnit.LITRE_PER_SECOND);
     }
 
@@ -70,14 +75,15 @@ public record RegulatorCurve(List<Point> points) {
     }
     if (points.get(0).kilograms() != 0.0) {
       throw new IllegalArgumentException(
-          "first point of a regulator's curve must be at no flow, was " + points.get(0)
+          "first point of a regulator's curve must be at no flow, was "
+              + points.get(0).shown()
               + "; tell what it holds while nothing flows, such as 90 psig at 0 scfm");
     }
     for (int i = 0; i < points.size(); i++) {
       Point point = points.get(i);
       if (!(point.held().pascals() > 0.0)) {
         throw new IllegalArgumentException(
-            "pressure of a point of a regulator's curve must be above 0, was " + point);
+            "pressure of a point of a regulator's curve must be above 0, was " + point.shown());
       }
       if (i > 0) {
         requireOrder(points.get(i - 1), point);
@@ -128,7 +134,8 @@ public record RegulatorCurve(List<Point> points) {
     if (!(point.held().compareTo(before.held()) <= 0)) {
       throw new IllegalArgumentException(
           "pressure of a point of a regulator's curve must be at most that of the point before, "
-              + before + ", was " + point + "; a regulator holds no more while more flows");
+              + before.shown() + ", was " + point.shown()
+              + "; a regulator holds no more while more flows");
     }
   }
 
@@ -205,7 +212,7 @@ public record RegulatorCurve(List<Point> points) {
         .collect(Collectors.joining("; "));
   }
 
-  /** {@return the points in one line, such as "6 bar(g) at 0 L/s ANR; 5.5 bar(g) at 10 L/s ANR"} */
+  /** {@return the points with all their digits, as {@link #parse} reads them back; people read {@link #inWords}} */
   @Override
   public String toString() {
     return points.stream().map(Point::toString).collect(Collectors.joining("; "));

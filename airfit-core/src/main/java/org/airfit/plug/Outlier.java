@@ -133,7 +133,7 @@ public record Outlier(
     if (!(chance <= OutlierKernels.RISK * ROUNDED)) {
       throw new IllegalArgumentException(
           "chance that pieces all alike show an outlier must be at most " + OutlierKernels.RISK
-              + ", was " + Digits.plain(chance));
+              + ", was " + Digits.told(chance));
     }
   }
 

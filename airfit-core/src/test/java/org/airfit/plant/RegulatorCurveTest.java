@@ -107,7 +107,8 @@ class RegulatorCurveTest {
     assertThat(RegulatorCurve.parse(CURVE.toString())).isEqualTo(CURVE);
     assertThat(CURVE.inWords(UnitSystem.US)).startsWith("87.0 psig at 0");
     assertThat(CURVE)
-        .hasToString("6 bar(g) at 0 L/s ANR; 5.7 bar(g) at 10 L/s ANR; 5.2 bar(g) at 30 L/s ANR");
+        .hasToString(
+            "600000.0 Pa(g) at 0.0 m³/s ANR; 570000.0 Pa(g) at 0.01 m³/s ANR; 520000.0 Pa(g) at 0.03 m³/s ANR");
   }
 
   @Test

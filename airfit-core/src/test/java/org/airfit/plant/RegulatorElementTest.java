@@ -193,7 +193,8 @@ class RegulatorElementTest {
     MassFlow flow = MassFlow.ofKilogramsPerSecond(kilograms(10.0));
     AirState front = AirState.of(AbsolutePressure.ofBar(9.0), Temperature.ofKelvins(KELVINS));
     String note = "By how much it droops at this flow is not known";
-    assertThat(STIFF.withDroopAtAnyFlow(PressureDrop.ofBar(0.4))
+    assertThat(STIFF
+            .withDroopAtAnyFlow(PressureDrop.ofBar(0.4))
             .working(flow, front, UnitSystem.SI)
             .toText())
         .contains(note + ": it counts with 0.4 bar less than it is set to.");
