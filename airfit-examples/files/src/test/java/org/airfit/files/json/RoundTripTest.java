@@ -47,6 +47,7 @@ import org.airfit.plant.AirPlant;
 import org.airfit.plant.Compressor;
 import org.airfit.plant.PistonCompressor;
 import org.airfit.plant.Regulator;
+import org.airfit.plant.RegulatorCurve;
 import org.airfit.plant.RegulatorElement;
 import org.airfit.plant.Supply;
 import org.airfit.plug.Clue;
@@ -320,6 +321,7 @@ class RoundTripTest {
             java.util.Optional.of(AbsolutePressure.ofBar(9.0))),
         RegulatorElement.of(capacity.least(), AbsolutePressure.ofBar(7.0))
             .withDroop(PressureDrop.parse("0.3 bar"), flow),
+        RegulatorCurve.parse("90 psig at 0 scfm; 86 psig at 20 scfm"),
         ToolDemand.following("a sander", flow, AbsolutePressure.ofBar(7.2))
             .withDuty(0.3)
             .withLoad(0.9),
