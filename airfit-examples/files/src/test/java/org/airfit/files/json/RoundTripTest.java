@@ -322,6 +322,7 @@ class RoundTripTest {
         RegulatorElement.of(capacity.least(), AbsolutePressure.ofBar(7.0))
             .withDroop(PressureDrop.parse("0.3 bar"), flow),
         RegulatorCurve.parse("90 psig at 0 scfm; 86 psig at 20 scfm"),
+        new RegulatorCurve.Point(flow, GaugePressure.parse("86 psi(g)")),
         ToolDemand.following("a sander", flow, AbsolutePressure.ofBar(7.2))
             .withDuty(0.3)
             .withLoad(0.9),
