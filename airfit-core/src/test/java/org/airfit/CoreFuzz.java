@@ -21,8 +21,20 @@ class CoreFuzz {
   /** A call that takes longer than this is a hang [s]. */
   private static final double HANG = 60.0;
 
-  /** Members that no call may reach, because values of their type are put together too seldom by chance. */
-  private static final Set<String> NOT_REACHED = Set.of();
+  /**
+   * Members that no call reaches: a search for a change simulates days over and over and takes seconds, and what it
+   * finds comes of it alone.
+   */
+  private static final Set<String> NOT_REACHED = Set.of(
+      "network.DayChange.largerReceiver",
+      "network.DayChange.movedBands",
+      "network.DayChange.regulatedHeader",
+      "network.DayChange.kind",
+      "network.DayChange.day",
+      "network.DayChange.result",
+      "network.DayChange.equals",
+      "network.DayChange.hashCode",
+      "network.DayChange.toString");
 
   private static final long CALLS = Long.getLong("airfit.fuzz.calls", 1_000_000L);
   private static final long SEED = Long.getLong("airfit.fuzz.seed", 1L);

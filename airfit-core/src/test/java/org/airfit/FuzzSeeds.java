@@ -35,8 +35,12 @@ import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 import org.airfit.run.Change;
+import org.airfit.run.Contradiction;
+import org.airfit.run.Diagnosis;
+import org.airfit.run.Explanation;
 import org.airfit.run.LargestFlow;
 import org.airfit.run.LongestHose;
+import org.airfit.run.NextGaugeReading;
 import org.airfit.run.RankedChange;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
@@ -45,6 +49,8 @@ import org.airfit.run.WiderHose;
 import org.airfit.safety.SafetyRules;
 import org.airfit.safety.Situation;
 import org.airfit.select.Catalogue;
+import org.airfit.select.CouplingInventory;
+import org.airfit.select.CouplingPlan;
 import org.airfit.select.Material;
 import org.airfit.select.Offers;
 import org.airfit.select.Part;
@@ -76,6 +82,7 @@ final class FuzzSeeds {
     addRun(values);
     addSelection(values);
     addOffers(values);
+    addWhatFits(values);
     addPlugs(values);
     values.addAll(SafetyRules.usFederal().rules());
     values.add(Situation.describe().build());
@@ -209,6 +216,19 @@ final class FuzzSeeds {
           values.addAll(proposal.joints());
         });
       }
+    }
+  }
+
+  /** What comes only of values that fit each other: a diagnosis with its explanations, an inventory of couplings. */
+  private static void addWhatFits(List<Object> values) {
+    for (Class<?> type : List.<Class<?>>of(
+        Diagnosis.class,
+        Explanation.class,
+        Contradiction.class,
+        NextGaugeReading.class,
+        CouplingInventory.class,
+        CouplingPlan.class)) {
+      values.addAll(Samples.of(type));
     }
   }
 

@@ -26,6 +26,7 @@ import java.util.Set;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowLoss;
 import org.airfit.joint.End;
+import org.airfit.line.Conduit;
 import org.airfit.measure.Instrument;
 import org.airfit.plant.LeakTest;
 import org.airfit.plant.UltrasonicRelation;
@@ -50,6 +51,17 @@ import org.airfit.quantity.Quantity;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
+import org.airfit.run.Contradiction;
+import org.airfit.run.Diagnosis;
+import org.airfit.run.Explanation;
+import org.airfit.run.GaugeClass;
+import org.airfit.run.GaugeReading;
+import org.airfit.run.GaugeTest;
+import org.airfit.run.NextGaugeReading;
+import org.airfit.run.PressureGauge;
+import org.airfit.run.Run;
+import org.airfit.run.ToolDemand;
+import org.airfit.run.ToolState;
 import org.airfit.safety.Medium;
 import org.airfit.safety.SafetyRule;
 import org.airfit.safety.SafetyRules;
@@ -357,6 +369,18 @@ final class Samples {
     if (type == CouplingPlan.class) {
       return List.of(ChangeOver.of(inventory()).best().orElseThrow());
     }
+    if (type == Diagnosis.class) {
+      return List.of(diagnosis());
+    }
+    if (type == Explanation.class) {
+      return List.copyOf(diagnosis().explanations());
+    }
+    if (type == Contradiction.class) {
+      return List.copyOf(diagnosis().contradictions());
+    }
+    if (type == NextGaugeReading.class) {
+      return List.copyOf(diagnosis().next().stream().toList());
+    }
     if (type == AbsolutePressure.class) {
       return List.of(
           AbsolutePressure.ofBar(8.0), AbsolutePressure.ofBar(3.0), AbsolutePressure.ofBar(1.0));
@@ -399,6 +423,33 @@ final class Samples {
         List.of(),
         AirState.of(AbsolutePressure.ofBar(1.0), Temperature.ofCelsius(20.0)),
         Optional.empty());
+  }
+
+  /** Of a hose with two gauges, of which the second shows more than the first while the tool runs. */
+  private static Diagnosis diagnosis() {
+    AbsolutePressure around = AbsolutePressure.ofBar(1.0);
+    Run run = Run.from(
+            AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0)), around)
+        .through(
+            "hose",
+            Conduit.of(
+                Length.ofMillimetres(9.5), Length.ofMetres(10.0), Length.ofMillimetres(0.02)));
+    ToolDemand grinder = ToolDemand.following(
+        "grinder", FreeAirFlow.ofAnrLitresPerSecond(10.0), AbsolutePressure.ofBar(7.0));
+    return GaugeTest.of(run, grinder)
+        .read(List.of(
+            reading("A", "supply", ToolState.AT_REST, 7.0),
+            reading("A", "supply", ToolState.RUNNING, 6.4),
+            reading("B", "hose", ToolState.RUNNING, 6.9)));
+  }
+
+  private static GaugeReading reading(String gauge, String place, ToolState state, double bar) {
+    return new GaugeReading(
+        PressureGauge.ofClass(
+            gauge, GaugeClass.parse("1.6"), GaugePressure.ofBar(10.0), PressureDrop.ofBar(0.1)),
+        place,
+        state,
+        GaugePressure.ofBar(bar));
   }
 
   private static Object function(Class<?> type) {

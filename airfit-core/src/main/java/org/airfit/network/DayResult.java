@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.air.AirState;
+import org.airfit.internal.Digits;
 import org.airfit.internal.Seconds;
 import org.airfit.plant.Supply;
 import org.airfit.plant.WallHeat;
@@ -116,6 +117,22 @@ public final class DayResult implements Worked {
       double storedBeforeKilograms,
       double storedAfterKilograms) {
 
+    /**
+     * Checks the components.
+     *
+     * @param madeKilograms what the compressors delivered [kg]
+     * @param takenKilograms what the users took [kg]
+     * @param storedBeforeKilograms what the receivers held at the beginning [kg]
+     * @param storedAfterKilograms what they held at the end [kg]
+     * @throws IllegalArgumentException if a mass is below 0 or not finite
+     */
+    public Balance {
+      requireMass("air delivered", madeKilograms);
+      requireMass("air taken", takenKilograms);
+      requireMass("air stored before", storedBeforeKilograms);
+      requireMass("air stored after", storedAfterKilograms);
+    }
+
     /** {@return made, less taken, less what is stored more [kg]: nothing but rounding} */
     public double unaccountedKilograms() {
       return madeKilograms - takenKilograms - (storedAfterKilograms - storedBeforeKilograms);
@@ -132,14 +149,17 @@ public final class DayResult implements Worked {
   public record Fall(Duration time, double storedThenKilograms, double storedKilograms) {
 
     /**
-     * Refuses what is null.
+     * Checks the components.
      *
      * @param time since the demand or a compressor last changed
      * @param storedThenKilograms what the last receiver held then [kg]
      * @param storedKilograms what it held at the lowest moment [kg]
+     * @throws IllegalArgumentException if the time or a mass is below 0, or a mass not finite
      */
     public Fall {
-      Objects.requireNonNull(time, "time");
+      requireTime("time of a fall", Objects.requireNonNull(time, "time"));
+      requireMass("air stored before a fall", storedThenKilograms);
+      requireMass("air stored after a fall", storedKilograms);
     }
   }
 
@@ -197,7 +217,7 @@ public final class DayResult implements Worked {
       double missedKilograms) {
 
     /**
-     * Refuses what is null.
+     * Checks the components.
      *
      * @param name the user
      * @param need the pressure it needs; empty where none was told
@@ -208,6 +228,8 @@ public final class DayResult implements Worked {
      * @param tooMuchKilograms what of that it took because it had more pressure than it needs, its artificial demand [kg]; 0
      *     of what takes a fixed flow
      * @param missedKilograms what it would have taken more at the pressure it needs [kg]
+     * @throws IllegalArgumentException if a time or a mass is below 0 or not finite, or it was below its need for longer
+     *     than it ran
      */
     public UseDay {
       Objects.requireNonNull(name, "name");
@@ -215,6 +237,15 @@ public final class DayResult implements Worked {
       Objects.requireNonNull(runs, "runs");
       Objects.requireNonNull(below, "below");
       Objects.requireNonNull(lowest, "lowest");
+      requireTime("time of " + name, runs);
+      requireTime("time below the need of " + name, below);
+      if (below.compareTo(runs) > 0) {
+        throw new IllegalArgumentException("time below the need of " + name + " must be at most "
+            + Seconds.told(runs) + ", was " + Seconds.told(below));
+      }
+      requireMass("air taken by " + name, takenKilograms);
+      requireMass("air that " + name + " took too much", tooMuchKilograms);
+      requireMass("air that " + name + " missed", missedKilograms);
     }
 
     /** {@return whether it was below its need} */
@@ -256,7 +287,7 @@ public final class DayResult implements Worked {
       double madeKilograms) {
 
     /**
-     * Refuses what is null.
+     * Checks the components.
      *
      * @param name the compressor
      * @param loaded how long it delivered
@@ -268,6 +299,7 @@ public final class DayResult implements Worked {
      * @param loadedEnergy the electric energy it took delivering
      * @param idleEnergy the electric energy it took idling
      * @param madeKilograms the air it delivered [kg]
+     * @throws IllegalArgumentException if a time, a count or the mass is below 0 or not finite
      */
     public CompressorDay {
       Objects.requireNonNull(name, "name");
@@ -276,6 +308,14 @@ public final class DayResult implements Worked {
       Objects.requireNonNull(standing, "standing");
       Objects.requireNonNull(loadedEnergy, "loadedEnergy");
       Objects.requireNonNull(idleEnergy, "idleEnergy");
+      requireTime("loaded time of " + name, loaded);
+      requireTime("idle time of " + name, idle);
+      requireTime("standing time of " + name, standing);
+      if (starts < 0 || mostStartsInAnHour < 0 || loads < 0) {
+        throw new IllegalArgumentException("counts of " + name + " must be at least 0, were "
+            + starts + " starts, " + mostStartsInAnHour + " in an hour and " + loads + " loads");
+      }
+      requireMass("air delivered by " + name, madeKilograms);
     }
 
     /** {@return the part of the day in which it delivered [-]} */
@@ -293,6 +333,19 @@ public final class DayResult implements Worked {
     @Override
     public String toString() {
       return name + ": loaded " + Seconds.told(loaded) + ", " + starts + " starts";
+    }
+  }
+
+  private static void requireTime(String what, Duration time) {
+    if (time.isNegative()) {
+      throw new IllegalArgumentException(what + " must be at least 0 s, was " + Seconds.told(time));
+    }
+  }
+
+  private static void requireMass(String what, double kilograms) {
+    if (!(kilograms >= 0.0 && kilograms < Double.POSITIVE_INFINITY)) {
+      throw new IllegalArgumentException(
+          what + " must be finite and at least 0 kg, was " + Digits.told(kilograms) + " kg");
     }
   }
 

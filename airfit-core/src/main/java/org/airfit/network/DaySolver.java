@@ -326,17 +326,25 @@ final class DaySolver {
           use.name(),
           use.need(),
           DayResult.duration(fare.runs),
-          use.need().isPresent() ? DayResult.duration(fare.below) : Duration.ZERO,
+          use.need().isPresent()
+              ? DayResult.duration(Math.min(fare.below, fare.runs))
+              : Duration.ZERO,
           lowest,
-          state[flows.taken(i)],
-          state[flows.tooMuch(i)],
-          state[flows.missed(i)]));
+          summed(state[flows.taken(i)]),
+          summed(state[flows.tooMuch(i)]),
+          summed(state[flows.missed(i)])));
     }
     return new DayResult(
         day,
         uses,
         control.end(now, state),
         course,
-        new DayResult.Balance(state[flows.made()], taken, storedAtStart, flows.stored(state)));
+        new DayResult.Balance(
+            summed(state[flows.made()]), summed(taken), storedAtStart, flows.stored(state)));
+  }
+
+  /** A sum of what is never below 0; the steps, of which some count less than nothing, may leave a rounding below it. */
+  private static double summed(double kilograms) {
+    return Math.max(0.0, kilograms);
   }
 }

@@ -61,6 +61,7 @@ public final class PlantDay {
    * @param atmosphere the pressure around it, against which gauges read
    * @param temperature the temperature of the air in its receivers
    * @return a builder of a day of 24 h, with walls that keep the temperature
+   * @throws IllegalArgumentException if there is no air of that pressure and temperature
    */
   public static Builder at(AbsolutePressure atmosphere, Temperature temperature) {
     return new Builder(atmosphere, temperature);

@@ -204,7 +204,7 @@ public record LeakLedger(AirPrice price, List<Leak> leaks) {
       Coverage coverage) {
 
     /**
-     * Refuses what is null, and copies the list.
+     * Checks the components, and copies the list.
      *
      * @param test the test
      * @param measured what those leaks lose together whose flow is known
@@ -213,6 +213,7 @@ public record LeakLedger(AirPrice price, List<Leak> leaks) {
      * @param mostShare the same at most [-]; empty where the test may show nothing at all
      * @param missing what the test shows beyond the measured leaks
      * @param coverage what follows
+     * @throws IllegalArgumentException if a share is below 0 or not finite, or the least above the most
      */
     public Explained {
       Objects.requireNonNull(test, "test");
@@ -221,6 +222,12 @@ public record LeakLedger(AirPrice price, List<Leak> leaks) {
       Objects.requireNonNull(mostShare, "mostShare");
       Objects.requireNonNull(missing, "missing");
       Objects.requireNonNull(coverage, "coverage");
+      double most = mostShare.orElse(Double.MAX_VALUE);
+      if (!(leastShare >= 0.0 && leastShare <= most && most <= Double.MAX_VALUE)) {
+        throw new IllegalArgumentException(
+            "shares of a test must be finite, at least 0 and rise, were " + Digits.told(leastShare)
+                + " and " + Digits.told(most));
+      }
     }
 
     /** {@return the answer in words, such as "The measured leaks explain 40 to 60 % of what the test shows: look on."} */

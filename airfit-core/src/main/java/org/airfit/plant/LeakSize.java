@@ -103,6 +103,9 @@ public final class LeakSize implements Worked {
   /** No leak is larger, a choice of this project [kg/s]. */
   private static final double MOST_FLOW = 1.0e6;
 
+  /** What a hole loses at least [kg/s]: it counts as a slip of units from there on; a choice of this project. */
+  private static final double LEAST_FLOW = 1.0e-30;
+
   private static final LeakSize NOT_MEASURED = new LeakSize(
       "not measured",
       "nobody measured it; hold a bag over it, or measure its hole",
@@ -147,7 +150,7 @@ public final class LeakSize implements Worked {
    * @param outside the air around: its pressure, and the temperature that the air in the line has too
    * @return the size
    * @throws IllegalArgumentException if the pressure is not above 0, {@code smallest} lets more through than {@code
-   *     largest}, or the leak is above 1e6 kg/s
+   *     largest}, or the leak is not from 1e-30 to 1e6 kg/s
    */
   public static LeakSize ofHole(
       Orifice smallest, Orifice largest, Range<GaugePressure> pressure, AirState outside) {
@@ -167,6 +170,10 @@ public final class LeakSize implements Worked {
         outside.at(pressure.least().absolute(outside.pressure())), outside.pressure());
     var mostFlow =
         largest.flow(outside.at(pressure.most().absolute(outside.pressure())), outside.pressure());
+    if (!(leastFlow.massFlow().kilogramsPerSecond() >= LEAST_FLOW)) {
+      throw new IllegalArgumentException("hole must lose at least 1e-30 kg/s, was "
+          + leastFlow.massFlow().shown() + "; check the units of the hole and of the pressure");
+    }
     return known("hole", leastFlow.massFlow(), mostFlow.massFlow(), leastFlow, mostFlow);
   }
 
@@ -178,7 +185,8 @@ public final class LeakSize implements Worked {
    * @param pressure the pressure in front of the hole, which is that of its place and not that of the compressor
    * @param outside the air around: its pressure, and the temperature that the air in the line has too
    * @return the size
-   * @throws IllegalArgumentException if the diameter or the pressure is not above 0, or the leak is above 1e6 kg/s
+   * @throws IllegalArgumentException if the diameter or the pressure is not above 0, or the leak is not from 1e-30 to
+   *     1e6 kg/s
    */
   public static LeakSize ofHole(
       Range<Length> diameter, OrificeEdge edge, Range<GaugePressure> pressure, AirState outside) {
@@ -199,7 +207,8 @@ public final class LeakSize implements Worked {
    * @param pressure the pressure in front of the hole, which is that of its place and not that of the compressor
    * @param outside the air around: its pressure, and the temperature that the air in the line has too
    * @return the size
-   * @throws IllegalArgumentException if the diameter or the pressure is not above 0, or the leak is above 1e6 kg/s
+   * @throws IllegalArgumentException if the diameter or the pressure is not above 0, or the leak is not from 1e-30 to
+   *     1e6 kg/s
    */
   public static LeakSize ofHole(
       Range<Length> diameter, Range<GaugePressure> pressure, AirState outside) {

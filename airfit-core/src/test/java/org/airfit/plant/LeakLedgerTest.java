@@ -562,4 +562,23 @@ class LeakLedgerTest {
     // a compressor that idles at full power saves nothing for sure
     assertThat(dollars(price.leastSaved("leak", scfm(1.0).massFlow()).money())).isZero();
   }
+
+  @Test
+  void shares_of_a_test_are_finite_and_rise() {
+    LeakTest test = between(40.0, 50.0);
+    for (double[] shares : new double[][] {
+      {-0.1, 0.5}, {0.6, 0.5}, {Double.NaN, 0.5}, {0.1, Double.POSITIVE_INFINITY}, {0.1, Double.NaN}
+    }) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> new LeakLedger.Explained(
+              test,
+              test.leak(),
+              List.of(),
+              shares[0],
+              java.util.OptionalDouble.of(shares[1]),
+              test.leak(),
+              LeakLedger.Coverage.MAY_BE_ALL))
+          .withMessageStartingWith("shares of a test must be finite, at least 0 and rise, were ");
+    }
+  }
 }

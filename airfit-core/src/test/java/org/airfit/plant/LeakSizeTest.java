@@ -371,4 +371,12 @@ class LeakSizeTest {
             .kilogramsPerSecond())
         .isEqualTo(1.0e6);
   }
+
+  @Test
+  void a_hole_through_which_next_to_nothing_goes_is_a_slip_of_units() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> LeakSize.ofHole(
+            Range.exactly(Length.ofMillimetres(1.0e-20)), OrificeEdge.SHARP, AT_7, SHOP))
+        .withMessageStartingWith("hole must lose at least 1e-30 kg/s, was ");
+  }
 }
