@@ -25,6 +25,13 @@ class RegulatorCurvesTest {
           "capacity": "C 30 dm3/(s bar), b 0.3", %s}},
       """;
 
+  private static final String OF_CATALOGUE =
+      """
+      {"kind": "regulator", "id": "RX", "name": "Regulator X", "price": "30.00", "rated": "200 psig",
+       "end": "1/2 NPT male", "otherEnd": "1/2 NPT female", "capacity": "C 30 dm3/(s bar), b 0.3",
+       "curve": "90 psig at 0 scfm; 88 psig at 10 scfm; 80 psig at 40 scfm"},
+      """;
+
   private static JobSheet sheet(String first, String behind, String air) throws Exception {
     String job = """
         {
@@ -39,7 +46,8 @@ class RegulatorCurvesTest {
           "tool": {"name": "Grinder", "air": "%s", "pressure": "70 psig", "inlet": "1/4 NPT female"}
         }
         """.formatted(first, behind, air);
-    String catalogue = Files.readString(JOBS.resolve("quay-street/catalogue.json"));
+    String catalogue = Files.readString(JOBS.resolve("quay-street/catalogue.json"))
+        .replace("\"parts\": [", "\"parts\": [" + OF_CATALOGUE);
     return JobSheet.of(JobFile.read(new Document(
         "job.json",
         Json.read("job.json", job),
@@ -76,6 +84,14 @@ class RegulatorCurvesTest {
                 "",
                 "14.5 scfm")),
             within(0.01));
+  }
+
+  @Test
+  void a_regulator_of_the_catalogue_that_is_there_keeps_its_curve() throws Exception {
+    String byId = "{\"kind\": \"regulator\", \"set\": \"90 psig\", \"part\": \"RX\"},";
+    assertThat(psi(sheet("", byId, "14.5 scfm")))
+        .isCloseTo(psi(sheet("", BEHIND.formatted(CURVE), "14.5 scfm")), within(1.0e-9));
+    assertThat(text(sheet("", byId, "44 scfm"))).contains("behind the end of its curve");
   }
 
   @Test
