@@ -198,6 +198,13 @@ class WhateverItIsTest {
         .doesNotContain("not known exactly", "Not known exactly");
   }
 
+  /** A coupling told by a flow alone may be changed, with the Cv that US catalogues print beside its C. */
+  @Test
+  void a_part_to_change_in_us_units_is_told_with_its_cv() throws Exception {
+    assertThat(text(network("20 scfm full flow at 90 psig", "100 psig")))
+        .containsPattern("filter: one of at least [0-9.]+ dm³/\\(s·bar\\) \\(a Cv of at least [0-9.]+ has that\\)");
+  }
+
   private static double atBench(NetworkSheet sheet, boolean isBest) {
     return (isBest ? sheet.atBest().orElseThrow() : sheet.all())
         .<Double>fold(solved -> solved.tools().get(0).atTool().psi(), none -> Double.NaN);
