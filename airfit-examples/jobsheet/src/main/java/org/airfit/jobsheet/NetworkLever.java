@@ -78,8 +78,11 @@ final class NetworkLever {
   /**
    * All of a network, what costs least first: settings, hoses, parts, pipes, supplies; that order is our choice. Of
    * very many pipes and parts those that lose most, as none can bring much more than it loses.
+   *
+   * @param isSettledBest whether no drop is short with the best of what is not known: then a part whose C is told is
+   *     not to be changed, only its b to be asked
    */
-  static List<NetworkLever> all(NetworkJob job, NetworkResult.Solved now) {
+  static List<NetworkLever> all(NetworkJob job, NetworkResult.Solved now, boolean isSettledBest) {
     Set<NetworkJob.Branch> most = job.branches().stream()
         .sorted(Comparator.comparingDouble(branch -> -loss(now, branch)))
         .limit(MOST_BRANCHES)
@@ -94,6 +97,7 @@ final class NetworkLever {
                 .filter(NetworkJob.Branch::isHose)
                 .flatMap(branch -> branch.pipe().stream().map(hose -> line(job, branch, hose))),
             branches.stream()
+                .filter(branch -> !isSettledBest || !isRatioAloneOpen(branch))
                 .flatMap(branch ->
                     branch.part().stream().map(part -> part(branch.name(), part, job.units()))),
             branches.stream()
@@ -105,6 +109,14 @@ final class NetworkLever {
         .flatMap(each -> each)
         .filter(lever -> lever.steps() > 0)
         .toList();
+  }
+
+  private static boolean isRatioAloneOpen(NetworkJob.Branch branch) {
+    return branch
+        .capacity()
+        .filter(capacity -> !capacity.isExact()
+            && capacity.least().conductance().equals(capacity.most().conductance()))
+        .isPresent();
   }
 
   private static double loss(NetworkResult.Solved now, NetworkJob.Branch branch) {

@@ -12,6 +12,7 @@ import org.airfit.files.JobFile;
 import org.airfit.files.Json;
 import org.airfit.files.NetworkFile;
 import org.airfit.files.WrongFileException;
+import org.airfit.network.NetworkResult;
 import org.junit.jupiter.api.Test;
 
 /** A regulator's curve as its maker draws it, in a job and in a network. */
@@ -155,5 +156,48 @@ class RegulatorCurvesTest {
     assertThat(NetworkText.of(behind).replaceAll("\\s+", " "))
         .contains("Not told: what is held behind bay with 44", "(its curve ends at 40 scfm)");
     assertThat(bench(behind)).as("as at the end of the curve").isBetween(70.0, 80.0);
+  }
+
+  @Test
+  void behind_the_end_of_a_curve_a_network_says_that_it_depends_and_proposes_no_setting()
+      throws Exception {
+    String curve = ",,90 psig at 0 scfm; 88 psig at 10 scfm; 80 psig at 40 scfm";
+    assertThat(NetworkText.of(network(curve, "44 scfm")).replaceAll("\\s+", " "))
+        .contains("All at once: it depends on what is not known at the drop: bench.")
+        .contains("with at most ", ": it depends; gets ")
+        .contains("To change: settle first what is not known, see \"Not told\"")
+        .doesNotContain("has what it needs", "at least 7", "nothing: no drop is short");
+    NetworkSheet tooLittle = NetworkSheet.of(NetworkFile.read(Document.of(
+        "shed.csv",
+        Csv.read("shed.csv", SHED.formatted(curve, "44 scfm").replace("60 psig", "82 psig")))));
+    assertThat(NetworkText.of(tooLittle).replaceAll("\\s+", " "))
+        .contains("All at once: too little at the drop: bench.")
+        .contains("of no change tried it is told that it is enough for bench")
+        .doesNotContain("then every drop has enough", "which is enough", "still missing");
+    assertThat(NetworkPage.of(network(curve, "44 scfm"))).contains("it depends", "at most 7");
+    assertThat(NetworkText.of(network(curve, "39 scfm")).replaceAll("\\s+", " "))
+        .contains("the drop has what it needs.")
+        .doesNotContain("it depends");
+  }
+
+  /** What a regulator holds changes nothing at a supply. */
+  @Test
+  void drops_that_do_not_hang_on_the_regulator_stay_told() throws Exception {
+    String curve = ",,90 psig at 0 scfm; 88 psig at 10 scfm; 80 psig at 40 scfm";
+    String shed = SHED.formatted(curve, "44 scfm")
+        + "drop,yard,room,,0.5 in,10 ft,0.01 mm,,,,,,grinder,10 scfm,60 psig,,,,,,no\n";
+    assertThat(CurveEnds.untold(
+            NetworkFile.read(Document.of("shed.csv", Csv.read("shed.csv", shed))), solved(shed)))
+        .containsExactlyInAnyOrder("a", "bench");
+  }
+
+  private static NetworkResult.Solved solved(String shed)
+      throws WrongFileException {
+    return NetworkSheet.of(
+            NetworkFile.read(Document.of("shed.csv", Csv.read("shed.csv", shed))))
+        .all()
+        .fold(solved -> solved, none -> {
+          throw new AssertionError(none.reason());
+        });
   }
 }

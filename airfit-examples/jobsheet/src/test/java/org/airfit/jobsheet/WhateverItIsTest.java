@@ -186,7 +186,10 @@ class WhateverItIsTest {
     assertThat(best - worst).isGreaterThan(2.0);
     long between = Math.round((worst + best) / 2.0);
     assertThat(text(network(rating, between + " psig")))
-        .contains("too little at the drop: bench.")
+        .contains("it depends on what is not known at the drop: bench. Weakest is bench with ")
+        .contains(" at worst, needed ", "): it depends; gets ", ") at worst")
+        .contains("To change: settle first what is not known, see \"Not known exactly\"")
+        .doesNotContain("too little at", "one of at least", "then every drop has enough")
         .contains(
             "That is with the worst of what is not known exactly; with the best of it there is enough at"
                 + " bench: it depends");
