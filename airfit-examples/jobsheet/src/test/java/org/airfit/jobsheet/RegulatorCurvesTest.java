@@ -34,6 +34,11 @@ class RegulatorCurvesTest {
       """;
 
   private static JobSheet sheet(String first, String behind, String air) throws Exception {
+    return sheet(first, behind, air, "");
+  }
+
+  private static JobSheet sheet(String first, String behind, String air, String now)
+      throws Exception {
     String job = """
         {
           "airfitJob": 2, "job": "A curve", "customer": "Fenwick (invented)", "catalogue": "catalogue.json",
@@ -45,8 +50,9 @@ class RegulatorCurvesTest {
             {"kind": "coupling"}, {"kind": "hose", "reach": "25 ft"}, {"kind": "coupling"}
           ],
           "tool": {"name": "Grinder", "air": "%s", "pressure": "70 psig", "inlet": "1/4 NPT female"}
+          %s
         }
-        """.formatted(first, behind, air);
+        """.formatted(first, behind, air, now);
     String catalogue = Files.readString(JOBS.resolve("quay-street/catalogue.json"))
         .replace("\"parts\": [", "\"parts\": [" + OF_CATALOGUE);
     return JobSheet.of(JobFile.read(new Document(
@@ -105,6 +111,21 @@ class RegulatorCurvesTest {
     assertThat(text(sheet(
             "{\"kind\": \"regulator\", \"set\": \"90 psig\", " + shorter + "},", "", "12 scfm")))
         .contains("droop of the regulator at the supply is at most ");
+  }
+
+  /** Up to its end a curve is known exactly; behind it the text says what was taken. */
+  @Test
+  void a_regulator_that_is_connected_now_is_known_up_to_the_end_of_its_curve() throws Exception {
+    assertThat(text(now("12 scfm"))).doesNotContain("not known", "()");
+    assertThat(text(now("44 scfm")))
+        .contains("old reg (behind the end of its curve not told: from its droop there to all that it"
+            + " is set to)");
+  }
+
+  private static JobSheet now(String air) throws Exception {
+    return sheet("", "", air + "\", \"notAbove\": \"150 psig", """
+        , "now": [{"name": "old reg", "set": "90 psig", "capacity": "C 30 dm3/(s bar), b 0.3", %s}]
+        """.formatted(CURVE));
   }
 
   @Test
