@@ -34,11 +34,11 @@ class RegulatorCurvesTest {
       """;
 
   private static JobSheet sheet(String first, String behind, String air) throws Exception {
-    return sheet(first, behind, air, "");
+    return sheet(first, behind, air, "", "70 psig");
   }
 
-  private static JobSheet sheet(String first, String behind, String air, String now)
-      throws Exception {
+  private static JobSheet sheet(
+      String first, String behind, String air, String now, String pressure) throws Exception {
     String job = """
         {
           "airfitJob": 2, "job": "A curve", "customer": "Fenwick (invented)", "catalogue": "catalogue.json",
@@ -49,10 +49,10 @@ class RegulatorCurvesTest {
             %s
             {"kind": "coupling"}, {"kind": "hose", "reach": "25 ft"}, {"kind": "coupling"}
           ],
-          "tool": {"name": "Grinder", "air": "%s", "pressure": "70 psig", "inlet": "1/4 NPT female"}
+          "tool": {"name": "Grinder", "air": "%s", "pressure": "%s", "inlet": "1/4 NPT female"}
           %s
         }
-        """.formatted(first, behind, air, now);
+        """.formatted(first, behind, air, pressure, now);
     String catalogue = Files.readString(JOBS.resolve("quay-street/catalogue.json"))
         .replace("\"parts\": [", "\"parts\": [" + OF_CATALOGUE);
     return JobSheet.of(JobFile.read(new Document(
@@ -116,16 +116,37 @@ class RegulatorCurvesTest {
   /** Up to its end a curve is known exactly; behind it the text says what was taken. */
   @Test
   void a_regulator_that_is_connected_now_is_known_up_to_the_end_of_its_curve() throws Exception {
-    assertThat(text(now("12 scfm"))).doesNotContain("not known", "()");
+    assertThat(text(now("12 scfm"))).doesNotContain("now: not known", "()", "Told with all");
     assertThat(text(now("44 scfm")))
         .contains("old reg (behind the end of its curve not told: from its droop there to all that it"
             + " is set to)");
   }
 
+  /**
+   * At 86 psig the curve gives 10 scfm + 30 scfm · (88 − 86) / (88 − 80) = 17.5 scfm, and no more at best; at 80 psig and
+   * less more may flow behind its end.
+   */
+  @Test
+  void what_a_run_carries_within_a_curve_is_no_more_at_best() throws Exception {
+    JobSheet within = now("44 scfm", "86 psig");
+    assertThat(text(within))
+        .contains("At 86 psig (5.93 bar(g)) this run carries up to 17.5 scfm")
+        .doesNotContain("at its best it is more");
+    assertThat(text(now("44 scfm", "70 psig")))
+        .contains("this run carries at least 40 scfm", "at its best it is more");
+  }
+
+  private static JobSheet now(String air, String pressure) throws Exception {
+    return sheet("", "", air + "\", \"notAbove\": \"150 psig", NOW.formatted(CURVE), pressure);
+  }
+
+  private static final String NOW =
+      """
+      , "now": [{"name": "old reg", "set": "90 psig", "capacity": "C 30 dm3/(s bar), b 0.3", %s}]
+      """;
+
   private static JobSheet now(String air) throws Exception {
-    return sheet("", "", air + "\", \"notAbove\": \"150 psig", """
-        , "now": [{"name": "old reg", "set": "90 psig", "capacity": "C 30 dm3/(s bar), b 0.3", %s}]
-        """.formatted(CURVE));
+    return now(air, "70 psig");
   }
 
   @Test
