@@ -169,11 +169,18 @@ public final class Connected {
 
   /** Reads an item of a list. */
   static Connected of(Field item, PartsThere parts) throws WrongFileException {
-    return item.build(() -> told(item, parts));
+    return of(item, parts, new ArrayList<>());
+  }
+
+  /** Reads an item of a list, and keeps a word on what may be a slip. */
+  static Connected of(Field item, PartsThere parts, List<String> remarks)
+      throws WrongFileException {
+    return item.build(() -> told(item, parts, remarks));
   }
 
   /** A part of the catalogue, a part with its capacity, or a hose or pipe. */
-  private static Connected told(Field item, PartsThere parts) throws WrongFileException {
+  private static Connected told(Field item, PartsThere parts, List<String> remarks)
+      throws WrongFileException {
     Optional<Field> id = item.find("part");
     if (id.isPresent()) {
       return ofCatalogue(item, parts.ofCatalogue(id.get(), Part.class, "part"));
@@ -182,7 +189,10 @@ public final class Connected {
         .text();
     Optional<Field> told = item.find("capacity");
     if (told.isEmpty()) {
-      return of(name, FlowFields.conduitOfOneLength(item), Optional.empty());
+      ConduitRange conduit = FlowFields.conduitOfOneLength(item);
+      FlowFields.remarkOnBore(item, conduit, remarks);
+      FlowFields.remarkOnSize(item, conduit, remarks);
+      return of(name, conduit, Optional.empty());
     }
     CapacityRange capacity = FlowFields.capacityRange(told.get());
     if (item.find("set").isEmpty()) {

@@ -41,7 +41,7 @@ final class NowFields {
     RunNow run = piping;
     for (Field item : list.items()) {
       RunNow before = run;
-      Connected next = Connected.of(item, parts);
+      Connected next = Connected.of(item, parts, remarks);
       next.part().ifPresent(part -> remarkOnRating(item, part));
       run = item.build(() -> next.addTo(before));
       List<String> taken = next.takenUpTo(most);
