@@ -173,6 +173,21 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
   }
 
   /**
+   * Obtains the Kv or Cv with which a part has a conductance whatever its xT is: the least that {@link
+   * #ofValveCoefficient} takes of it.
+   *
+   * @param conductance the conductance
+   * @return the coefficient
+   */
+  public static ValveCoefficient coefficientFor(SonicConductance conductance) {
+    Objects.requireNonNull(conductance, "conductance");
+    double ofOne = FlowCapacity.ofValveCoefficient(ValveCoefficient.ofCv(1.0), LEAST_XT)
+        .conductance()
+        .cubicMetresPerSecondPascal();
+    return ValveCoefficient.ofCv(conductance.cubicMetresPerSecondPascal() / ofOne);
+  }
+
+  /**
    * Obtains the range that a rating leaves open which tells the inlet pressure and the drop, but not b.
    *
    * <p>C(b) is the conductance that gives the rated flow with one b. At a fixed flow and share s of the drop C² = q²

@@ -7,6 +7,7 @@ import org.airfit.flow.CapacityRange;
 import org.airfit.line.ConduitRange;
 import org.airfit.plant.RegulatorRange;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Range;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
@@ -26,7 +27,7 @@ public final class RunNow {
 
     void tell(Unknowns unknowns);
 
-    boolean isExact();
+    boolean isExactUpTo(MassFlow flow);
   }
 
   private record Line(String name, ConduitRange conduit) implements Piece {
@@ -41,7 +42,7 @@ public final class RunNow {
     }
 
     @Override
-    public boolean isExact() {
+    public boolean isExactUpTo(MassFlow flow) {
       return conduit.isExact();
     }
   }
@@ -58,7 +59,7 @@ public final class RunNow {
     }
 
     @Override
-    public boolean isExact() {
+    public boolean isExactUpTo(MassFlow flow) {
       return capacity.isExact();
     }
   }
@@ -80,8 +81,8 @@ public final class RunNow {
     }
 
     @Override
-    public boolean isExact() {
-      return regulator.isExact();
+    public boolean isExactUpTo(MassFlow flow) {
+      return regulator.isExactUpTo(flow);
     }
   }
 
@@ -183,9 +184,10 @@ public final class RunNow {
     return atBest.at(job.demandRange().least());
   }
 
-  /** {@return whether all is known exactly, of the job and of what is connected} */
+  /** {@return whether all is known exactly, of the job and of what is connected, with the air that may be drawn} */
   public boolean isExact() {
-    return job.isExact() && pieces.stream().allMatch(Piece::isExact);
+    MassFlow most = job.airAtOutlet().most().massFlow();
+    return job.isExact() && pieces.stream().allMatch(piece -> piece.isExactUpTo(most));
   }
 
   /** {@return met if the tool has its air whatever is not known, unmet if it has not, open if it depends} */

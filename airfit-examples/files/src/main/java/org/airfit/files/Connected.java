@@ -6,8 +6,10 @@ import java.util.Objects;
 import java.util.Optional;
 import org.airfit.flow.CapacityRange;
 import org.airfit.line.ConduitRange;
+import org.airfit.plant.RegulatorCurve;
 import org.airfit.plant.RegulatorRange;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Range;
 import org.airfit.run.Run;
 import org.airfit.select.Part;
@@ -87,6 +89,7 @@ public final class Connected {
   private final Optional<GaugePressure> set;
   private final Optional<Part> part;
   private final List<String> taken;
+  private final Optional<RegulatorCurve> curve;
 
   private Connected(
       String name,
@@ -94,7 +97,9 @@ public final class Connected {
       boolean isExact,
       Optional<GaugePressure> set,
       Optional<Part> part,
-      List<String> taken) {
+      List<String> taken,
+      Optional<RegulatorCurve> curve) {
+    this.curve = curve;
     this.name = name;
     this.joining = joining;
     this.isExact = isExact;
@@ -110,7 +115,8 @@ public final class Connected {
         conduit.isExact(),
         Optional.empty(),
         part,
-        taken(conduit.isExact(), conduit.assumption()));
+        taken(conduit.isExact(), conduit.assumption()),
+        Optional.empty());
   }
 
   private static Connected of(String name, CapacityRange capacity, Optional<Part> part) {
@@ -120,7 +126,8 @@ public final class Connected {
         capacity.isExact(),
         Optional.empty(),
         part,
-        taken(capacity.isExact(), capacity.assumption()));
+        taken(capacity.isExact(), capacity.assumption()),
+        Optional.empty());
   }
 
   private static Connected of(
@@ -136,7 +143,8 @@ public final class Connected {
         regulator.isExact(),
         Optional.of(set),
         part,
-        List.copyOf(taken));
+        List.copyOf(taken),
+        regulator.curve());
   }
 
   private static List<String> taken(boolean isExact, Source assumption) {
@@ -161,11 +169,18 @@ public final class Connected {
 
   /** Reads an item of a list. */
   static Connected of(Field item, PartsThere parts) throws WrongFileException {
-    return item.build(() -> told(item, parts));
+    return of(item, parts, new ArrayList<>());
+  }
+
+  /** Reads an item of a list, and keeps a word on what may be a slip. */
+  static Connected of(Field item, PartsThere parts, List<String> remarks)
+      throws WrongFileException {
+    return item.build(() -> told(item, parts, remarks));
   }
 
   /** A part of the catalogue, a part with its capacity, or a hose or pipe. */
-  private static Connected told(Field item, PartsThere parts) throws WrongFileException {
+  private static Connected told(Field item, PartsThere parts, List<String> remarks)
+      throws WrongFileException {
     Optional<Field> id = item.find("part");
     if (id.isPresent()) {
       return ofCatalogue(item, parts.ofCatalogue(id.get(), Part.class, "part"));
@@ -174,7 +189,10 @@ public final class Connected {
         .text();
     Optional<Field> told = item.find("capacity");
     if (told.isEmpty()) {
-      return of(name, FlowFields.conduitOfOneLength(item), Optional.empty());
+      ConduitRange conduit = FlowFields.conduitOfOneLength(item);
+      FlowFields.remarkOnBore(item, conduit, remarks);
+      FlowFields.remarkOnSize(item, conduit, remarks);
+      return of(name, conduit, Optional.empty());
     }
     CapacityRange capacity = FlowFields.capacityRange(told.get());
     if (item.find("set").isEmpty()) {
@@ -201,7 +219,8 @@ public final class Connected {
     if (part instanceof Part.Regulator regulator) {
       return of(name, regulator.range(), set(item), there);
     }
-    return new Connected(name, new WithoutLoss(), true, Optional.empty(), there, List.of());
+    return new Connected(
+        name, new WithoutLoss(), true, Optional.empty(), there, List.of(), Optional.empty());
   }
 
   private static GaugePressure set(Field item) throws WrongFileException {
@@ -218,7 +237,7 @@ public final class Connected {
     return name;
   }
 
-  /** {@return whether its loss is known exactly; where it is not, the worst of it is taken} */
+  /** {@return whether its loss is known exactly, whatever flows; where it is not, the worst of it is taken} */
   public boolean isExact() {
     return isExact;
   }
@@ -228,9 +247,28 @@ public final class Connected {
     return set;
   }
 
-  /** {@return what was taken for what is not told of it, each with its source; empty where it is known exactly} */
+  /**
+   * {@return what was taken for what is not told of it, each with its source; empty where it is known exactly, of a
+   * regulator with a curve up to the end of that}
+   */
   public List<String> taken() {
     return taken;
+  }
+
+  /**
+   * Tells what was taken for what is not told of it where so much may flow.
+   *
+   * @param flow the most that flows
+   * @return the same as {@link #taken()}, and what is taken behind the end of a regulator's curve
+   */
+  public List<String> takenUpTo(MassFlow flow) {
+    Objects.requireNonNull(flow, "flow");
+    if (curve.filter(drawn -> !drawn.tells(flow)).isEmpty()) {
+      return taken;
+    }
+    List<String> all = new ArrayList<>(taken);
+    all.add("behind the end of its curve not told: from its droop there to all that it is set to");
+    return List.copyOf(all);
   }
 
   /** The part of the catalogue that it is. */

@@ -151,21 +151,45 @@ final class FlowFields {
       return;
     }
     Limits limits = standard.get().anyBore();
-    double least = conduit.least().bore().millimetres();
-    double most = conduit.most().bore().millimetres();
-    if (most >= limits.least().millimetres() - ROUNDING_MM
-        && least <= limits.most().millimetres() + ROUNDING_MM) {
+    if (!isWithin(conduit, limits)) {
+      remarks.add(quoted(told.get()) + " is no bore of a hose named " + named.label() + ", which "
+          + measures(limits) + " by ISO 1307: one of the two is a slip, measure the hose." + RECKONED);
+    }
+  }
+
+  private static final String RECKONED = " The bore is what the air is reckoned with.";
+
+  /** Keeps a word on a pipe, tube or hose whose bore is none that its size may mean: one of the two is a slip. */
+  static void remarkOnSize(Field item, ConduitRange conduit, List<String> remarks)
+      throws WrongFileException {
+    Optional<Field> bore = item.find("bore");
+    Optional<Field> size = item.find("size");
+    if (bore.isEmpty() || size.isEmpty()) {
       return;
     }
-    remarks.add(
-        "\"" + Printable.line(told.get().text().strip()) + "\" in " + told.get().place()
-            + " is no bore of a hose named " + named.label() + ", which measures "
-            + limits.least().format(LengthUnit.MILLIMETRE) + " to "
-            + limits.most().format(LengthUnit.MILLIMETRE) + " ("
-            + limits.least().format(LengthUnit.INCH) + " to "
-            + limits.most().format(LengthUnit.INCH)
-            + ") by ISO 1307: one of the two is a slip, measure the hose. The bore is what the air is"
-            + " reckoned with.");
+    Optional<Limits> limits = sized(size.get(), item.find("wall")).flatMap(ConduitName::bore);
+    if (limits.isPresent() && !isWithin(conduit, limits.get())) {
+      remarks.add(quoted(bore.get()) + " is no bore of " + quoted(size.get()) + ", which "
+          + measures(limits.get()) + ": one of the two is a slip, measure it." + RECKONED);
+    }
+  }
+
+  private static boolean isWithin(ConduitRange conduit, Limits limits) {
+    return conduit.most().bore().millimetres() >= limits.least().millimetres() - ROUNDING_MM
+        && conduit.least().bore().millimetres() <= limits.most().millimetres() + ROUNDING_MM;
+  }
+
+  private static String measures(Limits limits) {
+    boolean isOne = limits.least().equals(limits.most());
+    return "measures "
+        + (isOne ? "" : limits.least().format(LengthUnit.MILLIMETRE) + " to ")
+        + limits.most().format(LengthUnit.MILLIMETRE) + " ("
+        + (isOne ? "" : limits.least().format(LengthUnit.INCH) + " to ")
+        + limits.most().format(LengthUnit.INCH) + ")";
+  }
+
+  private static String quoted(Field field) throws WrongFileException {
+    return "\"" + Printable.line(field.text().strip()) + "\" in " + field.place();
   }
 
   /** A wall that has one roughness to calculate with, by its whole name. */

@@ -149,6 +149,7 @@ final class JobLine {
     for (Entry pipe : pipes) {
       ConduitRange conduit = FlowFields.conduitRange(pipe.item());
       FlowFields.remarkOnBore(pipe.item(), conduit, remarks);
+      FlowFields.remarkOnSize(pipe.item(), conduit, remarks);
       pipe.item().requireNothingElse();
       requirement.pipe(pipe.name(), conduit);
     }

@@ -3,6 +3,7 @@ package org.airfit.files;
 import java.util.ArrayList;
 import java.util.List;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.MassFlow;
 import org.airfit.select.Part;
 import org.airfit.select.Requirement;
 import org.airfit.select.RunNow;
@@ -12,11 +13,14 @@ import org.airfit.working.UnitSystem;
 final class NowFields {
 
   private final GaugePressure highest;
+  private final MassFlow most;
   private final UnitSystem units;
   private final List<String> remarks;
 
-  private NowFields(GaugePressure highest, UnitSystem units, List<String> remarks) {
+  private NowFields(
+      GaugePressure highest, MassFlow most, UnitSystem units, List<String> remarks) {
     this.highest = highest;
+    this.most = most;
     this.units = units;
     this.remarks = remarks;
   }
@@ -25,7 +29,9 @@ final class NowFields {
   static RunNow run(
       Field list, ShopCatalogue catalogue, Requirement job, UnitSystem units, List<String> remarks)
       throws WrongFileException {
-    return new NowFields(job.highest(), units, remarks).through(list, catalogue, RunNow.of(job));
+    MassFlow most = job.airAtOutlet().most().massFlow();
+    return new NowFields(job.highest(), most, units, remarks)
+        .through(list, catalogue, RunNow.of(job));
   }
 
   private RunNow through(Field list, ShopCatalogue catalogue, RunNow piping)
@@ -35,11 +41,12 @@ final class NowFields {
     RunNow run = piping;
     for (Field item : list.items()) {
       RunNow before = run;
-      Connected next = Connected.of(item, parts);
+      Connected next = Connected.of(item, parts, remarks);
       next.part().ifPresent(part -> remarkOnRating(item, part));
       run = item.build(() -> next.addTo(before));
-      if (!next.isExact()) {
-        notKnown.add(Printable.line(next.name()) + " (" + String.join("; ", next.taken()) + ")");
+      List<String> taken = next.takenUpTo(most);
+      if (!taken.isEmpty()) {
+        notKnown.add(Printable.line(next.name()) + " (" + String.join("; ", taken) + ")");
       }
       item.requireNothingElse();
     }

@@ -160,6 +160,7 @@ final class PartFields {
     ConduitRange conduit = FlowFields.conduitRange(item, Optional.of(named));
     FlowFields.remarkOnBore(item, conduit, remarks);
     FlowFields.remarkOnName(item, named, conduit, remarks);
+    FlowFields.remarkOnSize(item, conduit, remarks);
     End end = end(item);
     return new Part.Hose(told, named, conduit, end, otherEnd(item, end));
   }

@@ -123,6 +123,7 @@ final class PartsThere {
           it.capacityRange(),
           it.droopRange(),
           it.atFlow(),
+          it.curve(),
           it.upstream(),
           it.downstream());
     }

@@ -404,23 +404,24 @@ final class InWords {
   /** The same of each tool of a proposal, while all others work. */
   static String carries(JobSheet sheet, Proposal proposal) {
     if (!proposal.requirement().isOfSeveralTools()) {
-      return carries(sheet, proposal.run(), isKnown(proposal));
+      return carries(sheet, proposal.run(), proposal.runAtBest());
     }
     UnitSystem units = sheet.units();
     List<String> each = new ArrayList<>();
     for (Proposal way : proposal.toEachTool()) {
       Requirement job = way.requirement();
       String least = units.sayBoth(job.least());
+      boolean isKnown = isKnown(way.run(), way.runAtBest(), job.least(), job, units);
       each.add(capital(job.way().orElseThrow()) + ": the tool takes "
           + (job.demandRange().isExact() ? "" : "up to ") + units.sayBoth(job.demand())
           + " of free air. "
           + way.run()
               .largestFlow(job.least())
               .map(most -> "At " + least + " it can have "
-                  + (isKnown(way) ? "up to " : "at least ")
+                  + (isKnown ? "up to " : "at least ")
                   + units.sayBoth(freeAir(most.massFlow(), job)) + " while the others work"
-                  + (isKnown(way) ? "." : AT_WORST))
-              .orElse((isKnown(way)
+                  + (isKnown ? "." : AT_WORST))
+              .orElse((isKnown
                       ? "Less than "
                       : "With all that is not known exactly at its worst less than ")
                   + least + " is left for it while the others work."));
@@ -430,21 +431,24 @@ final class InWords {
 
   /** What the run of now carries at the pressure the tool needs, against what the tool takes; empty without one. */
   static Optional<String> carriesNow(JobSheet sheet) {
-    return sheet.job().now().map(now -> carries(sheet, now.run(), now.isExact()));
+    return sheet.job().now().map(now -> carries(sheet, now.run(), now.runAtBest()));
   }
 
-  /** Whether the run of a proposal is the same at best: no more arrives than with the air that the tool takes least. */
-  private static boolean isKnown(Proposal way) {
-    return arriving(way.run().at(way.requirement().demandRange().least()))
-        == arriving(way.resultAtBest());
+  /** Whether a run carries no more at best at a pressure, as far as the numbers of the sheet tell. */
+  private static boolean isKnown(
+      Run run, Run atBest, GaugePressure least, Requirement job, UnitSystem units) {
+    return carried(run, least, job, units).equals(carried(atBest, least, job, units));
   }
 
-  private static double arriving(RunResult result) {
-    return result.<Double>fold(delivered -> delivered.atToolGauge().pascals(), starved -> -1.0);
+  private static Optional<String> carried(
+      Run run, GaugePressure least, Requirement job, UnitSystem units) {
+    return run.largestFlow(least).map(most -> units.sayBoth(freeAir(most.massFlow(), job)));
   }
 
-  private static String carries(JobSheet sheet, Run run, boolean isKnown) {
+  private static String carries(JobSheet sheet, Run run, Run atBest) {
     UnitSystem units = sheet.units();
+    Requirement job = sheet.requirement();
+    boolean isKnown = isKnown(run, atBest, job.least(), job, units);
     String takes = sheet.job().toolName()
         + (sheet.requirement().demandRange().isExact() ? " takes " : " takes up to ")
         + units.sayBoth(sheet.requirement().demand()) + " of free air. ";

@@ -97,6 +97,11 @@ public record NetworkChanges(
       return !newlyShort.isEmpty() || !newlyForbidden.isEmpty();
     }
 
+    /** Whether as much as the drop needs is reckoned, but behind the end of a curve, where it is not told. */
+    boolean isUntold() {
+      return lackAfter <= 0.0 && !isEnough;
+    }
+
     /** Whether every drop then has enough. */
     boolean isEnoughForEvery() {
       return isEnough && stillShort.isEmpty() && newlyShort.isEmpty();
@@ -160,7 +165,9 @@ public record NetworkChanges(
             together.stream(),
             drops.stream().flatMap(drop -> drop.single().stream()),
             drops.stream().flatMap(drop -> drop.two().stream()),
-            drops.stream().flatMap(drop -> drop.best().stream()))
+            drops.stream()
+                .flatMap(drop -> drop.best().stream())
+                .filter(best -> !best.isUntold()))
         .flatMap(each -> each)
         .anyMatch(Change::raises);
   }
@@ -173,6 +180,7 @@ public record NetworkChanges(
 
     private final double[] lacks;
     private final boolean[] enough;
+    private final boolean[] tooLittle;
     private final List<String> forbidden;
     private final List<String> cautions;
 
@@ -180,8 +188,10 @@ public record NetworkChanges(
       List<DropAnswer> answers = DropAnswer.all(job, solved);
       lacks = answers.stream().mapToDouble(DropAnswer::lack).toArray();
       enough = new boolean[lacks.length];
+      tooLittle = new boolean[lacks.length];
       for (int i = 0; i < lacks.length; i++) {
         enough[i] = answers.get(i).isEnough();
+        tooLittle[i] = answers.get(i).isShort();
       }
       forbidden = ForbiddenWork.all(job, solved).stream()
           .map(each -> each.ruling().rule().title())
@@ -193,8 +203,19 @@ public record NetworkChanges(
       return lacks[drop];
     }
 
+    /** Whether it has enough, and that is told. */
     private boolean isEnough(int drop) {
       return enough[drop];
+    }
+
+    /** Whether it has too little even of what is reckoned. */
+    private boolean isShort(int drop) {
+      return tooLittle[drop];
+    }
+
+    /** Whether it has as much as it needs behind the end of a curve only. */
+    private boolean isUntold(int drop) {
+      return !enough[drop] && !tooLittle[drop];
     }
   }
 
@@ -212,7 +233,7 @@ public record NetworkChanges(
       this.job = job;
       this.now = new After(job, now);
       this.lacking = IntStream.range(0, job.drops().size())
-          .filter(drop -> !this.now.isEnough(drop))
+          .filter(drop -> this.now.isShort(drop))
           .boxed()
           .toList();
       this.overpressed = IntStream.range(0, job.drops().size())
@@ -221,7 +242,16 @@ public record NetworkChanges(
                   && ruling.rule().pressureLimit().isPresent()))
           .boxed()
           .collect(Collectors.toSet());
-      this.levers = lacking.isEmpty() ? List.of() : NetworkLever.all(job, now);
+      this.levers = lacking.isEmpty() ? List.of() : NetworkLever.all(job, now, isSettledBest(job));
+    }
+
+    private static boolean isSettledBest(NetworkJob job) {
+      return job.networkAtBest()
+          .map(Network::solve)
+          .filter(best -> best.fold(
+              solved -> DropAnswer.all(job, solved).stream().noneMatch(DropAnswer::isShort),
+              none -> false))
+          .isPresent();
     }
 
     /** What is left after moves; empty where nothing flows steadily then. */
@@ -260,6 +290,28 @@ public record NetworkChanges(
       return after(moves).map(it -> now.lack(drop) - it.lack(drop)).orElse(0.0);
     }
 
+    /**
+     * How many of the steps of a lever leave it told what drops have: where more makes a tool take more, a regulator may
+     * come behind the end of its curve.
+     */
+    private int told(NetworkLever lever, List<Integer> drops) {
+      int steps = lever.steps();
+      if (job.branches().stream()
+          .noneMatch(branch -> branch
+              .regulator()
+              .filter(regulator -> regulator.curve().isPresent())
+              .isPresent())) {
+        return steps;
+      }
+      while (steps > 0
+          && after(List.of(new Move(lever, steps - 1)))
+              .filter(then -> drops.stream().anyMatch(then::isUntold))
+              .isPresent()) {
+        steps--;
+      }
+      return steps;
+    }
+
     private static Move most(NetworkLever lever) {
       return new Move(lever, lever.steps() - 1);
     }
@@ -290,7 +342,9 @@ public record NetworkChanges(
       List<Move> every = new ArrayList<>();
       for (NetworkLever lever : levers) {
         // what is a little wider may harm another drop where what is just enough does not
-        least(lever.steps(), step -> isEnoughForLacking(List.of(new Move(lever, step))))
+        least(
+                told(lever, lacking),
+                step -> isEnoughForLacking(List.of(new Move(lever, step))))
             .map(step -> new Move(lever, step))
             .filter(move -> isGood(List.of(move), weakest))
             .ifPresent(every::add);
@@ -336,7 +390,9 @@ public record NetworkChanges(
     private OfDrop drop(int drop, List<Move> every, Map<Integer, List<Move>> firsts) {
       List<List<Move>> single = new ArrayList<>();
       for (NetworkLever lever : levers) {
-        least(lever.steps(), step -> isEnough(List.of(new Move(lever, step)), drop))
+        least(
+                told(lever, List.of(drop)),
+                step -> isEnough(List.of(new Move(lever, step)), drop))
             .map(step -> new Move(lever, step))
             .filter(move -> !every.contains(move))
             .ifPresent(move -> single.add(List.of(move)));
@@ -435,7 +491,9 @@ public record NetworkChanges(
       List<String> newly = new ArrayList<>();
       for (int i = 0; i < job.drops().size(); i++) {
         if (i != drop && !then.isEnough(i)) {
-          (now.isEnough(i) ? newly : still).add(job.drops().get(i).name());
+          (now.isEnough(i) ? newly : still)
+              .add(job.drops().get(i).name()
+                  + (then.isShort(i) ? "" : " (not told behind the end of a curve)"));
         }
       }
       return new Change(

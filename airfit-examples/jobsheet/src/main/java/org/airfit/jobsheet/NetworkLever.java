@@ -1,5 +1,8 @@
 package org.airfit.jobsheet;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -10,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.airfit.air.AirState;
 import org.airfit.files.NetworkJob;
+import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
 import org.airfit.network.BranchFlow;
@@ -22,6 +26,7 @@ import org.airfit.quantity.ConductanceUnit;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
+import org.airfit.working.UnitSystem;
 
 /**
  * One thing of a network that can be changed, in steps of which the first is the least: a regulator set higher, a
@@ -42,6 +47,9 @@ final class NetworkLever {
   private static final double HIGHEST_SUPPLY = 1.5;
 
   private static final double BAR = 1.0e5;
+
+  /** A Cv is rounded up, so that a part of so much has what was tried. */
+  private static final MathContext CV_DIGITS = new MathContext(3, RoundingMode.CEILING);
 
   /** One step: what becomes of the network, the words for it, and for a supply the highest pressure there is then. */
   private record Step(
@@ -70,8 +78,11 @@ final class NetworkLever {
   /**
    * All of a network, what costs least first: settings, hoses, parts, pipes, supplies; that order is our choice. Of
    * very many pipes and parts those that lose most, as none can bring much more than it loses.
+   *
+   * @param isSettledBest whether no drop is short with the best of what is not known: then a part whose C is told is
+   *     not to be changed, only its b to be asked
    */
-  static List<NetworkLever> all(NetworkJob job, NetworkResult.Solved now) {
+  static List<NetworkLever> all(NetworkJob job, NetworkResult.Solved now, boolean isSettledBest) {
     Set<NetworkJob.Branch> most = job.branches().stream()
         .sorted(Comparator.comparingDouble(branch -> -loss(now, branch)))
         .limit(MOST_BRANCHES)
@@ -86,7 +97,9 @@ final class NetworkLever {
                 .filter(NetworkJob.Branch::isHose)
                 .flatMap(branch -> branch.pipe().stream().map(hose -> line(job, branch, hose))),
             branches.stream()
-                .flatMap(branch -> branch.part().stream().map(part -> part(branch.name(), part))),
+                .filter(branch -> !isSettledBest || !isRatioAloneOpen(branch))
+                .flatMap(branch ->
+                    branch.part().stream().map(part -> part(branch.name(), part, job.units()))),
             branches.stream()
                 .filter(branch -> !branch.isHose())
                 .flatMap(branch -> branch.pipe().stream().map(pipe -> line(job, branch, pipe))),
@@ -96,6 +109,14 @@ final class NetworkLever {
         .flatMap(each -> each)
         .filter(lever -> lever.steps() > 0)
         .toList();
+  }
+
+  private static boolean isRatioAloneOpen(NetworkJob.Branch branch) {
+    return branch
+        .capacity()
+        .filter(capacity -> !capacity.isExact()
+            && capacity.least().conductance().equals(capacity.most().conductance()))
+        .isPresent();
   }
 
   private static double loss(NetworkResult.Solved now, NetworkJob.Branch branch) {
@@ -141,7 +162,7 @@ final class NetworkLever {
             .toList());
   }
 
-  private static NetworkLever part(String name, FlowCapacity part) {
+  private static NetworkLever part(String name, FlowCapacity part, UnitSystem units) {
     ConductanceUnit unit = ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR;
     List<Step> steps = new ArrayList<>();
     for (double times : LARGER) {
@@ -151,11 +172,23 @@ final class NetworkLever {
       FlowCapacity larger = FlowCapacity.of(more, part.criticalPressureRatio())
           .withCrackingPressure(part.crackingPressure());
       steps.add(new Step(
-          name + ": one of at least " + more.format(unit, 1) + " instead of "
+          name + ": one of at least " + more.format(unit, 1) + cv(units, more) + " instead of "
               + part.conductance().format(unit, 1),
           network -> network.replacing(name, larger)));
     }
     return new NetworkLever(Kind.SIZE, steps);
+  }
+
+  /** Beside a conductance the Cv that US catalogues print, with which a part has it whatever its xT is. */
+  private static String cv(UnitSystem units, SonicConductance conductance) {
+    return units.either(
+        "",
+        " (a Cv of at least "
+            + new BigDecimal(CapacityRange.coefficientFor(conductance).cv())
+                .round(CV_DIGITS)
+                .stripTrailingZeros()
+                .toPlainString()
+            + " has that)");
   }
 
   private static NetworkLever regulator(

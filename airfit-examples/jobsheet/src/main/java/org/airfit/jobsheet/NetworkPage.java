@@ -172,17 +172,25 @@ public final class NetworkPage {
     heading("19 of 20 times<br>at least, " + pressures, "n");
     out.append("</tr></thead>\n<tbody>\n");
     for (DropAnswer answer : sheet.drops()) {
-      out.append(answer.isEnough() ? "<tr>" : "<tr class=\"unmet\">");
+      out.append(answer.isEnough() && !answer.depends() ? "<tr>" : "<tr class=\"unmet\">");
       rowHead(answer.drop().name());
       cell(answer.drop().tool(), false);
       cell(both(answer.drop().needs(), units), true);
-      cell(both(answer.flow().atTool(), units), true);
+      cell(
+          answer.isTold()
+              ? both(answer.flow().atTool(), units)
+              : "at most " + both(answer.atBest().orElse(answer.flow()).atTool(), units),
+          true);
       cell(answer.verdict(), false);
       cell(
           free(sheet, answer.flow().massFlow()) + " / "
               + free(sheet, answer.flow().wanted()),
           true);
-      cell(answer.usual().map(usual -> both(usual, units)).orElse("never runs"), true);
+      cell(
+          answer.isTold()
+              ? answer.usual().map(usual -> both(usual, units)).orElse("never runs")
+              : "not told",
+          true);
       out.append("</tr>\n");
     }
     out.append("</tbody>\n</table>\n</div>\n");

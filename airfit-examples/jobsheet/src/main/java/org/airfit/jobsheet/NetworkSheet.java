@@ -2,6 +2,7 @@ package org.airfit.jobsheet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,6 +19,7 @@ import org.airfit.network.BranchFlow;
 import org.airfit.network.Network;
 import org.airfit.network.NetworkResult;
 import org.airfit.network.NetworkSimulation;
+import org.airfit.network.ToolFlow;
 import org.airfit.safety.Caution;
 import org.airfit.safety.Situation;
 
@@ -105,7 +107,17 @@ public record NetworkSheet(
                   then.stream().filter(drop -> !before.contains(drop)).toList();
               DropAnswer worst = weakest(job, solved);
               String least = "; weakest is " + worst.drop().name() + " with "
-                  + amounts(job).pressure(worst.flow().atTool());
+                  + worst.has(amounts(job));
+              List<String> untold = untold(job, solved);
+              if (!untold.isEmpty()) {
+                return new Closure(
+                    pipe,
+                    (more.isEmpty() ? "" : "too little at " + String.join(", ", more) + "; ")
+                        + "not told behind the end of a regulator's curve at "
+                        + String.join(", ", untold) + least,
+                    false,
+                    false);
+              }
               if (then.isEmpty()) {
                 return new Closure(pipe, "no drop falls short" + least, true, false);
               }
@@ -115,7 +127,7 @@ public record NetworkSheet(
                   : new Closure(
                       pipe, "too little at " + String.join(", ", more) + least, false, false);
             },
-            none -> cutOff(job, pipe, none, before.isEmpty()));
+            none -> cutOff(job, pipe, none, before.isEmpty() && untold(job, open).isEmpty()));
   }
 
   /** What the drops that are short have with a pipe closed, where that is less by what can be told. */
@@ -127,7 +139,7 @@ public record NetworkSheet(
     List<String> same = new ArrayList<>();
     for (int i = 0; i < then.size(); i++) {
       DropAnswer drop = then.get(i);
-      if (!drop.isEnough()) {
+      if (drop.isShort()) {
         if (drop.lack() - before.get(i).lack() >= NetworkChanges.WORTH_PASCALS) {
           less.add(drop.drop().name() + " has still less: "
               + amounts(job).pressure(drop.flow().atTool()));
@@ -175,7 +187,15 @@ public record NetworkSheet(
 
   private static List<String> lacking(NetworkJob job, NetworkResult.Solved solved) {
     return DropAnswer.all(job, solved).stream()
-        .filter(answer -> !answer.isEnough())
+        .filter(DropAnswer::isShort)
+        .map(answer -> answer.drop().name())
+        .toList();
+  }
+
+  /** The drops that have as much as they need behind the end of a curve only, where nobody told it. */
+  private static List<String> untold(NetworkJob job, NetworkResult.Solved solved) {
+    return DropAnswer.all(job, solved).stream()
+        .filter(answer -> !answer.isEnough() && !answer.isShort())
         .map(answer -> answer.drop().name())
         .toList();
   }
@@ -198,20 +218,29 @@ public record NetworkSheet(
 
   /** The drop that lacks most, or has the least margin; none where there is no steady flow. */
   Optional<DropAnswer> weakest() {
-    return all.fold(solved -> Optional.of(weakest(job, solved)), none -> Optional.empty());
+    return drops().stream().max(Comparator.comparingDouble(DropAnswer::lack));
   }
 
   /** What every drop has; none where there is no steady flow. */
   List<DropAnswer> drops() {
     List<DropAnswer> answers = new ArrayList<>();
     if (all instanceof NetworkResult.Solved solved) {
+      Optional<NetworkResult.Solved> best =
+          atBest.flatMap(result -> result.fold(Optional::of, none -> Optional.empty()));
+      Set<String> untold = new HashSet<>(CurveEnds.untold(job, solved));
+      best.ifPresent(flow -> untold.addAll(CurveEnds.untold(job, flow)));
       for (int i = 0; i < job.drops().size(); i++) {
-        answers.add(new DropAnswer(
-            job.drops().get(i),
-            solved.tools().get(i),
-            simulation.tools().isEmpty()
-                ? Optional.empty()
-                : simulation.tools().get(i).quantile(0.05)));
+        int drop = i;
+        ToolFlow flow = solved.tools().get(i);
+        answers.add(
+            new DropAnswer(
+                job.drops().get(i),
+                flow,
+                simulation.tools().isEmpty()
+                    ? Optional.empty()
+                    : simulation.tools().get(i).quantile(0.05),
+                !untold.contains(flow.node()),
+                best.map(solution -> solution.tools().get(drop))));
       }
     }
     return answers;

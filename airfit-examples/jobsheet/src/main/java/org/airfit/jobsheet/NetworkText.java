@@ -52,13 +52,15 @@ public final class NetworkText {
     heading("At the drops, all tools running");
     for (DropAnswer answer : sheet.drops()) {
       line("  " + answer.drop().name() + ", " + answer.drop().tool() + ": "
-          + sheet.amounts().pressure(answer.flow().atTool()) + ", needs "
+          + answer.has(sheet.amounts()) + ", needs "
           + sheet.amounts().pressure(answer.drop().needs()) + ": " + answer.verdict() + "; "
           + free(sheet, answer)
           + answer
               .usual()
+              .filter(usual -> answer.isTold())
               .map(usual ->
-                  "; in 95 % of its running time at least " + sheet.amounts().pressure(usual))
+                  "; in 95 % of its running time at least " + sheet.amounts().pressure(usual)
+                      + (sheet.atBest().isPresent() ? " at worst" : ""))
               .orElse(""));
     }
     heading("On the way there");

@@ -42,15 +42,25 @@ final class NetworkWords {
               List<DropAnswer> answers = sheet.drops();
               List<DropAnswer> lacking =
                   answers.stream().filter(answer -> !answer.isEnough()).toList();
+              List<DropAnswer> depending =
+                  answers.stream().filter(DropAnswer::depends).toList();
+              List<DropAnswer> surely =
+                  lacking.stream().filter(answer -> !answer.depends()).toList();
               DropAnswer worst = sheet.weakest().orElseThrow();
               lines.add(new Answer(
                   "All at once",
-                  (lacking.isEmpty()
-                          ? enough(answers.size())
-                          : tooLittle(lacking.size(), answers.size()) + names(lacking) + ". ")
+                  (surely.isEmpty()
+                          ? ""
+                          : tooLittle(surely.size(), answers.size()) + names(surely) + ". ")
+                      + (depending.isEmpty()
+                          ? ""
+                          : "it depends on what is not known "
+                              + at(depending.size(), answers.size())
+                              + names(depending) + ". ")
+                      + (surely.isEmpty() && depending.isEmpty() ? enough(answers.size()) : "")
                       + "Weakest is " + worst.drop().name()
                       + " with "
-                      + sheet.amounts().pressure(worst.flow().atTool()) + ", needed "
+                      + worst.has(sheet.amounts()) + ", needed "
                       + sheet.amounts().pressure(worst.drop().needs()) + "."
                       + withTheBest(sheet, lacking)
                       + beyondTheModel(solved)));
@@ -66,7 +76,7 @@ final class NetworkWords {
               supplies(lines, sheet, solved);
               behindCurves(sheet, solved).ifPresent(lines::add);
               worst(sheet).ifPresent(lines::add);
-              lines.add(new Answer("As they run", usual(answers)));
+              lines.add(new Answer("As they run", usual(sheet, answers)));
               lines.add(new Answer("To change", toChange(sheet)));
               List<DropAnswer> high = answers.stream()
                   .filter(answer -> -answer.lack() > HIGH.pascals())
@@ -109,11 +119,12 @@ final class NetworkWords {
         .filter(closure -> !closure.serves())
         .map(NetworkSheet.Closure::pipe)
         .toList();
-    String may = must.isEmpty()
+    String may = (sheet.atBest().isPresent() ? "with the worst of what is not known exactly " : "")
+        + (must.isEmpty()
         ? "any one main may be closed with all tools running"
         : must.size() == sheet.closures().size()
             ? "no main may be closed with all tools running"
-            : "with all tools running any one main may be closed but " + String.join(", ", must);
+            : "with all tools running any one main may be closed but " + String.join(", ", must));
     Map<String, List<String>> noFurther = new LinkedHashMap<>();
     sheet.closures().stream()
         .filter(NetworkSheet.Closure::noFurther)
@@ -136,7 +147,9 @@ final class NetworkWords {
   /** What becomes of the drops with the best of what is not known exactly, where all is not. */
   private static String withTheBest(NetworkSheet sheet, List<DropAnswer> lacking) {
     if (sheet.lackingAtBest().isEmpty()) {
-      return "";
+      return lacking.stream().anyMatch(DropAnswer::depends)
+          ? " What a regulator holds behind the end of its curve is not told: it depends, see \"Not told\"."
+          : "";
     }
     List<String> worst = lacking.stream().map(answer -> answer.drop().name()).toList();
     List<String> best = sheet.lackingAtBest().get();
@@ -185,11 +198,10 @@ final class NetworkWords {
   /** The regulators through which more flows than their makers' curves tell. */
   private static Optional<Answer> behindCurves(NetworkSheet sheet, NetworkResult.Solved solved) {
     List<String> behind = new ArrayList<>();
-    for (NetworkJob.Branch branch : sheet.job().branches()) {
+    for (NetworkJob.Branch branch : CurveEnds.regulators(sheet.job(), solved)) {
       MassFlow flow = solved.through(branch.name()).massFlow();
       branch
           .regulator()
-          .filter(regulator -> !regulator.tells(flow))
           .flatMap(RegulatorElement::curve)
           .ifPresent(
               curve -> behind.add(branch.name() + " with " + sheet.amounts().flow(flow)
@@ -201,8 +213,8 @@ final class NetworkWords {
         : Optional.of(new Answer(
             "Not told",
             "what is held behind " + String.join(", ", behind)
-                + ". It was reckoned as at the end of the curve, so what is behind has at most what is told here:"
-                + " ask the maker, or look at a gauge."));
+                + ". It was reckoned as at the end of the curve, so what is behind has at most what is told here,"
+                + " and may have far less: ask the maker, or look at a gauge."));
   }
 
   private static String worst(ConduitRange told, UnitSystem units) {
@@ -237,10 +249,14 @@ final class NetworkWords {
   }
 
   private static String tooLittle(int lacking, int drops) {
-    return "too little at "
+    return "too little " + at(lacking, drops);
+  }
+
+  private static String at(int some, int drops) {
+    return "at "
         + (drops == 1
             ? "the drop: "
-            : lacking == drops ? "every drop: " : lacking + " of " + drops + " drops: ");
+            : some == drops ? "every drop: " : some + " of " + drops + " drops: ");
   }
 
   /** How far the answer is from what it was held against; empty where there is no answer. */
@@ -316,14 +332,25 @@ final class NetworkWords {
     }
   }
 
-  private static String usual(List<DropAnswer> answers) {
+  private static String usual(NetworkSheet sheet, List<DropAnswer> answers) {
+    List<DropAnswer> untold =
+        answers.stream().filter(answer -> !answer.isTold()).toList();
     List<DropAnswer> lacking = answers.stream()
+        .filter(DropAnswer::isTold)
         .filter(answer -> answer
             .usual()
             .filter(pressure -> pressure.compareTo(answer.drop().needs()) < 0)
             .isPresent())
         .toList();
-    return "by their use factors, drawn " + NetworkSheet.TRIALS + " times, "
+    String drawn = "by their use factors, drawn " + NetworkSheet.TRIALS + " times, "
+        + (sheet.atBest().isPresent() ? "with the worst of what is not known exactly, " : "");
+    if (!untold.isEmpty()) {
+      return drawn + "not told behind the end of a regulator's curve: " + names(untold)
+          + (lacking.isEmpty()
+              ? "."
+              : "; short in more than 5 % of their running time: " + names(lacking) + ".");
+    }
+    return drawn
         + (lacking.isEmpty()
             ? "every drop has what it needs in 95 % of its running time or more."
             : "short in more than 5 % of their running time: " + names(lacking) + ".");
@@ -333,12 +360,41 @@ final class NetworkWords {
     return answers.stream().map(answer -> answer.drop().name()).collect(Collectors.joining(", "));
   }
 
-  /** The change to name first, in a sentence or two. */
+  /** The change to name first, in a sentence or two; before it, what is to be settled before anything is changed. */
   private static String toChange(NetworkSheet sheet) {
-    NetworkChanges changes = sheet.changes();
-    if (changes.isNothing()) {
-      return NOTHING;
+    if (sheet.changes().isNothing()) {
+      return nothing(sheet);
     }
+    Optional<String> first = settle(sheet);
+    if (first.isEmpty()) {
+      return change(sheet);
+    }
+    boolean isSettledBest = sheet.drops().stream().allMatch(DropAnswer::isEnoughAtBest);
+    return first.get() + " With the worst of it: "
+        + (isSettledBest ? "what is enough even then stands below." : change(sheet));
+  }
+
+  private static String nothing(NetworkSheet sheet) {
+    return settle(sheet).orElse(NOTHING);
+  }
+
+  /** What to settle before anything is changed: where it depends on what is not known whether a drop is short. */
+  private static Optional<String> settle(NetworkSheet sheet) {
+    List<DropAnswer> depending =
+        sheet.drops().stream().filter(DropAnswer::depends).toList();
+    if (depending.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean isUntold = depending.stream().anyMatch(answer -> !answer.isTold());
+    boolean isRange = sheet.atBest().isPresent();
+    return Optional.of("settle first what is not known"
+        + (isUntold ? ", see \"Not told\"" : "")
+        + (isRange ? ", see \"Not known exactly\"" : "")
+        + ": on that depends whether there is enough at " + names(depending) + ".");
+  }
+
+  private static String change(NetworkSheet sheet) {
+    NetworkChanges changes = sheet.changes();
     Optional<NetworkChanges.Change> every =
         changes.forEvery().stream().filter(change -> !change.ofSupply()).findFirst();
     if (every.isPresent()) {
@@ -425,9 +481,10 @@ final class NetworkWords {
   static List<String> changes(NetworkSheet sheet) {
     NetworkChanges changes = sheet.changes();
     if (changes.isNothing()) {
-      return List.of(NOTHING);
+      return List.of(nothing(sheet));
     }
     List<String> lines = new ArrayList<>();
+    settle(sheet).ifPresent(first -> lines.add(first + " With the worst of it:"));
     String weakest = sheet.weakest().orElseThrow().drop().name();
     List<String> atSupply = new ArrayList<>();
     for (NetworkChanges.Change change : changes.forEvery()) {
@@ -583,6 +640,11 @@ final class NetworkWords {
 
   private static String tooLittle(
       NetworkSheet sheet, NetworkChanges.OfDrop drop, NetworkChanges.Change best) {
+    if (best.isUntold()) {
+      return "of no change tried it is told that it is enough for " + drop.drop()
+          + ": a regulator in front of it works behind the end of its curve. Ask its maker what it holds there,"
+          + " or take one whose curve goes so far.";
+    }
     return "no single change is enough for " + drop.drop()
         + ", nor are two of those that bring most: "
         + gives(sheet, best, drop.drop()) + ", and "

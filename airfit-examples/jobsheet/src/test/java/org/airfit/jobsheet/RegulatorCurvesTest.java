@@ -12,6 +12,7 @@ import org.airfit.files.JobFile;
 import org.airfit.files.Json;
 import org.airfit.files.NetworkFile;
 import org.airfit.files.WrongFileException;
+import org.airfit.network.NetworkResult;
 import org.junit.jupiter.api.Test;
 
 /** A regulator's curve as its maker draws it, in a job and in a network. */
@@ -25,7 +26,19 @@ class RegulatorCurvesTest {
           "capacity": "C 30 dm3/(s bar), b 0.3", %s}},
       """;
 
+  private static final String OF_CATALOGUE =
+      """
+      {"kind": "regulator", "id": "RX", "name": "Regulator X", "price": "30.00", "rated": "200 psig",
+       "end": "1/2 NPT male", "otherEnd": "1/2 NPT female", "capacity": "C 30 dm3/(s bar), b 0.3",
+       "curve": "90 psig at 0 scfm; 88 psig at 10 scfm; 80 psig at 40 scfm"},
+      """;
+
   private static JobSheet sheet(String first, String behind, String air) throws Exception {
+    return sheet(first, behind, air, "", "70 psig");
+  }
+
+  private static JobSheet sheet(
+      String first, String behind, String air, String now, String pressure) throws Exception {
     String job = """
         {
           "airfitJob": 2, "job": "A curve", "customer": "Fenwick (invented)", "catalogue": "catalogue.json",
@@ -36,10 +49,12 @@ class RegulatorCurvesTest {
             %s
             {"kind": "coupling"}, {"kind": "hose", "reach": "25 ft"}, {"kind": "coupling"}
           ],
-          "tool": {"name": "Grinder", "air": "%s", "pressure": "70 psig", "inlet": "1/4 NPT female"}
+          "tool": {"name": "Grinder", "air": "%s", "pressure": "%s", "inlet": "1/4 NPT female"}
+          %s
         }
-        """.formatted(first, behind, air);
-    String catalogue = Files.readString(JOBS.resolve("quay-street/catalogue.json"));
+        """.formatted(first, behind, air, pressure, now);
+    String catalogue = Files.readString(JOBS.resolve("quay-street/catalogue.json"))
+        .replace("\"parts\": [", "\"parts\": [" + OF_CATALOGUE);
     return JobSheet.of(JobFile.read(new Document(
         "job.json",
         Json.read("job.json", job),
@@ -79,6 +94,14 @@ class RegulatorCurvesTest {
   }
 
   @Test
+  void a_regulator_of_the_catalogue_that_is_there_keeps_its_curve() throws Exception {
+    String byId = "{\"kind\": \"regulator\", \"set\": \"90 psig\", \"part\": \"RX\"},";
+    assertThat(psi(sheet("", byId, "14.5 scfm")))
+        .isCloseTo(psi(sheet("", BEHIND.formatted(CURVE), "14.5 scfm")), within(1.0e-9));
+    assertThat(text(sheet("", byId, "44 scfm"))).contains("behind the end of its curve");
+  }
+
+  @Test
   void behind_the_end_of_a_curve_the_sheet_says_that_it_depends() throws Exception {
     String shorter = "\"curve\": \"90 psig at 0 scfm; 88 psig at 10 scfm\"";
     assertThat(text(sheet("", BEHIND.formatted(shorter), "12 scfm")))
@@ -88,6 +111,42 @@ class RegulatorCurvesTest {
     assertThat(text(sheet(
             "{\"kind\": \"regulator\", \"set\": \"90 psig\", " + shorter + "},", "", "12 scfm")))
         .contains("droop of the regulator at the supply is at most ");
+  }
+
+  /** Up to its end a curve is known exactly; behind it the text says what was taken. */
+  @Test
+  void a_regulator_that_is_connected_now_is_known_up_to_the_end_of_its_curve() throws Exception {
+    assertThat(text(now("12 scfm"))).doesNotContain("now: not known", "()", "Told with all");
+    assertThat(text(now("44 scfm")))
+        .contains("old reg (behind the end of its curve not told: from its droop there to all that it"
+            + " is set to)");
+  }
+
+  /**
+   * At 86 psig the curve gives 10 scfm + 30 scfm · (88 − 86) / (88 − 80) = 17.5 scfm, and no more at best; at 80 psig and
+   * less more may flow behind its end.
+   */
+  @Test
+  void what_a_run_carries_within_a_curve_is_no_more_at_best() throws Exception {
+    JobSheet within = now("44 scfm", "86 psig");
+    assertThat(text(within))
+        .contains("At 86 psig (5.93 bar(g)) this run carries up to 17.5 scfm")
+        .doesNotContain("at its best it is more");
+    assertThat(text(now("44 scfm", "70 psig")))
+        .contains("this run carries at least 40 scfm", "at its best it is more");
+  }
+
+  private static JobSheet now(String air, String pressure) throws Exception {
+    return sheet("", "", air + "\", \"notAbove\": \"150 psig", NOW.formatted(CURVE), pressure);
+  }
+
+  private static final String NOW =
+      """
+      , "now": [{"name": "old reg", "set": "90 psig", "capacity": "C 30 dm3/(s bar), b 0.3", %s}]
+      """;
+
+  private static JobSheet now(String air) throws Exception {
+    return now(air, "70 psig");
   }
 
   @Test
@@ -139,5 +198,48 @@ class RegulatorCurvesTest {
     assertThat(NetworkText.of(behind).replaceAll("\\s+", " "))
         .contains("Not told: what is held behind bay with 44", "(its curve ends at 40 scfm)");
     assertThat(bench(behind)).as("as at the end of the curve").isBetween(70.0, 80.0);
+  }
+
+  @Test
+  void behind_the_end_of_a_curve_a_network_says_that_it_depends_and_proposes_no_setting()
+      throws Exception {
+    String curve = ",,90 psig at 0 scfm; 88 psig at 10 scfm; 80 psig at 40 scfm";
+    assertThat(NetworkText.of(network(curve, "44 scfm")).replaceAll("\\s+", " "))
+        .contains("All at once: it depends on what is not known at the drop: bench.")
+        .contains("with at most ", ": it depends; gets ")
+        .contains("To change: settle first what is not known, see \"Not told\"")
+        .doesNotContain("has what it needs", "at least 7", "nothing: no drop is short");
+    NetworkSheet tooLittle = NetworkSheet.of(NetworkFile.read(Document.of(
+        "shed.csv",
+        Csv.read("shed.csv", SHED.formatted(curve, "44 scfm").replace("60 psig", "82 psig")))));
+    assertThat(NetworkText.of(tooLittle).replaceAll("\\s+", " "))
+        .contains("All at once: too little at the drop: bench.")
+        .contains("of no change tried it is told that it is enough for bench")
+        .doesNotContain("then every drop has enough", "which is enough", "still missing");
+    assertThat(NetworkPage.of(network(curve, "44 scfm"))).contains("it depends", "at most 7");
+    assertThat(NetworkText.of(network(curve, "39 scfm")).replaceAll("\\s+", " "))
+        .contains("the drop has what it needs.")
+        .doesNotContain("it depends");
+  }
+
+  /** What a regulator holds changes nothing at a supply. */
+  @Test
+  void drops_that_do_not_hang_on_the_regulator_stay_told() throws Exception {
+    String curve = ",,90 psig at 0 scfm; 88 psig at 10 scfm; 80 psig at 40 scfm";
+    String shed = SHED.formatted(curve, "44 scfm")
+        + "drop,yard,room,,0.5 in,10 ft,0.01 mm,,,,,,grinder,10 scfm,60 psig,,,,,,no\n";
+    assertThat(CurveEnds.untold(
+            NetworkFile.read(Document.of("shed.csv", Csv.read("shed.csv", shed))), solved(shed)))
+        .containsExactlyInAnyOrder("a", "bench");
+  }
+
+  private static NetworkResult.Solved solved(String shed)
+      throws WrongFileException {
+    return NetworkSheet.of(
+            NetworkFile.read(Document.of("shed.csv", Csv.read("shed.csv", shed))))
+        .all()
+        .fold(solved -> solved, none -> {
+          throw new AssertionError(none.reason());
+        });
   }
 }

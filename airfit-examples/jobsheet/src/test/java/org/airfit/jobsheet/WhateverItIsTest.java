@@ -186,7 +186,10 @@ class WhateverItIsTest {
     assertThat(best - worst).isGreaterThan(2.0);
     long between = Math.round((worst + best) / 2.0);
     assertThat(text(network(rating, between + " psig")))
-        .contains("too little at the drop: bench.")
+        .contains("it depends on what is not known at the drop: bench. Weakest is bench with ")
+        .contains(" at worst, needed ", "): it depends; gets ", ") at worst")
+        .contains("To change: settle first what is not known, see \"Not known exactly\"")
+        .doesNotContain("too little at", "one of at least", "then every drop has enough")
         .contains(
             "That is with the worst of what is not known exactly; with the best of it there is enough at"
                 + " bench: it depends");
@@ -196,6 +199,34 @@ class WhateverItIsTest {
         .contains("with the best of it all have enough too.");
     assertThat(text(network("C 3 dm3/(s bar), b 0.3", between + " psig")))
         .doesNotContain("not known exactly", "Not known exactly");
+  }
+
+  /** 1/2 in measures 12.7 mm and a 3/8 in hose by ISO 1307 at most 10.3 mm: one of the two is a slip. */
+  @Test
+  void a_bore_that_is_none_of_the_size_is_told_in_now_and_of_a_pipe() throws Exception {
+    String slip = "\"size\": \"3/8 in hose\", \"bore\": \"0.5 in\", \"length\": \"25 ft\", \"wall\": \"rubber hose\"";
+    assertThat(text(sheet(job("50 psig", "{\"name\": \"old hose\", " + slip + "}"))))
+        .contains("\"0.5 in\" in now[1].bore is no bore of \"3/8 in hose\" in now[1].size, which measures ");
+    assertThat(text(sheet(job("50 psig", "{\"name\": \"old hose\", " + slip.replace("0.5", "0.37") + "}"))))
+        .doesNotContain("is no bore of");
+    String pipe = "\"line\": [{\"kind\": \"pipe\", %s},";
+    assertThat(text(sheet(job("50 psig", HOSE).replace("\"line\": [", pipe.formatted(slip)))))
+        .contains("\"0.5 in\" in line[1].bore is no bore of \"3/8 in hose\" in line[1].size");
+    String steel = "\"size\": \"1/2 in sch 40\", \"bore\": \"%s in\", \"length\": \"20 ft\","
+        + " \"wall\": \"commercial steel\"";
+    assertThat(text(sheet(job("50 psig", HOSE)
+            .replace("\"line\": [", pipe.formatted(steel.formatted("0.9"))))))
+        .contains("\"0.9 in\" in line[1].bore is no bore of \"1/2 in sch 40\" in line[1].size");
+    assertThat(text(sheet(job("50 psig", HOSE)
+            .replace("\"line\": [", pipe.formatted(steel.formatted("0.622"))))))
+        .doesNotContain("is no bore of");
+  }
+
+  /** A coupling told by a flow alone may be changed, with the Cv that US catalogues print beside its C. */
+  @Test
+  void a_part_to_change_in_us_units_is_told_with_its_cv() throws Exception {
+    assertThat(text(network("20 scfm full flow at 90 psig", "100 psig")))
+        .containsPattern("filter: one of at least [0-9.]+ dm³/\\(s·bar\\) \\(a Cv of at least [0-9.]+ has that\\)");
   }
 
   private static double atBench(NetworkSheet sheet, boolean isBest) {
