@@ -215,17 +215,18 @@ final class BayChanges {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** What can go onto an end: parts of the profile whose rating is not below the pressure, with adapters if need be. */
+  /** What can go onto an end: parts of the profile, with adapters if need be, none rated below the pressure. */
   private List<Offer> offers(Bay bay, String profile, boolean isSocket, Optional<End> onto) {
     GaugePressure highest = bay.pressure().orElseThrow().most();
+    List<Part.Adapter> held =
+        adapters.stream().filter(adapter -> !isWeaker(adapter, highest)).toList();
     List<Offer> offers = new ArrayList<>();
     for (Part part : inventory.parts().parts()) {
       Optional<End> end = end(part, profile, isSocket);
-      boolean isRated = part.facts().rating().map(highest::compareTo).orElse(0) <= 0;
-      if (end.isEmpty() || !isRated) {
+      if (end.isEmpty() || isWeaker(part, highest)) {
         continue;
       }
-      Chain<Part.Adapter> chain = Chain.between(end.get(), onto.orElseThrow(), adapters);
+      Chain<Part.Adapter> chain = Chain.between(end.get(), onto.orElseThrow(), held);
       if (chain.verdict() == ChainVerdict.NOT_JOINED
           || chain.matings().stream().anyMatch(Mating::isForLowPressure)) {
         continue;
@@ -241,6 +242,11 @@ final class BayChanges {
           part.facts().price().map(BayChanges::units).orElse(-1L)));
     }
     return offers;
+  }
+
+  /** Whether a part is rated below a pressure; one whose rating nobody tells is not. */
+  private static boolean isWeaker(Part part, GaugePressure pressure) {
+    return part.facts().rating().filter(rating -> rating.compareTo(pressure) < 0).isPresent();
   }
 
   /** The end of a part that is a half of this profile. */

@@ -469,4 +469,42 @@ class ChangeOverTest {
         .isThrownBy(() -> new ToldPair("a", "b", PairOutcome.NOT_TOLD, Source.demo("x")))
         .withMessageContaining("must be told");
   }
+
+  @Test
+  void an_adapter_that_is_rated_below_the_pressure_is_not_bought() {
+    bay("forge", "wren", 3, 5);
+    bays.add(onHalfInch("paint", "finch", PRESSURE));
+    offered("wren", "8.00", "3.00", 9.0);
+    parts.add(bushing(Shelf.steel("bushing").withPrice(usd("1.50"))));
+    assertThat(answer().verdict()).isEqualTo(ChangeOverVerdict.CHANGE);
+    parts.remove(parts.size() - 1);
+    parts.add(bushing(PartFacts.of("bushing", "weak bushing")
+        .withRating(GaugePressure.ofBar(6.9))
+        .withPrice(usd("1.50"))));
+    ChangeOver found = answer();
+    assertThat(found.verdict()).isEqualTo(ChangeOverVerdict.NOTHING_CAN_BE_KEPT);
+    assertThat(found.notKept())
+        .extracting(NotKept::where)
+        .contains("a socket at wall in paint");
+  }
+
+  private static Bay onHalfInch(
+      String name, String profile, Optional<Range<GaugePressure>> pressure) {
+    return new Bay(
+        name,
+        Medium.COMPRESSED_AIR,
+        pressure,
+        List.of(
+            new Bay.Sockets("wall", Set.of(profile), Optional.of(End.parse("1/2 NPT male")), 2)),
+        List.of(plugs(profile, 4)));
+  }
+
+  private static Part.Adapter bushing(PartFacts facts) {
+    return new Part.Adapter(
+        facts,
+        End.parse("1/2 NPT female"),
+        End.parse("3/8 NPT male"),
+        Conduit.of(
+            Length.ofMillimetres(10.0), Length.ofMillimetres(25.0), Length.ofMillimetres(0.01)));
+  }
 }
