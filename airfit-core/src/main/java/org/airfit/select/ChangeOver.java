@@ -192,6 +192,8 @@ public final class ChangeOver {
     List<MixedPair> asked = new MixedShop(inventory)
         .pairs(changed(plan)).stream()
             .filter(pair -> !pair.acrossMedia() && pair.outcome() == PairOutcome.NOT_TOLD)
+            .filter(pair -> plan.profiles().contains(pair.plug())
+                && plan.profiles().containsAll(pair.takes()))
             .toList();
     return new IfTold(plan, asked);
   }

@@ -507,4 +507,59 @@ class ChangeOverTest {
         Conduit.of(
             Length.ofMillimetres(10.0), Length.ofMillimetres(25.0), Length.ofMillimetres(0.01)));
   }
+
+  private void otherMedium(String name, Medium medium, String profile) {
+    bays.add(new Bay(
+        name,
+        medium,
+        Optional.empty(),
+        List.of(new Bay.Sockets("wall", Set.of(profile), Optional.empty(), 2)),
+        List.of(new Bay.Plugs("set", profile, Optional.empty(), 3, Optional.empty()))));
+  }
+
+  /** By hand: 3 plugs of each line and 2 sockets of the other are 6 ways each way round. */
+  @Test
+  void pairs_between_two_other_media_are_told_too() {
+    bay("forge", "wren", 3, 5);
+    offered("wren", "8.00", "3.00", 9.0);
+    otherMedium("oxygen wall", Medium.OXYGEN, "medgas");
+    otherMedium("purge wall", Medium.NITROGEN, "medgas");
+    assertThat(answer().possibleNow())
+        .filteredOn(MixedPair::acrossMedia)
+        .filteredOn(pair -> pair.outcome() == PairOutcome.FITS)
+        .hasSize(2)
+        .allSatisfy(pair -> {
+          assertThat(pair.isDangerous()).isTrue();
+          assertThat(pair.ways()).isEqualTo(6);
+        });
+  }
+
+  @Test
+  void a_pair_told_between_two_other_media_is_not_lost() {
+    bay("forge", "wren", 3, 5);
+    offered("wren", "8.00", "3.00", 9.0);
+    otherMedium("oxygen wall", Medium.OXYGEN, "ox");
+    otherMedium("gas wall", Medium.WELDING_GAS, "fuel");
+    told("ox", "fuel", PairOutcome.FITS);
+    assertThat(answer().possibleNow())
+        .filteredOn(pair -> pair.plug().equals("ox") && pair.takes().contains("fuel"))
+        .singleElement()
+        .satisfies(pair -> assertThat(pair.inWords()).endsWith("this joins the lines of two media."));
+    assertThat(answer().possibleNow())
+        .filteredOn(pair -> pair.plug().equals("fuel") && pair.takes().contains("ox"))
+        .singleElement()
+        .satisfies(pair -> assertThat(pair.outcome()).isEqualTo(PairOutcome.NOT_TOLD));
+  }
+
+  @Test
+  void two_lines_of_an_unnamed_medium_count_as_two_media() {
+    bay("forge", "wren", 3, 5);
+    offered("wren", "8.00", "3.00", 9.0);
+    otherMedium("tank", Medium.OTHER, "own");
+    otherMedium("still", Medium.OTHER, "own");
+    assertThat(answer().possibleNow())
+        .filteredOn(pair -> pair.outcome() == PairOutcome.FITS)
+        .hasSize(2)
+        .allSatisfy(pair -> assertThat(pair.acrossMedia()).isTrue());
+  }
 }
