@@ -77,14 +77,22 @@ final class BayChanges {
   }
 
   private final CouplingInventory inventory;
+
+  /** The highest pressure of all bays of air: any plug can be carried to any of them. */
+  private final GaugePressure highest;
+
   private final List<Part.Adapter> adapters;
 
   BayChanges(CouplingInventory inventory) {
     this.inventory = inventory;
+    this.highest = inventory.air().stream()
+        .map(bay -> bay.pressure().orElseThrow().most())
+        .max(Comparator.naturalOrder())
+        .orElseThrow();
     this.adapters = inventory.parts().parts().stream()
         .filter(Part.Adapter.class::isInstance)
         .map(Part.Adapter.class::cast)
-        .filter(adapter -> adapter.facts().price().isPresent())
+        .filter(adapter -> adapter.facts().price().isPresent() && !isWeaker(adapter))
         .toList();
   }
 
@@ -104,7 +112,7 @@ final class BayChanges {
       List<Part.Adapter> behind = List.of();
       if (!row.profile().equals(profile)) {
         List<Offer> offers =
-            withFewestAdapters(offers(bay, profile, /* isSocket= */ false, row.onto()));
+            withFewestAdapters(offers(profile, /* isSocket= */ false, row.onto()));
         Optional<Offer> cheapest = cheapest(offers);
         if (cheapest.isEmpty()) {
           return Change.refused(missing(bay, profile, "a plug of " + row.tool()));
@@ -159,7 +167,7 @@ final class BayChanges {
     List<BayAir> ofMet = List.of();
     List<BayAir> ofPossible = List.of();
     Optional<NotKept> against = Optional.of(missing(bay, profile, "a socket at " + row.place()));
-    for (Offer offer : offers(bay, profile, /* isSocket= */ true, row.onto())) {
+    for (Offer offer : offers(profile, /* isSocket= */ true, row.onto())) {
       CapacityRange capacity = ((Part.Socket) offer.part()).capacityRange();
       List<BayAir> air = air(bay, profile, drawn, Optional.of(capacity), offer.adapters());
       if (worst(air) == RuleOutcome.UNMET) {
@@ -215,18 +223,15 @@ final class BayChanges {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** What can go onto an end: parts of the profile, with adapters if need be, none rated below the pressure. */
-  private List<Offer> offers(Bay bay, String profile, boolean isSocket, Optional<End> onto) {
-    GaugePressure highest = bay.pressure().orElseThrow().most();
-    List<Part.Adapter> held =
-        adapters.stream().filter(adapter -> !isWeaker(adapter, highest)).toList();
+  /** What can go onto an end: parts of the profile, with adapters if need be, none rated below the highest pressure. */
+  private List<Offer> offers(String profile, boolean isSocket, Optional<End> onto) {
     List<Offer> offers = new ArrayList<>();
     for (Part part : inventory.parts().parts()) {
       Optional<End> end = end(part, profile, isSocket);
-      if (end.isEmpty() || isWeaker(part, highest)) {
+      if (end.isEmpty() || isWeaker(part)) {
         continue;
       }
-      Chain<Part.Adapter> chain = Chain.between(end.get(), onto.orElseThrow(), held);
+      Chain<Part.Adapter> chain = Chain.between(end.get(), onto.orElseThrow(), adapters);
       if (chain.verdict() == ChainVerdict.NOT_JOINED
           || chain.matings().stream().anyMatch(Mating::isForLowPressure)) {
         continue;
@@ -244,9 +249,9 @@ final class BayChanges {
     return offers;
   }
 
-  /** Whether a part is rated below a pressure; one whose rating nobody tells is not. */
-  private static boolean isWeaker(Part part, GaugePressure pressure) {
-    return part.facts().rating().filter(rating -> rating.compareTo(pressure) < 0).isPresent();
+  /** Whether a part is rated below the highest pressure; one whose rating nobody tells is not. */
+  private boolean isWeaker(Part part) {
+    return part.facts().rating().filter(rating -> rating.compareTo(highest) < 0).isPresent();
   }
 
   /** The end of a part that is a half of this profile. */

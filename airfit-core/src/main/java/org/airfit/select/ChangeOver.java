@@ -50,6 +50,14 @@ public final class ChangeOver {
           + " changed, mark the tools of each bay and keep them there.",
       Source.commonPractice("several profiles in one building"));
 
+  private static final Caution AT_REST = new Caution(
+      "Hold ratings against the pressure at rest",
+      "Ratings were held against the highest pressure told of any bay, as any plug can be carried to any bay. That is"
+          + " the pressure while the tools run: at rest it is higher, up to that at which the compressor stops or the"
+          + " regulator holds, and the safety valve opens above it. Hold the rating of each coupling and adapter, also"
+          + " of those that stay, against the highest that can occur.",
+      Source.commonPractice("parts are rated for the highest pressure that can occur"));
+
   /** So many sets of profiles are told of which it is not known whether they can be kept side by side. */
   private static final int MOST_IF_TOLD = 3;
 
@@ -456,6 +464,7 @@ public final class ChangeOver {
     Set<Caution> once = new LinkedHashSet<>();
     once.add(WHOLE);
     once.add(WRONG_PAIR);
+    once.add(AT_REST);
     inventory.apart().forEach(bay -> bay.medium().refusal().ifPresent(once::add));
     once.addAll(SocketAnswer.alone().cautions());
     once.addAll(

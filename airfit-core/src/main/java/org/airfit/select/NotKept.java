@@ -20,7 +20,7 @@ public record NotKept(String profile, Cause cause, String where, Optional<BayAir
     USED_FOR_ANOTHER_MEDIUM,
     /** It is not told that it and the couplings of another medium do not go into each other. */
     NOT_TOLD_APART,
-    /** No part of it on offer has a price, is rated for the pressure and can be joined to the end that is there. */
+    /** No part of it on offer has a price, is rated for the highest pressure and can be joined to the end there. */
     NO_PART,
     /** A tool does not get its air through it. */
     TOO_LITTLE_AIR
@@ -58,8 +58,8 @@ public record NotKept(String profile, Cause cause, String where, Optional<BayAir
             + where + ", nor the plugs of that line into its sockets: ask the makers.";
       case NO_PART ->
         profile + " has no part on offer for " + where
-            + " that has a price, is rated for the pressure and can be joined to the end that is"
-            + " there.";
+            + " that has a price, is rated for the highest pressure of all bays and can be joined to the"
+            + " end that is there.";
       case TOO_LITTLE_AIR -> air.map(each -> each.inWords(units)).orElse(profile + ": " + where);
     };
   }

@@ -562,4 +562,42 @@ class ChangeOverTest {
         .hasSize(2)
         .allSatisfy(pair -> assertThat(pair.acrossMedia()).isTrue());
   }
+
+  /** A plug that is bought for the bay of 7 bar(g) can be carried to the socket of the bay of 12. */
+  @Test
+  void a_part_is_rated_for_the_highest_pressure_of_all_bays() {
+    bays.add(new Bay(
+        "forge",
+        Medium.COMPRESSED_AIR,
+        Optional.of(Range.exactly(GaugePressure.ofBar(12.0))),
+        List.of(sockets("wren", 3)),
+        List.of(plugs("wren", 5))));
+    bay("paint", "finch", 2, 4);
+    offered("wren", "8.00", "3.00", 9.0);
+    parts.set(
+        1,
+        new Part.Plug(
+            PartFacts.of("P-wren", "weak plug")
+                .withRating(GaugePressure.ofBar(11.0))
+                .withPrice(usd("3.00")),
+            "wren",
+            End.parse("1/4 NPT male")));
+    parts.set(
+        0,
+        new Part.Socket(
+            PartFacts.of("S-wren", "socket")
+                .withRating(GaugePressure.ofBar(12.0))
+                .withPrice(usd("8.00")),
+            Set.of("wren"),
+            End.parse("3/8 NPT female"),
+            FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(9.0), 0.3)));
+    ChangeOver found = answer();
+    assertThat(found.plans()).isEmpty();
+    assertThat(found.notKept())
+        .extracting(NotKept::where)
+        .contains("a plug of tools in paint");
+    assertThat(found.cautions(UnitSystem.SI))
+        .extracting(each -> each.title())
+        .contains("Hold ratings against the pressure at rest");
+  }
 }
