@@ -600,4 +600,22 @@ class ChangeOverTest {
         .extracting(each -> each.title())
         .contains("Hold ratings against the pressure at rest");
   }
+
+  @Test
+  void a_bay_of_another_medium_tells_its_sockets_and_its_plugs() {
+    bay("forge", "wren", 3, 5);
+    offered("wren", "8.00", "3.00", 9.0);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Bay(
+            "booth", Medium.BREATHING_AIR, Optional.empty(), List.of(), List.of()))
+        .withMessageContaining("booth must have sockets and plugs, had 0 and 0");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Bay(
+            "booth",
+            Medium.BREATHING_AIR,
+            Optional.empty(),
+            List.of(new Bay.Sockets("wall", Set.of("own"), Optional.empty(), 2)),
+            List.of()))
+        .withMessageContaining("had 1 and 0");
+  }
 }
