@@ -26,6 +26,7 @@ import org.airfit.working.UnitSystem;
  * Which profile to keep where several are in use, what to change in which order, and what can go wrong on the way.
  *
  * <p>The fewest profiles through which every tool gets its air are kept, at most three, and of these sets the cheapest.
+ * Where it depends whether a tool gets its air, that is an open question: plans with fewer of them go first.
  * Profiles are kept side by side only where it is told that their halves do not go into each other, or fit and seal; a
  * profile is offered for air only where it is told that it and the couplings of every other medium do not go into each
  * other. Lines of other media are never changed and never joined.
@@ -60,6 +61,9 @@ public final class ChangeOver {
 
   /** So many sets of profiles are told of which it is not known whether they can be kept side by side. */
   private static final int MOST_IF_TOLD = 3;
+
+  /** So many cheaper plans with more open questions are told. */
+  private static final int MOST_BUT_OPEN = 3;
 
   /**
    * Profiles that could be kept side by side for less, were it told that their halves do not go into each other.
@@ -141,8 +145,11 @@ public final class ChangeOver {
   }
 
   private static int compare(PlanSearch.Found one, PlanSearch.Found other) {
+    int fewerOpen = Integer.compare(one.score().open(), other.score().open());
     int fewer = Integer.compare(one.profiles().size(), other.profiles().size());
-    return fewer != 0 ? fewer : compareScores(one.score(), other.score());
+    return fewerOpen != 0
+        ? fewerOpen // an open question never ranks above a met rule
+        : fewer != 0 ? fewer : compareScores(one.score(), other.score());
   }
 
   private static int compareScores(PlanSearch.Score one, PlanSearch.Score other) {
@@ -264,8 +271,8 @@ public final class ChangeOver {
   }
 
   /**
-   * {@return the best plan for each set of profiles that can be kept: those of fewest profiles first, of as many those
-   * with the fewest open questions and then the cheapest}
+   * {@return the best plan for each set of profiles that can be kept: those with the fewest open questions first, of
+   * these those of fewest profiles, and then the cheapest}
    */
   public List<CouplingPlan> plans() {
     return plans;
@@ -291,6 +298,23 @@ public final class ChangeOver {
       CouplingPlan last = cheaper.isEmpty() ? plans.get(0) : cheaper.get(cheaper.size() - 1);
       if (plan.profiles().size() > last.profiles().size()
           && plan.openBays() <= last.openBays()
+          && plan.total().compareTo(last.total()) < 0) {
+        cheaper.add(plan);
+      }
+    }
+    return List.copyOf(cheaper);
+  }
+
+  /**
+   * {@return plans that cost less than the best and leave more bays in which it depends whether a tool gets its air: at
+   * most three, those with the fewest such bays first}
+   */
+  public List<CouplingPlan> cheaperButOpen() {
+    List<CouplingPlan> cheaper = new ArrayList<>();
+    for (CouplingPlan plan : plans) {
+      CouplingPlan last = cheaper.isEmpty() ? plans.get(0) : cheaper.get(cheaper.size() - 1);
+      if (cheaper.size() < MOST_BUT_OPEN
+          && plan.openBays() > plans.get(0).openBays()
           && plan.total().compareTo(last.total()) < 0) {
         cheaper.add(plan);
       }
@@ -406,10 +430,8 @@ public final class ChangeOver {
     said.add(why(best));
     runnerUp()
         .ifPresent(next -> said.add("The next would be " + next.inWords() + " at "
-            + next.total().format(2)
-            + (next.openBays() > best.openBays()
-                ? ", with more open questions of air."
-                : ", " + difference(next, best).format(2) + " more.")));
+            + next.total().format(2) + ", " + besides(next, best)
+            + (next.openBays() > best.openBays() ? ", with more open questions of air." : ".")));
     mayGetDearer()
         .ifPresent(share ->
             said.add("That stands as long as the sockets and plugs that are bought for it get no"
@@ -419,25 +441,65 @@ public final class ChangeOver {
           + difference(best, more).format(2)
           + " less, and leaves more than one profile to buy, to keep in stock and to mistake.");
     }
+    for (CouplingPlan open : cheaperButOpen()) {
+      if (!runnerUp().equals(Optional.of(open))) {
+        said.add("Keeping " + open.inWords() + " would cost " + open.total().format(2) + ", "
+            + difference(best, open).format(2) + " less, and in " + bays(open.openBays())
+            + " it depends on what is not known exactly whether a tool gets its air: measure that before you"
+            + " take it.");
+      }
+    }
     ifTold.forEach(each -> said.add(inWords(each)));
     if (best.openBays() > 0) {
-      said.add("In " + best.openBays() + (best.openBays() == 1 ? " bay" : " bays")
-          + " it depends on what is not known exactly whether a tool gets its air; measure that before"
+      said.add("In " + bays(best.openBays()) + " it depends on what is not known exactly whether a tool gets its air; measure that before"
           + " buying.");
     }
     return said;
   }
 
+  private static String bays(int count) {
+    return count + (count == 1 ? " bay" : " bays");
+  }
+
+  /** What a plan costs more or less than another. */
+  private static String besides(CouplingPlan plan, CouplingPlan other) {
+    return plan.total().compareTo(other.total()) < 0
+        ? difference(other, plan).format(2) + " less"
+        : difference(plan, other).format(2) + " more";
+  }
+
   private String why(CouplingPlan best) {
     int count = best.profiles().size();
+    if (count > 1 && plans.stream().anyMatch(plan -> plan.profiles().size() < count)) {
+      return "With fewer profiles it depends in more bays whether a tool gets its air; "
+          + sideBySide(best) + ".";
+    }
     if (count > 1) {
       return "No single profile can be kept for all bays"
-          + (count > 2 ? ", nor can two" : "") + "; of the " + plansOf(count)
-          + " ways to keep " + count + " side by side this is the cheapest.";
+          + (count > 2 ? ", nor can two" : "") + "; " + sideBySide(best) + ".";
     }
     return plansOf(1) == 1
         ? "It is the only one that can be kept for all bays."
-        : "Of the " + plansOf(1) + " profiles that can be kept for all bays it is the cheapest.";
+        : "Of the " + plansOf(1) + " profiles that can be kept for all bays it is " + cheapest(best)
+            + ".";
+  }
+
+  private String sideBySide(CouplingPlan best) {
+    int count = best.profiles().size();
+    return plansOf(count) == 1
+        ? "it is the only way to keep " + count + " side by side"
+        : "of the " + plansOf(count) + " ways to keep " + count + " side by side this is "
+            + cheapest(best);
+  }
+
+  /** In what way a plan is the cheapest of those with as many profiles. */
+  private String cheapest(CouplingPlan best) {
+    boolean isCheapest = plans.stream()
+        .filter(plan -> plan.profiles().size() == best.profiles().size())
+        .allMatch(plan -> plan.total().compareTo(best.total()) >= 0);
+    return isCheapest
+        ? "the cheapest"
+        : "the cheapest of those with the fewest open questions of air";
   }
 
   private long plansOf(int count) {

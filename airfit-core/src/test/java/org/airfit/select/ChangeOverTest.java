@@ -618,4 +618,77 @@ class ChangeOverTest {
             List.of()))
         .withMessageContaining("had 1 and 0");
   }
+
+  private void grinderAndPaint() {
+    Bay.Need grinder = new Bay.Need(
+        Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(8.0)),
+        GaugePressure.ofBar(6.0),
+        Optional.empty());
+    bays.add(new Bay(
+        "forge",
+        Medium.COMPRESSED_AIR,
+        PRESSURE,
+        List.of(sockets("wren", 3)),
+        List.of(new Bay.Plugs("grinder", "wren", TOOL, 5, Optional.of(grinder)))));
+    bays.add(onHalfInch("paint", "robin", PRESSURE));
+    told("wren", "finch", PairOutcome.DOES_NOT_GO_IN);
+    told("finch", "wren", PairOutcome.DOES_NOT_GO_IN);
+  }
+
+  /**
+   * Finch goes onto every end, and with C of 2.2 it depends whether the grinder gets its air; wren is enough for it and
+   * goes onto no end of the paint bay. By hand: wren stays in the forge, and paint gets 2 × 4 + 4 × 1 = 12 of finch;
+   * finch for all 3 × 1 + 5 × 1 + 12 = 20.
+   */
+  @Test
+  void what_depends_never_ranks_above_what_is_enough_even_with_fewer_profiles() {
+    grinderAndPaint();
+    offered("finch", "1.00", "1.00", 2.2);
+    offered("wren", "80.00", "30.00", 9.0);
+    parts.add(new Part.Socket(
+        Shelf.steel("H-finch").withPrice(usd("4.00")),
+        Set.of("finch"),
+        End.parse("1/2 NPT female"),
+        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(9.0), 0.3)));
+    ChangeOver found = answer();
+    CouplingPlan best = found.best().orElseThrow();
+    assertThat(best.openBays()).isZero();
+    assertThat(best.profiles()).containsExactlyInAnyOrder("finch", "wren");
+    assertThat(best.total()).isEqualTo(usd("12.00"));
+    assertThat(found.plans()).hasSize(2);
+    assertThat(found.plans().get(1).profiles()).containsExactly("finch");
+    assertThat(found.inWords(UnitSystem.SI))
+        .contains("With fewer profiles it depends in more bays whether a tool gets its air; it is the only"
+            + " way to keep 2 side by side.");
+  }
+
+  /** The same where finch lies on the shelf: for all it costs 8 × 0 + 2 × 40, side by side 2 × 40 and 4 × 30. */
+  @Test
+  void a_cheaper_plan_with_more_open_questions_is_told_beside_the_best() {
+    grinderAndPaint();
+    offered("finch", "1.00", "1.00", 2.2);
+    offered("wren", "80.00", "30.00", 9.0);
+    parts.add(new Part.Socket(
+        Shelf.steel("H-wren").withPrice(usd("40.00")),
+        Set.of("wren"),
+        End.parse("1/2 NPT female"),
+        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(9.0), 0.3)));
+    parts.add(new Part.Socket(
+        Shelf.steel("H-finch").withPrice(usd("4.00")),
+        Set.of("finch"),
+        End.parse("1/2 NPT female"),
+        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(2.2), 0.3)));
+    pairs.clear();
+    ChangeOver found = answer(); // wren for all 2 × 40 + 4 × 30 = 200, finch for all 3 + 5 + 2 × 4 + 4 = 20
+    assertThat(found.best().orElseThrow().total()).isEqualTo(usd("200.00"));
+    assertThat(found.cheaperButOpen())
+        .singleElement()
+        .satisfies(plan -> assertThat(plan.total()).isEqualTo(usd("20.00")));
+    assertThat(found.inWords(UnitSystem.SI))
+        .contains(
+            "Of the 2 profiles that can be kept for all bays it is the cheapest of those with the"
+                + " fewest open questions of air.",
+            "The next would be finch for all bays at 20.00 USD, 180.00 USD less, with more open questions"
+                + " of air.");
+  }
 }
