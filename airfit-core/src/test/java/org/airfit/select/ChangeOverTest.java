@@ -691,4 +691,38 @@ class ChangeOverTest {
             "The next would be finch for all bays at 20.00 USD, 180.00 USD less, with more open questions"
                 + " of air.");
   }
+
+  private ChangeOver withUniversal() {
+    bays.add(new Bay(
+        "forge",
+        Medium.COMPRESSED_AIR,
+        PRESSURE,
+        List.of(new Bay.Sockets("drops", Set.of("wren", "finch"), DROP, 2)),
+        List.of(plugs("wren", 3), plugs("robin", 1))));
+    offered("wren", "8.00", "3.00", 9.0);
+    return answer();
+  }
+
+  @Test
+  void what_does_harm_in_a_socket_of_one_profile_does_so_in_a_universal_one() {
+    told("robin", "finch", PairOutcome.LEAKS);
+    told("robin", "wren", PairOutcome.LETS_GO);
+    assertThat(withUniversal().possibleNow())
+        .singleElement()
+        .satisfies(pair -> assertThat(pair.outcome()).isEqualTo(PairOutcome.LETS_GO));
+  }
+
+  /** A universal socket is wider than either of its profiles: that a plug goes into neither does not tell of it. */
+  @Test
+  void that_a_plug_stays_out_of_a_universal_socket_is_told_of_that_socket_itself() {
+    told("robin", "finch", PairOutcome.DOES_NOT_GO_IN);
+    told("robin", "wren", PairOutcome.LEAKS);
+    assertThat(withUniversal().possibleNow().get(0).outcome()).isEqualTo(PairOutcome.NOT_TOLD);
+    told("robin", "finch/wren", PairOutcome.DOES_NOT_GO_IN);
+    assertThat(answer().possibleNow().get(0).outcome()).isEqualTo(PairOutcome.DOES_NOT_GO_IN);
+    told("robin", "wren/finch", PairOutcome.LETS_GO);
+    assertThatIllegalArgumentException()
+        .isThrownBy(this::answer)
+        .withMessageContaining("must stand once");
+  }
 }
