@@ -36,6 +36,12 @@ final class BayChanges {
    */
   record Offer(Part part, List<Part.Adapter> adapters, long adaptersPrice, long price) {
 
+    /** Whether a rating is told of all its pieces. */
+    boolean isRated() {
+      return part.facts().rating().isPresent()
+          && adapters.stream().allMatch(adapter -> adapter.facts().rating().isPresent());
+    }
+
     boolean isPriced() {
       return price >= 0;
     }
@@ -112,7 +118,7 @@ final class BayChanges {
       List<Part.Adapter> behind = List.of();
       if (!row.profile().equals(profile)) {
         List<Offer> offers =
-            withFewestAdapters(offers(profile, /* isSocket= */ false, row.onto()));
+            toPrefer(offers(profile, /* isSocket= */ false, row.onto()));
         Optional<Offer> cheapest = cheapest(offers);
         if (cheapest.isEmpty()) {
           return Change.refused(missing(bay, profile, "a plug of " + row.tool()));
@@ -182,7 +188,7 @@ final class BayChanges {
       }
     }
     boolean isMet = cheapest(met).isPresent(); // an open question never ranks above a met rule
-    List<Offer> offers = withFewestAdapters(isMet ? met : possible);
+    List<Offer> offers = toPrefer(isMet ? met : possible);
     List<BayAir> air = isMet ? ofMet : ofPossible;
     Optional<NotKept> why = against;
     return cheapest(offers)
@@ -198,8 +204,14 @@ final class BayChanges {
     return offers.stream().filter(Offer::isPriced).min(Comparator.comparingLong(Offer::bought));
   }
 
-  /** Those with as few adapters as any that can be bought: no joint more for a piece that lies on the shelf. */
-  private static List<Offer> withFewestAdapters(List<Offer> offers) {
+  /**
+   * Those of which all ratings are told, where such can be bought; of these those with as few adapters as any that can be
+   * bought: no joint more for a piece that lies on the shelf.
+   */
+  private static List<Offer> toPrefer(List<Offer> all) {
+    boolean hasRated = all.stream().anyMatch(offer -> offer.isRated() && offer.isPriced());
+    List<Offer> offers =
+        all.stream().filter(offer -> offer.isRated() || !hasRated).toList();
     int fewest = offers.stream()
         .filter(Offer::isPriced)
         .mapToInt(offer -> offer.adapters().size())
@@ -231,7 +243,7 @@ final class BayChanges {
       if (end.isEmpty() || isWeaker(part)) {
         continue;
       }
-      Chain<Part.Adapter> chain = Chain.between(end.get(), onto.orElseThrow(), adapters);
+      Chain<Part.Adapter> chain = chain(end.get(), onto.orElseThrow());
       if (chain.verdict() == ChainVerdict.NOT_JOINED
           || chain.matings().stream().anyMatch(Mating::isForLowPressure)) {
         continue;
@@ -247,6 +259,19 @@ final class BayChanges {
           part.facts().price().map(BayChanges::units).orElse(-1L)));
     }
     return offers;
+  }
+
+  /** Through adapters whose rating is told where these join the ends, else through any. */
+  private Chain<Part.Adapter> chain(End from, End onto) {
+    Chain<Part.Adapter> rated = Chain.between(
+        from,
+        onto,
+        adapters.stream()
+            .filter(adapter -> adapter.facts().rating().isPresent())
+            .toList());
+    return rated.verdict() == ChainVerdict.NOT_JOINED
+        ? Chain.between(from, onto, adapters)
+        : rated;
   }
 
   /** Whether a part is rated below the highest pressure; one whose rating nobody tells is not. */

@@ -368,6 +368,22 @@ public final class ChangeOver {
     return possibleNow;
   }
 
+  /**
+   * {@return the parts of the best plan of which nobody told a rating, each with its id and name: ask the maker before one
+   * is bought or put in}
+   */
+  public List<String> unrated() {
+    return best().stream()
+        .flatMap(plan -> plan.purchases().stream())
+        .filter(each -> inventory
+            .parts()
+            .part(each.part())
+            .filter(part -> part.facts().rating().isEmpty())
+            .isPresent())
+        .map(each -> each.part() + ", " + each.name())
+        .toList();
+  }
+
   /** {@return the stops of the best plan, in order} */
   public List<ChangeStep> steps() {
     return steps;
@@ -428,6 +444,9 @@ public final class ChangeOver {
         + " plugs are changed, which costs " + best.total().format(2)
         + (inventory.labour().isPresent() ? " with the work." : "; the work is not counted."));
     said.add(why(best));
+    for (String part : unrated()) {
+      said.add("No rating is told of " + part + ": ask the maker before it is bought or put in.");
+    }
     runnerUp()
         .ifPresent(next -> said.add("The next would be " + next.inWords() + " at "
             + next.total().format(2) + ", " + besides(next, best)

@@ -725,4 +725,39 @@ class ChangeOverTest {
         .isThrownBy(this::answer)
         .withMessageContaining("must stand once");
   }
+
+  /** By hand: wren for paint 2 × 8 + 4 × 3 = 28; the socket for 1.00 whose rating nobody tells is not taken. */
+  @Test
+  void a_part_without_a_rating_never_ranks_above_a_rated_one() {
+    bay("forge", "wren", 3, 5);
+    bay("paint", "finch", 2, 4);
+    offered("wren", "8.00", "3.00", 9.0);
+    parts.add(new Part.Socket(
+        PartFacts.of("U-wren", "unmarked socket").withPrice(usd("1.00")),
+        Set.of("wren"),
+        End.parse("3/8 NPT female"),
+        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(9.0), 0.3)));
+    ChangeOver found = answer();
+    assertThat(found.best().orElseThrow().total()).isEqualTo(usd("28.00"));
+    assertThat(found.unrated()).isEmpty();
+    parts.remove(0);
+    ChangeOver alone = answer();
+    assertThat(alone.best().orElseThrow().total()).isEqualTo(usd("14.00"));
+    assertThat(alone.unrated()).containsExactly("U-wren, unmarked socket");
+    assertThat(alone.inWords(UnitSystem.SI))
+        .contains(
+            "No rating is told of U-wren, unmarked socket: ask the maker before it is bought or put in.");
+  }
+
+  @Test
+  void an_adapter_without_a_rating_never_ranks_above_a_rated_one() {
+    bay("forge", "wren", 3, 5);
+    bays.add(onHalfInch("paint", "finch", PRESSURE));
+    offered("wren", "8.00", "3.00", 9.0);
+    parts.add(bushing(PartFacts.of("unmarked", "unmarked bushing").withPrice(usd("0.50"))));
+    assertThat(answer().unrated()).containsExactly("unmarked, unmarked bushing");
+    parts.add(bushing(Shelf.steel("bushing").withPrice(usd("1.50"))));
+    assertThat(answer().unrated()).isEmpty();
+    assertThat(answer().best().orElseThrow().total()).isEqualTo(usd("31.00"));
+  }
 }
