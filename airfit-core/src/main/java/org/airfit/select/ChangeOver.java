@@ -453,8 +453,9 @@ public final class ChangeOver {
             + (next.openBays() > best.openBays() ? ", with more open questions of air." : ".")));
     mayGetDearer()
         .ifPresent(share ->
-            said.add("That stands as long as the sockets and plugs that are bought for it get no"
-                + " more than " + Digits.fixed(100.0 * share, 0) + " % dearer."));
+            said.add("That stands as long as the sockets and plugs " + notOfNext(best)
+                + " get no more than " + Digits.fixed(Math.floor(100.0 * share), 0)
+                + " % dearer."));
     for (CouplingPlan more : cheaperWithMore()) {
       said.add("Keeping " + more.inWords() + " would cost " + more.total().format(2) + ", "
           + difference(best, more).format(2)
@@ -474,6 +475,19 @@ public final class ChangeOver {
           + " buying.");
     }
     return said;
+  }
+
+  /** What is bought and belongs to no profile of the runner-up. */
+  private String notOfNext(CouplingPlan best) {
+    if (best.profiles().size() == 1) {
+      return "that are bought for it";
+    }
+    return "of "
+        + best.profiles().stream()
+            .filter(profile -> runnerUp().stream()
+                .noneMatch(next -> next.profiles().contains(profile)))
+            .collect(Collectors.joining(" and "))
+        + " that are bought";
   }
 
   private static String bays(int count) {
