@@ -160,22 +160,25 @@ public final class ChangeOver {
     for (Bay bay : inventory.apart()) {
       boolean isUsed = bay.plugs().stream().anyMatch(row -> row.profile().equals(profile))
           || bay.sockets().stream().anyMatch(row -> row.takes().contains(profile));
-      boolean isTold =
-          bay.plugs().stream().allMatch(row -> isApart(inventory, row.profile(), Set.of(profile)))
-              && bay.sockets().stream().allMatch(row -> isApart(inventory, profile, row.takes()));
-      if (isUsed || !isTold) {
+      Set<PairOutcome> met = new LinkedHashSet<>();
+      bay.plugs()
+          .forEach(row ->
+              met.add(ToldPair.judge(inventory.pairs(), row.profile(), Set.of(profile))));
+      bay.sockets()
+          .forEach(row -> met.add(ToldPair.judge(inventory.pairs(), profile, row.takes())));
+      met.remove(PairOutcome.DOES_NOT_GO_IN);
+      if (isUsed || !met.isEmpty()) {
+        boolean isTold = met.stream().anyMatch(each -> each != PairOutcome.NOT_TOLD);
         return Optional.of(new NotKept(
             profile,
-            isUsed ? NotKept.Cause.USED_FOR_ANOTHER_MEDIUM : NotKept.Cause.NOT_TOLD_APART,
+            isUsed
+                ? NotKept.Cause.USED_FOR_ANOTHER_MEDIUM
+                : isTold ? NotKept.Cause.TOLD_TO_GO_TOGETHER : NotKept.Cause.NOT_TOLD_APART,
             bay.name(),
             Optional.empty()));
       }
     }
     return Optional.empty();
-  }
-
-  private static boolean isApart(CouplingInventory inventory, String plug, Set<String> takes) {
-    return ToldPair.judge(inventory.pairs(), plug, takes) == PairOutcome.DOES_NOT_GO_IN;
   }
 
   /** Whether profiles can be kept side by side. */

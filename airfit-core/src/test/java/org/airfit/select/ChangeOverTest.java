@@ -789,4 +789,19 @@ class ChangeOverTest {
             "That stands as long as the sockets and plugs of wren that are bought get no more than 15 %"
                 + " dearer.");
   }
+
+  @Test
+  void a_profile_that_goes_into_the_couplings_of_another_medium_is_told_to_do_so() {
+    bay("forge", "wren", 3, 5);
+    offered("wren", "8.00", "3.00", 9.0);
+    breathing("own");
+    told("wren", "own", PairOutcome.FITS);
+    told("own", "wren", PairOutcome.DOES_NOT_GO_IN);
+    assertThat(answer().notKept()).singleElement().satisfies(why -> {
+      assertThat(why.cause()).isEqualTo(NotKept.Cause.TOLD_TO_GO_TOGETHER);
+      assertThat(why.inWords(UnitSystem.SI))
+          .isEqualTo("wren is never offered for air: it is told that its plugs go into the sockets of blast"
+              + " booth, or the plugs of that line into its sockets.");
+    });
+  }
 }

@@ -99,8 +99,9 @@ class InventoryProgramTest {
     assertThat(said())
         .contains(
             "Answer: No profile can be kept for all bays",
-            "Tern is offered only where it is told",
-            "Gannet is offered only where it is told",
+            "Tern is never offered for air: it is told that its plugs go into the sockets of blast booth hoods",
+            "Gannet is never offered for air: it is told that its plugs go into",
+            "Skua is offered only where it is told",
             "goes in and seals; lines of two media; ways: 36")
         .doesNotContain("IN WHICH ORDER");
   }
