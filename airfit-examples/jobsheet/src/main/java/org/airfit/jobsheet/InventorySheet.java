@@ -241,6 +241,18 @@ public record InventorySheet(InventoryJob job, ChangeOver found) {
         .toList();
   }
 
+  /** What is said where no pair is wrong today. */
+  String noneWrong() {
+    Set<String> inUse = new LinkedHashSet<>();
+    for (Bay bay : job.inventory().bays()) {
+      bay.sockets().forEach(row -> inUse.addAll(row.takes()));
+      bay.plugs().forEach(row -> inUse.add(row.profile()));
+    }
+    return inUse.size() == 1
+        ? "Nothing: one profile is in use."
+        : "Nothing: each plug in use is told to go in and seal in each socket in use.";
+  }
+
   /** The sizes of profiles of which nobody told what they do in each other's sockets. */
   List<String> sizes() {
     Set<String> told = new LinkedHashSet<>();

@@ -130,4 +130,44 @@ class InventoryProgramTest {
     assertThat(run(good, good)).isEqualTo(2);
     assertThat(Files.readString(good)).isEqualTo(before);
   }
+
+  private Path ownFile(String pairs) throws IOException {
+    Path file = copied("\"title\"", "\"title\"");
+    Files.writeString(file, """
+        {
+          "airfitInventory": 1, "title": "Two that seal", "customer": "invented", "catalogue": "catalogue.json",
+          "atmosphere": "14.6 psia", "temperature": "68 °F",
+          "bays": [
+            {
+              "name": "assembly", "pressure": "96 to 102 psig",
+              "sockets": [{"place": "drops", "takes": ["tern"], "onto": "3/8 NPT female", "count": 2}],
+              "plugs": [{"tool": "blow gun", "profile": "tern", "onto": "1/4 NPT female", "count": 3}]
+            },
+            {
+              "name": "fettling", "pressure": "95 to 100 psig",
+              "sockets": [{"place": "drops", "takes": ["gannet"], "onto": "3/8 NPT female", "count": 5}],
+              "plugs": [{"tool": "scaler", "profile": "gannet", "onto": "1/4 NPT female", "count": 4}]
+            }
+          ],
+          "pairs": [PAIRS]
+        }
+        """.replace("PAIRS", pairs));
+    return file;
+  }
+
+  @Test
+  void two_profiles_that_seal_in_each_other_are_not_told_to_be_one() throws IOException {
+    Path page = folder.resolve("x.html");
+    String both =
+        """
+        {"plug": "tern", "socket": "gannet", "happens": "goes in and seals", "by": "trial"},
+        {"plug": "gannet", "socket": "tern", "happens": "goes in and seals", "by": "trial"}
+        """;
+    assertThat(run(ownFile(both), page)).as(err.toString(StandardCharsets.UTF_8)).isZero();
+    assertThat(said())
+        .contains("Nothing: each plug in use is told to go in and seal in each socket in use.")
+        .doesNotContain("one profile is in use");
+    assertThat(Files.readString(page))
+        .contains("Nothing: each plug in use is told to go in and seal in each socket in use.");
+  }
 }
