@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.airfit.files.InventoryJob;
 import org.airfit.measure.PartSpread;
 import org.airfit.plug.Dimension;
@@ -94,29 +95,32 @@ public record InventorySheet(InventoryJob job, ChangeOver found) {
     return lines;
   }
 
-  /** How many dangerous pairs can be made, in one sentence. */
+  /** How many wrong pairs can be made that matter, in one sentence. */
   private static String danger(List<MixedPair> pairs) {
-    long media = ways(pairs, true);
-    long others = ways(pairs, false);
-    if (media + others == 0) {
-      return "No plug can go into a socket of another profile that lets go or is not told.";
-    }
-    return (media > 0
-            ? media + (media == 1 ? " way" : " ways")
-                + " in which the lines of two media are joined or may be; "
-            : "")
-        + others
-        + (others == 1 ? " way" : " ways")
-        + " to put a plug into a socket that lets go, or of which nobody told what happens"
-        + " (each plug with each socket counts as one way).";
+    List<String> said = new ArrayList<>();
+    ways(
+        said,
+        pairs.stream().filter(pair -> pair.isDangerous() && pair.acrossMedia()),
+        "in which the lines of two media are joined or may be");
+    ways(
+        said,
+        pairs.stream().filter(pair -> pair.isDangerous() && !pair.acrossMedia()),
+        "to put a plug into a socket that lets go, or of which nobody told what happens");
+    ways(
+        said,
+        pairs.stream()
+            .filter(pair -> pair.outcome() == PairOutcome.LEAKS && !pair.acrossMedia()),
+        "to put a plug into a socket that leaks");
+    return said.isEmpty()
+        ? "No plug can go into a socket of another profile that leaks, lets go or is not told."
+        : String.join("; ", said) + " (each plug with each socket counts as one way).";
   }
 
-  private static long ways(List<MixedPair> pairs, boolean acrossMedia) {
-    return pairs.stream()
-        .filter(MixedPair::isDangerous)
-        .filter(pair -> pair.acrossMedia() == acrossMedia)
-        .mapToLong(MixedPair::ways)
-        .sum();
+  private static void ways(List<String> said, Stream<MixedPair> pairs, String what) {
+    long ways = pairs.mapToLong(MixedPair::ways).sum();
+    if (ways > 0) {
+      said.add(ways + (ways == 1 ? " way " : " ways ") + what);
+    }
   }
 
   /** Each bay: its name, what it has now, what it keeps, what is changed. */

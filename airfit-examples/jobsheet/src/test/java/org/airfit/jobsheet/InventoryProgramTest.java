@@ -170,4 +170,18 @@ class InventoryProgramTest {
     assertThat(Files.readString(page))
         .contains("Nothing: each plug in use is told to go in and seal in each socket in use.");
   }
+
+  /** By hand: 3 plugs and 5 sockets make 15 ways, 4 and 2 make 8. */
+  @Test
+  void leaks_are_counted_among_what_is_wrong_today() throws IOException {
+    String both =
+        """
+        {"plug": "tern", "socket": "gannet", "happens": "goes in and leaks", "by": "trial"},
+        {"plug": "gannet", "socket": "tern", "happens": "goes in and leaks", "by": "trial"}
+        """;
+    assertThat(run(ownFile(both), folder.resolve("x.html"))).isZero();
+    assertThat(said())
+        .contains("Today: 23 ways to put a plug into a socket that leaks (each plug with each socket counts as"
+            + " one way).");
+  }
 }
