@@ -210,8 +210,8 @@ public record InventorySheet(InventoryJob job, ChangeOver found) {
 
   /** Why the stops come in this order. */
   static final String ORDER =
-      "Of all orders this one leaves the fewest dangerous ways between the stops, each plug with each socket counted as"
-          + " one: first those that join the lines of two media, then those that let go or are not told, then those"
+      "As few bays as can be are changed together. Of the orders that do so, this one leaves the fewest dangerous ways"
+          + " between the stops, each plug with each socket counted as one: first those that join the lines of two media, then those that let go or are not told, then those"
           + " that leak.";
 
   List<Stop> stops() {

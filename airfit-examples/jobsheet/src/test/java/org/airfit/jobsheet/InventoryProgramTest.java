@@ -61,6 +61,7 @@ class InventoryProgramTest {
     assertThat(said())
         .contains(
             "COUPLINGS One coupling for the whole shop",
+            "As few bays as can be are changed together. Of the orders that do so, this one leaves the fewest",
             "Answer: Keep tern for all bays: 11 sockets and 15 plugs are changed, which costs 302.00"
                 + " USD with the work.",
             " The next would be gannet for all bays at 513.90 USD, 211.90 USD more.",
