@@ -443,9 +443,15 @@ public final class ChangeOver {
       return said;
     }
     CouplingPlan best = plans.get(0);
-    said.add("Keep " + best.inWords() + ": " + best.sockets() + " sockets and " + best.plugs()
-        + " plugs are changed, which costs " + best.total().format(2)
-        + (inventory.labour().isPresent() ? " with the work." : "; the work is not counted."));
+    said.add("Keep " + best.inWords() + ": "
+        + (steps.isEmpty()
+            ? "nothing is changed."
+            : pieces(best.sockets(), "socket") + " and " + pieces(best.plugs(), "plug")
+                + (best.sockets() + best.plugs() == 1 ? " is" : " are") + " changed, which costs "
+                + best.total().format(2)
+                + (inventory.labour().isPresent()
+                    ? " with the work."
+                    : "; the work is not counted.")));
     said.add(why(best));
     for (String part : unrated()) {
       said.add("No rating is told of " + part + ": ask the maker before it is bought or put in.");
@@ -494,7 +500,11 @@ public final class ChangeOver {
   }
 
   private static String bays(int count) {
-    return count + (count == 1 ? " bay" : " bays");
+    return pieces(count, "bay");
+  }
+
+  private static String pieces(int count, String what) {
+    return count + " " + what + (count == 1 ? "" : "s");
   }
 
   /** What a plan costs more or less than another. */
