@@ -1,5 +1,6 @@
 package org.airfit.jobsheet;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -315,17 +316,25 @@ public record InventorySheet(InventoryJob job, ChangeOver found) {
     String rule = job.inventory()
         .restock()
         .map((CouplingInventory.Restock each) ->
-            "The fewest pieces that are enough with a chance of "
+            "The fewest pieces that are enough, for each kind by itself, with a chance of "
                 + Amounts.percent(1.0 - each.risk()) + " while more are on their way for "
-                + each.deliveryDays() + " days, where " + Math.round(100.0 * each.wornPerYear())
+                + each.deliveryDays() + " days, where " + perHundred(each.wornPerYear())
                 + " of 100 pieces wear out in a year, one by one.")
         .orElse(
             "One piece of each kind (common practice, no source), as nobody told how many wear out"
                 + " and how long a delivery takes.");
     return rule + " Today that is " + now + " pieces of " + found.spareNow().size() + " kinds"
         + (found.best().isPresent()
-            ? ", afterwards " + after + " of " + found.spareAfter().size() + "."
-            : ".");
+            ? ", afterwards " + after + " of " + found.spareAfter().size() + ". What is on the shelf is not"
+                + " taken off."
+            : ". What is on the shelf is not taken off.");
+  }
+
+  private static String perHundred(double share) {
+    return BigDecimal.valueOf(share)
+        .movePointRight(2)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   List<Caution> cautions() {

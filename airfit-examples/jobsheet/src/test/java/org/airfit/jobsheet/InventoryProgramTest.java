@@ -185,4 +185,25 @@ class InventoryProgramTest {
         .contains("Today: 23 ways to put a plug into a socket that leaks (each plug with each socket counts as"
             + " one way).");
   }
+
+  @Test
+  void a_small_share_of_wear_is_not_told_as_none() throws IOException {
+    assertThat(run(copied("\"wornPerYear\": 0.25", "\"wornPerYear\": 0.004"), folder.resolve("x.html")))
+        .isZero();
+    assertThat(said())
+        .contains("that are enough, for each kind by itself, with a chance of", "where 0.4 of 100 pieces wear out")
+        .contains("What is on the shelf is not taken off.");
+  }
+
+  @Test
+  void where_nothing_is_changed_no_pieces_are_counted() throws IOException {
+    String text = Files.readString(ownFile("")).replace("gannet", "tern");
+    Path file = ownFile("");
+    Files.writeString(file, text);
+    assertThat(run(file, folder.resolve("x.html"))).isZero();
+    assertThat(said())
+        .contains("Answer: Keep tern for all bays: nothing is changed.")
+        .contains("Nothing: one profile is in use.")
+        .doesNotContain("0 sockets");
+  }
 }
