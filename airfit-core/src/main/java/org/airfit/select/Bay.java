@@ -168,8 +168,8 @@ public record Bay(
    * @param pressure the pressure at its sockets while the tools run; empty only for another medium
    * @param sockets the sockets in use
    * @param plugs the plugs in use
-   * @throws IllegalArgumentException if the name is blank, a bay of compressed air lacks its pressure, a socket, a plug
-   *     or the end one is on, or a bay of another medium tells a need
+   * @throws IllegalArgumentException if the name is blank, there is no socket or no plug, a bay of compressed air lacks its
+   *     pressure or the end one is on, or a bay of another medium tells a need
    */
   public Bay {
     Objects.requireNonNull(name, "name");
@@ -184,6 +184,12 @@ public record Bay(
       throw new IllegalArgumentException("rows of sockets and of plugs of bay " + name
           + " must be at most " + MOST_ROWS + " each, were " + sockets.size() + " and "
           + plugs.size() + "; put pieces that are alike into one row, or make two bays");
+    }
+    if (sockets.isEmpty() || plugs.isEmpty()) {
+      throw new IllegalArgumentException("bay " + name + " must have sockets and plugs, had "
+          + sockets.size() + " and " + plugs.size()
+          + " rows; a bay holds the places and the tools that go round among them, and a line of another"
+          + " medium is told apart by them");
     }
     if (medium == Medium.COMPRESSED_AIR) {
       requireAir(name, pressure, sockets, plugs);
@@ -203,11 +209,6 @@ public record Bay(
           "pressure of bay " + name + " must be told, above 0 bar(g),"
               + " was " + pressure.map(Range::toString).orElse("not told")
               + "; give that at its sockets while the tools run");
-    }
-    if (sockets.isEmpty() || plugs.isEmpty()) {
-      throw new IllegalArgumentException("bay " + name + " must have sockets and plugs, had "
-          + sockets.size() + " and " + plugs.size()
-          + " rows; a bay holds the places and the tools that go round among them");
     }
     boolean isEnded = sockets.stream().allMatch(row -> row.onto().isPresent())
         && plugs.stream().allMatch(row -> row.onto().isPresent());

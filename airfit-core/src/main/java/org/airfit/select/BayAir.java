@@ -62,7 +62,7 @@ public record BayAir(
           : needs + ", and the air does not get there: not enough.";
     }
     String arrives = least.isEmpty()
-        ? "at most " + units.say(most.get()) + ", perhaps none at all"
+        ? "at most " + units.say(most.get()) + " arrives, or the flow does not get through at all"
         : least.equals(most)
             ? units.say(most.get())
             : units.sayRange(new Range<>(least.get(), most.get()));
@@ -71,7 +71,7 @@ public record BayAir(
       case UNMET -> "not enough";
       case OPEN -> "it depends on what is not known exactly; measure it before buying";
     };
-    return needs + ", and " + arrives + (least.isEmpty() ? " arrives: " : " arrive: ") + word + ".";
+    return needs + ", and " + arrives + (least.isEmpty() ? ": " : " arrive: ") + word + ".";
   }
 
   /** {@return the judgement in SI units} */

@@ -36,6 +36,12 @@ final class BayChanges {
    */
   record Offer(Part part, List<Part.Adapter> adapters, long adaptersPrice, long price) {
 
+    /** Whether a rating is told of all its pieces. */
+    boolean isRated() {
+      return part.facts().rating().isPresent()
+          && adapters.stream().allMatch(adapter -> adapter.facts().rating().isPresent());
+    }
+
     boolean isPriced() {
       return price >= 0;
     }
@@ -77,14 +83,22 @@ final class BayChanges {
   }
 
   private final CouplingInventory inventory;
+
+  /** The highest pressure of all bays of air: any plug can be carried to any of them. */
+  private final GaugePressure highest;
+
   private final List<Part.Adapter> adapters;
 
   BayChanges(CouplingInventory inventory) {
     this.inventory = inventory;
+    this.highest = inventory.air().stream()
+        .map(bay -> bay.pressure().orElseThrow().most())
+        .max(Comparator.naturalOrder())
+        .orElseThrow();
     this.adapters = inventory.parts().parts().stream()
         .filter(Part.Adapter.class::isInstance)
         .map(Part.Adapter.class::cast)
-        .filter(adapter -> adapter.facts().price().isPresent())
+        .filter(adapter -> adapter.facts().price().isPresent() && !isWeaker(adapter))
         .toList();
   }
 
@@ -103,8 +117,7 @@ final class BayChanges {
     for (Bay.Plugs row : bay.plugs()) {
       List<Part.Adapter> behind = List.of();
       if (!row.profile().equals(profile)) {
-        List<Offer> offers =
-            withFewestAdapters(offers(bay, profile, /* isSocket= */ false, row.onto()));
+        List<Offer> offers = toPrefer(offers(profile, /* isSocket= */ false, row.onto()));
         Optional<Offer> cheapest = cheapest(offers);
         if (cheapest.isEmpty()) {
           return Change.refused(missing(bay, profile, "a plug of " + row.tool()));
@@ -159,7 +172,7 @@ final class BayChanges {
     List<BayAir> ofMet = List.of();
     List<BayAir> ofPossible = List.of();
     Optional<NotKept> against = Optional.of(missing(bay, profile, "a socket at " + row.place()));
-    for (Offer offer : offers(bay, profile, /* isSocket= */ true, row.onto())) {
+    for (Offer offer : offers(profile, /* isSocket= */ true, row.onto())) {
       CapacityRange capacity = ((Part.Socket) offer.part()).capacityRange();
       List<BayAir> air = air(bay, profile, drawn, Optional.of(capacity), offer.adapters());
       if (worst(air) == RuleOutcome.UNMET) {
@@ -174,7 +187,7 @@ final class BayChanges {
       }
     }
     boolean isMet = cheapest(met).isPresent(); // an open question never ranks above a met rule
-    List<Offer> offers = withFewestAdapters(isMet ? met : possible);
+    List<Offer> offers = toPrefer(isMet ? met : possible);
     List<BayAir> air = isMet ? ofMet : ofPossible;
     Optional<NotKept> why = against;
     return cheapest(offers)
@@ -190,8 +203,14 @@ final class BayChanges {
     return offers.stream().filter(Offer::isPriced).min(Comparator.comparingLong(Offer::bought));
   }
 
-  /** Those with as few adapters as any that can be bought: no joint more for a piece that lies on the shelf. */
-  private static List<Offer> withFewestAdapters(List<Offer> offers) {
+  /**
+   * Those of which all ratings are told, where such can be bought; of these those with as few adapters as any that can be
+   * bought: no joint more for a piece that lies on the shelf.
+   */
+  private static List<Offer> toPrefer(List<Offer> all) {
+    boolean hasRated = all.stream().anyMatch(offer -> offer.isRated() && offer.isPriced());
+    List<Offer> offers =
+        all.stream().filter(offer -> offer.isRated() || !hasRated).toList();
     int fewest = offers.stream()
         .filter(Offer::isPriced)
         .mapToInt(offer -> offer.adapters().size())
@@ -215,17 +234,15 @@ final class BayChanges {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** What can go onto an end: parts of the profile whose rating is not below the pressure, with adapters if need be. */
-  private List<Offer> offers(Bay bay, String profile, boolean isSocket, Optional<End> onto) {
-    GaugePressure highest = bay.pressure().orElseThrow().most();
+  /** What can go onto an end: parts of the profile, with adapters if need be, none rated below the highest pressure. */
+  private List<Offer> offers(String profile, boolean isSocket, Optional<End> onto) {
     List<Offer> offers = new ArrayList<>();
     for (Part part : inventory.parts().parts()) {
       Optional<End> end = end(part, profile, isSocket);
-      boolean isRated = part.facts().rating().map(highest::compareTo).orElse(0) <= 0;
-      if (end.isEmpty() || !isRated) {
+      if (end.isEmpty() || isWeaker(part)) {
         continue;
       }
-      Chain<Part.Adapter> chain = Chain.between(end.get(), onto.orElseThrow(), adapters);
+      Chain<Part.Adapter> chain = chain(end.get(), onto.orElseThrow());
       if (chain.verdict() == ChainVerdict.NOT_JOINED
           || chain.matings().stream().anyMatch(Mating::isForLowPressure)) {
         continue;
@@ -241,6 +258,22 @@ final class BayChanges {
           part.facts().price().map(BayChanges::units).orElse(-1L)));
     }
     return offers;
+  }
+
+  /** Through adapters whose rating is told where these join the ends, else through any. */
+  private Chain<Part.Adapter> chain(End from, End onto) {
+    Chain<Part.Adapter> rated = Chain.between(
+        from,
+        onto,
+        adapters.stream()
+            .filter(adapter -> adapter.facts().rating().isPresent())
+            .toList());
+    return rated.verdict() == ChainVerdict.NOT_JOINED ? Chain.between(from, onto, adapters) : rated;
+  }
+
+  /** Whether a part is rated below the highest pressure; one whose rating nobody tells is not. */
+  private boolean isWeaker(Part part) {
+    return part.facts().rating().filter(rating -> rating.compareTo(highest) < 0).isPresent();
   }
 
   /** The end of a part that is a half of this profile. */

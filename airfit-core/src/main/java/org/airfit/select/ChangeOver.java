@@ -26,6 +26,7 @@ import org.airfit.working.UnitSystem;
  * Which profile to keep where several are in use, what to change in which order, and what can go wrong on the way.
  *
  * <p>The fewest profiles through which every tool gets its air are kept, at most three, and of these sets the cheapest.
+ * Where it depends whether a tool gets its air, that is an open question: plans with fewer of them go first.
  * Profiles are kept side by side only where it is told that their halves do not go into each other, or fit and seal; a
  * profile is offered for air only where it is told that it and the couplings of every other medium do not go into each
  * other. Lines of other media are never changed and never joined.
@@ -50,8 +51,19 @@ public final class ChangeOver {
           + " changed, mark the tools of each bay and keep them there.",
       Source.commonPractice("several profiles in one building"));
 
+  private static final Caution AT_REST = new Caution(
+      "Hold ratings against the pressure at rest",
+      "Ratings were held against the highest pressure told of any bay, as any plug can be carried to any bay. That is"
+          + " the pressure while the tools run: at rest it is higher, up to that at which the compressor stops or the"
+          + " regulator holds, and the safety valve opens above it. Hold the rating of each coupling and adapter, also"
+          + " of those that stay, against the highest that can occur.",
+      Source.commonPractice("parts are rated for the highest pressure that can occur"));
+
   /** So many sets of profiles are told of which it is not known whether they can be kept side by side. */
   private static final int MOST_IF_TOLD = 3;
+
+  /** So many cheaper plans with more open questions are told. */
+  private static final int MOST_BUT_OPEN = 3;
 
   /**
    * Profiles that could be kept side by side for less, were it told that their halves do not go into each other.
@@ -133,8 +145,11 @@ public final class ChangeOver {
   }
 
   private static int compare(PlanSearch.Found one, PlanSearch.Found other) {
+    int fewerOpen = Integer.compare(one.score().open(), other.score().open());
     int fewer = Integer.compare(one.profiles().size(), other.profiles().size());
-    return fewer != 0 ? fewer : compareScores(one.score(), other.score());
+    return fewerOpen != 0
+        ? fewerOpen // an open question never ranks above a met rule
+        : fewer != 0 ? fewer : compareScores(one.score(), other.score());
   }
 
   private static int compareScores(PlanSearch.Score one, PlanSearch.Score other) {
@@ -145,22 +160,25 @@ public final class ChangeOver {
     for (Bay bay : inventory.apart()) {
       boolean isUsed = bay.plugs().stream().anyMatch(row -> row.profile().equals(profile))
           || bay.sockets().stream().anyMatch(row -> row.takes().contains(profile));
-      boolean isTold =
-          bay.plugs().stream().allMatch(row -> isApart(inventory, row.profile(), Set.of(profile)))
-              && bay.sockets().stream().allMatch(row -> isApart(inventory, profile, row.takes()));
-      if (isUsed || !isTold) {
+      Set<PairOutcome> met = new LinkedHashSet<>();
+      bay.plugs()
+          .forEach(
+              row -> met.add(ToldPair.judge(inventory.pairs(), row.profile(), Set.of(profile))));
+      bay.sockets()
+          .forEach(row -> met.add(ToldPair.judge(inventory.pairs(), profile, row.takes())));
+      met.remove(PairOutcome.DOES_NOT_GO_IN);
+      if (isUsed || !met.isEmpty()) {
+        boolean isTold = met.stream().anyMatch(each -> each != PairOutcome.NOT_TOLD);
         return Optional.of(new NotKept(
             profile,
-            isUsed ? NotKept.Cause.USED_FOR_ANOTHER_MEDIUM : NotKept.Cause.NOT_TOLD_APART,
+            isUsed
+                ? NotKept.Cause.USED_FOR_ANOTHER_MEDIUM
+                : isTold ? NotKept.Cause.TOLD_TO_GO_TOGETHER : NotKept.Cause.NOT_TOLD_APART,
             bay.name(),
             Optional.empty()));
       }
     }
     return Optional.empty();
-  }
-
-  private static boolean isApart(CouplingInventory inventory, String plug, Set<String> takes) {
-    return ToldPair.judge(inventory.pairs(), plug, takes) == PairOutcome.DOES_NOT_GO_IN;
   }
 
   /** Whether profiles can be kept side by side. */
@@ -192,6 +210,8 @@ public final class ChangeOver {
     List<MixedPair> asked = new MixedShop(inventory)
         .pairs(changed(plan)).stream()
             .filter(pair -> !pair.acrossMedia() && pair.outcome() == PairOutcome.NOT_TOLD)
+            .filter(pair ->
+                plan.profiles().contains(pair.plug()) && plan.profiles().containsAll(pair.takes()))
             .toList();
     return new IfTold(plan, asked);
   }
@@ -254,8 +274,8 @@ public final class ChangeOver {
   }
 
   /**
-   * {@return the best plan for each set of profiles that can be kept: those of fewest profiles first, of as many those
-   * with the fewest open questions and then the cheapest}
+   * {@return the best plan for each set of profiles that can be kept: those with the fewest open questions first, of
+   * these those of fewest profiles, and then the cheapest}
    */
   public List<CouplingPlan> plans() {
     return plans;
@@ -281,6 +301,23 @@ public final class ChangeOver {
       CouplingPlan last = cheaper.isEmpty() ? plans.get(0) : cheaper.get(cheaper.size() - 1);
       if (plan.profiles().size() > last.profiles().size()
           && plan.openBays() <= last.openBays()
+          && plan.total().compareTo(last.total()) < 0) {
+        cheaper.add(plan);
+      }
+    }
+    return List.copyOf(cheaper);
+  }
+
+  /**
+   * {@return plans that cost less than the best and leave more bays in which it depends whether a tool gets its air: at
+   * most three, those with the fewest such bays first}
+   */
+  public List<CouplingPlan> cheaperButOpen() {
+    List<CouplingPlan> cheaper = new ArrayList<>();
+    for (CouplingPlan plan : plans) {
+      CouplingPlan last = cheaper.isEmpty() ? plans.get(0) : cheaper.get(cheaper.size() - 1);
+      if (cheaper.size() < MOST_BUT_OPEN
+          && plan.openBays() > plans.get(0).openBays()
           && plan.total().compareTo(last.total()) < 0) {
         cheaper.add(plan);
       }
@@ -332,6 +369,22 @@ public final class ChangeOver {
   /** {@return the wrong pairs that can be made today, the worst first} */
   public List<MixedPair> possibleNow() {
     return possibleNow;
+  }
+
+  /**
+   * {@return the parts of the best plan of which nobody told a rating, each with its id and name: ask the maker before one
+   * is bought or put in}
+   */
+  public List<String> unrated() {
+    return best().stream()
+        .flatMap(plan -> plan.purchases().stream())
+        .filter(each -> inventory
+            .parts()
+            .part(each.part())
+            .filter(part -> part.facts().rating().isEmpty())
+            .isPresent())
+        .map(each -> each.part() + ", " + each.name())
+        .toList();
   }
 
   /** {@return the stops of the best plan, in order} */
@@ -390,44 +443,110 @@ public final class ChangeOver {
       return said;
     }
     CouplingPlan best = plans.get(0);
-    said.add("Keep " + best.inWords() + ": " + best.sockets() + " sockets and " + best.plugs()
-        + " plugs are changed, which costs " + best.total().format(2)
-        + (inventory.labour().isPresent() ? " with the work." : "; the work is not counted."));
+    said.add("Keep " + best.inWords() + ": "
+        + (steps.isEmpty()
+            ? "nothing is changed."
+            : pieces(best.sockets(), "socket") + " and " + pieces(best.plugs(), "plug")
+                + (best.sockets() + best.plugs() == 1 ? " is" : " are") + " changed, which costs "
+                + best.total().format(2)
+                + (inventory.labour().isPresent()
+                    ? " with the work."
+                    : "; the work is not counted.")));
     said.add(why(best));
+    for (String part : unrated()) {
+      said.add("No rating is told of " + part + ": ask the maker before it is bought or put in.");
+    }
     runnerUp()
         .ifPresent(next -> said.add("The next would be " + next.inWords() + " at "
-            + next.total().format(2)
-            + (next.openBays() > best.openBays()
-                ? ", with more open questions of air."
-                : ", " + difference(next, best).format(2) + " more.")));
+            + next.total().format(2) + ", " + besides(next, best)
+            + (next.openBays() > best.openBays() ? ", with more open questions of air." : ".")));
     mayGetDearer()
-        .ifPresent(share ->
-            said.add("That stands as long as the sockets and plugs that are bought for it get no"
-                + " more than " + Digits.fixed(100.0 * share, 0) + " % dearer."));
+        .ifPresent(
+            share -> said.add("That stands as long as the sockets and plugs " + notOfNext(best)
+                + " get no more than " + Digits.fixed(Math.floor(100.0 * share), 0)
+                + " % dearer."));
     for (CouplingPlan more : cheaperWithMore()) {
       said.add("Keeping " + more.inWords() + " would cost " + more.total().format(2) + ", "
           + difference(best, more).format(2)
           + " less, and leaves more than one profile to buy, to keep in stock and to mistake.");
     }
+    for (CouplingPlan open : cheaperButOpen()) {
+      if (!runnerUp().equals(Optional.of(open))) {
+        said.add("Keeping " + open.inWords() + " would cost " + open.total().format(2) + ", "
+            + difference(best, open).format(2) + " less, and in " + bays(open.openBays())
+            + " it depends on what is not known exactly whether a tool gets its air: measure that before you"
+            + " take it.");
+      }
+    }
     ifTold.forEach(each -> said.add(inWords(each)));
     if (best.openBays() > 0) {
-      said.add("In " + best.openBays() + (best.openBays() == 1 ? " bay" : " bays")
+      said.add("In " + bays(best.openBays())
           + " it depends on what is not known exactly whether a tool gets its air; measure that before"
           + " buying.");
     }
     return said;
   }
 
+  /** What is bought and belongs to no profile of the runner-up. */
+  private String notOfNext(CouplingPlan best) {
+    if (best.profiles().size() == 1) {
+      return "that are bought for it";
+    }
+    return "of "
+        + best.profiles().stream()
+            .filter(
+                profile -> runnerUp().stream().noneMatch(next -> next.profiles().contains(profile)))
+            .collect(Collectors.joining(" and "))
+        + " that are bought";
+  }
+
+  private static String bays(int count) {
+    return pieces(count, "bay");
+  }
+
+  private static String pieces(int count, String what) {
+    return count + " " + what + (count == 1 ? "" : "s");
+  }
+
+  /** What a plan costs more or less than another. */
+  private static String besides(CouplingPlan plan, CouplingPlan other) {
+    return plan.total().compareTo(other.total()) < 0
+        ? difference(other, plan).format(2) + " less"
+        : difference(plan, other).format(2) + " more";
+  }
+
   private String why(CouplingPlan best) {
     int count = best.profiles().size();
+    if (count > 1 && plans.stream().anyMatch(plan -> plan.profiles().size() < count)) {
+      return "With fewer profiles it depends in more bays whether a tool gets its air; "
+          + sideBySide(best) + ".";
+    }
     if (count > 1) {
-      return "No single profile can be kept for all bays"
-          + (count > 2 ? ", nor can two" : "") + "; of the " + plansOf(count)
-          + " ways to keep " + count + " side by side this is the cheapest.";
+      return "No single profile can be kept for all bays" + (count > 2 ? ", nor can two" : "")
+          + "; " + sideBySide(best) + ".";
     }
     return plansOf(1) == 1
         ? "It is the only one that can be kept for all bays."
-        : "Of the " + plansOf(1) + " profiles that can be kept for all bays it is the cheapest.";
+        : "Of the " + plansOf(1) + " profiles that can be kept for all bays it is " + cheapest(best)
+            + ".";
+  }
+
+  private String sideBySide(CouplingPlan best) {
+    int count = best.profiles().size();
+    return plansOf(count) == 1
+        ? "it is the only way to keep " + count + " side by side"
+        : "of the " + plansOf(count) + " ways to keep " + count + " side by side this is "
+            + cheapest(best);
+  }
+
+  /** In what way a plan is the cheapest of those with as many profiles. */
+  private String cheapest(CouplingPlan best) {
+    boolean isCheapest = plans.stream()
+        .filter(plan -> plan.profiles().size() == best.profiles().size())
+        .allMatch(plan -> plan.total().compareTo(best.total()) >= 0);
+    return isCheapest
+        ? "the cheapest"
+        : "the cheapest of those with the fewest open questions of air";
   }
 
   private long plansOf(int count) {
@@ -454,6 +573,7 @@ public final class ChangeOver {
     Set<Caution> once = new LinkedHashSet<>();
     once.add(WHOLE);
     once.add(WRONG_PAIR);
+    once.add(AT_REST);
     inventory.apart().forEach(bay -> bay.medium().refusal().ifPresent(once::add));
     once.addAll(SocketAnswer.alone().cautions());
     once.addAll(

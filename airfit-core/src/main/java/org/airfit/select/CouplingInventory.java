@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.airfit.air.AirState;
 import org.airfit.plug.ToldPair;
@@ -179,7 +180,9 @@ public record CouplingInventory(
     requireShelf(shelf, parts);
     Set<String> told = new HashSet<>();
     for (ToldPair pair : pairs) {
-      if (!told.add(pair.plug() + "," + pair.socket())) {
+      // the profiles of a universal socket in any order
+      Set<String> socket = new TreeSet<>(List.of(pair.socket().split("/", -1)));
+      if (!told.add(pair.plug() + "," + String.join("/", socket))) {
         throw new IllegalArgumentException("pair of plug " + pair.plug() + " and socket "
             + pair.socket() + " must stand once, stands twice; keep the worse of the two");
       }

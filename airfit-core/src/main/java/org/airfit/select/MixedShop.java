@@ -24,9 +24,16 @@ final class MixedShop {
     }
   }
 
-  private record Plug(String profile, Medium medium) {}
+  /** What a line carries; nobody tells whether two lines of an unnamed medium carry the same one. */
+  private record Carried(Medium medium, String unnamed) {
+    static Carried in(Bay bay) {
+      return new Carried(bay.medium(), bay.medium() == Medium.OTHER ? bay.name() : "");
+    }
+  }
 
-  private record Socket(Set<String> takes, Medium medium) {}
+  private record Plug(String profile, Carried carried) {}
+
+  private record Socket(Set<String> takes, Carried carried) {}
 
   private final CouplingInventory inventory;
 
@@ -45,21 +52,20 @@ final class MixedShop {
     for (Bay bay : inventory.bays()) {
       String profile = changed.get(bay.name());
       for (Bay.Plugs row : bay.plugs()) {
-        Plug plug = new Plug(profile == null ? row.profile() : profile, bay.medium());
+        Plug plug = new Plug(profile == null ? row.profile() : profile, Carried.in(bay));
         plugs.computeIfAbsent(plug, any -> new Pieces()).add(row.count(), bay.name());
       }
       for (Bay.Sockets row : bay.sockets()) {
-        Socket socket = new Socket(profile == null ? row.takes() : Set.of(profile), bay.medium());
+        Socket socket =
+            new Socket(profile == null ? row.takes() : Set.of(profile), Carried.in(bay));
         sockets.computeIfAbsent(socket, any -> new Pieces()).add(row.count(), bay.name());
       }
     }
     List<MixedPair> pairs = new ArrayList<>();
     plugs.forEach((plug, some) -> sockets.forEach((socket, others) -> {
-      boolean isAir = plug.medium == Medium.COMPRESSED_AIR;
-      boolean goesToAir = socket.medium == Medium.COMPRESSED_AIR;
-      boolean across = plug.medium != socket.medium;
+      boolean across = !plug.carried.equals(socket.carried);
       PairOutcome outcome = ToldPair.judge(inventory.pairs(), plug.profile, socket.takes);
-      if ((isAir || goesToAir) && (across || outcome != PairOutcome.FITS)) {
+      if (across || outcome != PairOutcome.FITS) {
         pairs.add(new MixedPair(
             plug.profile,
             socket.takes,

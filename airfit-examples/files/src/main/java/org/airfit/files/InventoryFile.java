@@ -43,6 +43,9 @@ public final class InventoryFile {
   /** The profiles of lines of other media, which no catalogue for air has. */
   private final Set<String> apart = new LinkedHashSet<>();
 
+  /** The universal sockets in use, by their profiles as they stand there, with a slash between. */
+  private final Set<String> universal = new LinkedHashSet<>();
+
   private InventoryFile(Field file, ShopCatalogue catalogue) {
     this.file = file;
     this.set = catalogue.profiles();
@@ -169,6 +172,9 @@ public final class InventoryFile {
     for (Field profile : row.field("takes", "a list of ids of profiles").items()) {
       takes.add(profile(profile, isAir));
     }
+    if (takes.size() > 1) {
+      universal.add(String.join("/", takes));
+    }
     Optional<End> onto = onto(row, isAir);
     int count = row.field("count", "how many there are").wholeNumber();
     row.requireNothingElse();
@@ -247,7 +253,9 @@ public final class InventoryFile {
 
   private ToldPair pair(Field item) throws WrongFileException {
     String plug = known(item.field("plug", "the id of the profile of the plug"));
-    String socket = known(item.field("socket", "the id of the profile of the socket"));
+    Field into = item.field(
+        "socket", "the id of the profile of the socket, or ids such as a/b of a universal one");
+    String socket = universal.contains(into.text().strip()) ? into.text().strip() : known(into);
     PairOutcome outcome =
         item.field("happens", "such as does not go in").oneOf(TOLD, PairOutcome::toString);
     String by = item.field("by", "who says so, such as tried on 2026-11-20, or the maker")

@@ -141,6 +141,21 @@ class InventoryFileTest {
   }
 
   @Test
+  void a_pair_may_be_told_of_a_universal_socket() throws Exception {
+    String file = Files.readString(WEIR_STREET)
+        .replace("\"takes\": [\"skua\"]", "\"takes\": [\"skua\", \"gannet\"]")
+        .replace("\"tern\", \"socket\": \"skua\"", "\"tern\", \"socket\": \"skua/gannet\"");
+    assertThat(ChangeOver.of(read(file).inventory()).possibleNow())
+        .filteredOn(pair -> pair.plug().equals("tern") && pair.takes().size() == 2)
+        .singleElement()
+        .satisfies(pair -> assertThat(pair.outcome()).isEqualTo(PairOutcome.DOES_NOT_GO_IN));
+    assertThatExceptionOfType(WrongFileException.class)
+        .isThrownBy(() -> read(Files.readString(WEIR_STREET)
+            .replace("\"tern\", \"socket\": \"skua\"", "\"tern\", \"socket\": \"skua/gannet\"")))
+        .withMessageContaining("pairs[4].socket");
+  }
+
+  @Test
   void units_and_what_is_not_counted_may_be_left_out() throws Exception {
     String file = Files.readString(WEIR_STREET)
         .replaceFirst("\"labour\": \\{[^}]*},", "\"units\": \"SI\",")

@@ -82,7 +82,7 @@ public final class InventoryPage {
     listed("The air at each tool", sheet.air());
     element("h2", "What can be plugged together wrongly today");
     if (sheet.wrongToday().isEmpty()) {
-      element("p", "Nothing: one profile is in use.");
+      element("p", sheet.noneWrong());
     } else {
       table(
           "What can be plugged together wrongly today",

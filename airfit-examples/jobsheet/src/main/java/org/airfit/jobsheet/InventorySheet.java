@@ -1,5 +1,6 @@
 package org.airfit.jobsheet;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -7,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.airfit.files.InventoryJob;
 import org.airfit.measure.PartSpread;
 import org.airfit.plug.Dimension;
@@ -94,29 +96,31 @@ public record InventorySheet(InventoryJob job, ChangeOver found) {
     return lines;
   }
 
-  /** How many dangerous pairs can be made, in one sentence. */
+  /** How many wrong pairs can be made that matter, in one sentence. */
   private static String danger(List<MixedPair> pairs) {
-    long media = ways(pairs, true);
-    long others = ways(pairs, false);
-    if (media + others == 0) {
-      return "No plug can go into a socket of another profile that lets go or is not told.";
-    }
-    return (media > 0
-            ? media + (media == 1 ? " way" : " ways")
-                + " in which the lines of two media are joined or may be; "
-            : "")
-        + others
-        + (others == 1 ? " way" : " ways")
-        + " to put a plug into a socket that lets go, or of which nobody told what happens"
-        + " (each plug with each socket counts as one way).";
+    List<String> said = new ArrayList<>();
+    ways(
+        said,
+        pairs.stream().filter(pair -> pair.isDangerous() && pair.acrossMedia()),
+        "in which the lines of two media are joined or may be");
+    ways(
+        said,
+        pairs.stream().filter(pair -> pair.isDangerous() && !pair.acrossMedia()),
+        "to put a plug into a socket that lets go, or of which nobody told what happens");
+    ways(
+        said,
+        pairs.stream().filter(pair -> pair.outcome() == PairOutcome.LEAKS && !pair.acrossMedia()),
+        "to put a plug into a socket that leaks");
+    return said.isEmpty()
+        ? "No plug can go into a socket of another profile that leaks, lets go or is not told."
+        : String.join("; ", said) + " (each plug with each socket counts as one way).";
   }
 
-  private static long ways(List<MixedPair> pairs, boolean acrossMedia) {
-    return pairs.stream()
-        .filter(MixedPair::isDangerous)
-        .filter(pair -> pair.acrossMedia() == acrossMedia)
-        .mapToLong(MixedPair::ways)
-        .sum();
+  private static void ways(List<String> said, Stream<MixedPair> pairs, String what) {
+    long ways = pairs.mapToLong(MixedPair::ways).sum();
+    if (ways > 0) {
+      said.add(ways + (ways == 1 ? " way " : " ways ") + what);
+    }
   }
 
   /** Each bay: its name, what it has now, what it keeps, what is changed. */
@@ -206,8 +210,8 @@ public record InventorySheet(InventoryJob job, ChangeOver found) {
 
   /** Why the stops come in this order. */
   static final String ORDER =
-      "Of all orders this one leaves the fewest dangerous ways between the stops, each plug with each socket counted as"
-          + " one: first those that join the lines of two media, then those that let go or are not told, then those"
+      "As few bays as can be are changed together. Of the orders that do so, this one leaves the fewest dangerous ways"
+          + " between the stops, each plug with each socket counted as one: first those that join the lines of two media, then those that let go or are not told, then those"
           + " that leak.";
 
   List<Stop> stops() {
@@ -239,6 +243,18 @@ public record InventorySheet(InventoryJob job, ChangeOver found) {
             pair.outcome() + (pair.acrossMedia() ? "; lines of two media" : ""),
             String.valueOf(pair.ways())))
         .toList();
+  }
+
+  /** What is said where no pair is wrong today. */
+  String noneWrong() {
+    Set<String> inUse = new LinkedHashSet<>();
+    for (Bay bay : job.inventory().bays()) {
+      bay.sockets().forEach(row -> inUse.addAll(row.takes()));
+      bay.plugs().forEach(row -> inUse.add(row.profile()));
+    }
+    return inUse.size() == 1
+        ? "Nothing: one profile is in use."
+        : "Nothing: each plug in use is told to go in and seal in each socket in use.";
   }
 
   /** The sizes of profiles of which nobody told what they do in each other's sockets. */
@@ -299,17 +315,22 @@ public record InventorySheet(InventoryJob job, ChangeOver found) {
     String rule = job.inventory()
         .restock()
         .map((CouplingInventory.Restock each) ->
-            "The fewest pieces that are enough with a chance of "
+            "The fewest pieces that are enough, for each kind by itself, with a chance of "
                 + Amounts.percent(1.0 - each.risk()) + " while more are on their way for "
-                + each.deliveryDays() + " days, where " + Math.round(100.0 * each.wornPerYear())
+                + each.deliveryDays() + " days, where " + perHundred(each.wornPerYear())
                 + " of 100 pieces wear out in a year, one by one.")
         .orElse(
             "One piece of each kind (common practice, no source), as nobody told how many wear out"
                 + " and how long a delivery takes.");
     return rule + " Today that is " + now + " pieces of " + found.spareNow().size() + " kinds"
         + (found.best().isPresent()
-            ? ", afterwards " + after + " of " + found.spareAfter().size() + "."
-            : ".");
+            ? ", afterwards " + after + " of " + found.spareAfter().size()
+                + ". What is on the shelf is not" + " taken off."
+            : ". What is on the shelf is not taken off.");
+  }
+
+  private static String perHundred(double share) {
+    return BigDecimal.valueOf(share).movePointRight(2).stripTrailingZeros().toPlainString();
   }
 
   List<Caution> cautions() {

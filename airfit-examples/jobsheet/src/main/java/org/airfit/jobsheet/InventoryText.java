@@ -47,7 +47,7 @@ public final class InventoryText {
               + row.get(3));
     }
     if (sheet.wrongToday().isEmpty()) {
-      out.wrapped("  ", "Nothing: one profile is in use.");
+      out.wrapped("  ", sheet.noneWrong());
     }
     list("Sizes of pairs that nobody told of; they do not tell what happens", sheet.sizes());
     list("Why others are not kept", sheet.notKept());
