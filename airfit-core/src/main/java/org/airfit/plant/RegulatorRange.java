@@ -112,7 +112,7 @@ public record RegulatorRange(
    */
   public PressureDrop mostDroop(GaugePressure set) {
     Objects.requireNonNull(set, "set");
-    return curve.isPresent() ? PressureDrop.ofPascals(set.pascals()) : droop.most();
+    return curve.isPresent() ? PressureDrop.ofPascals(Math.max(0.0, set.pascals())) : droop.most();
   }
 
   /**

@@ -27,7 +27,7 @@ public record BayAir(
     Optional<GaugePressure> most) {
 
   /**
-   * Refuses what is null.
+   * Checks the components.
    *
    * @param bay the name of the bay
    * @param tool the tool
@@ -36,6 +36,7 @@ public record BayAir(
    * @param needed what it needs at its inlet
    * @param least what arrives at least; empty where nothing may arrive, or where no capacity is known
    * @param most what arrives at most; empty where nothing arrives, or where no capacity is known
+   * @throws IllegalArgumentException if {@code least} is above {@code most}, or there without it
    */
   public BayAir {
     Objects.requireNonNull(bay, "bay");
@@ -45,6 +46,11 @@ public record BayAir(
     Objects.requireNonNull(needed, "needed");
     Objects.requireNonNull(least, "least");
     Objects.requireNonNull(most, "most");
+    if (least.isPresent() && (most.isEmpty() || least.get().compareTo(most.get()) > 0)) {
+      throw new IllegalArgumentException("least that arrives at " + tool + " must be at most "
+          + most.map(GaugePressure::shown).orElse("nothing") + ", was "
+          + least.get().shown());
+    }
   }
 
   /**

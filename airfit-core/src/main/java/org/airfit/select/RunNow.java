@@ -174,12 +174,20 @@ public final class RunNow {
     return atBest;
   }
 
-  /** {@return what arrives at worst: the tool takes the most that it can take} */
+  /**
+   * {@return what arrives at worst: the tool takes the most that it can take}
+   *
+   * @throws IllegalStateException if air goes through nothing: no piping was told and nothing is connected
+   */
   public RunResult result() {
     return run.at(job.demand());
   }
 
-  /** {@return what arrives at best: the tool takes the least that it can take} */
+  /**
+   * {@return what arrives at best: the tool takes the least that it can take}
+   *
+   * @throws IllegalStateException if air goes through nothing: no piping was told and nothing is connected
+   */
   public RunResult resultAtBest() {
     return atBest.at(job.demandRange().least());
   }
@@ -190,7 +198,11 @@ public final class RunNow {
     return job.isExact() && pieces.stream().allMatch(piece -> piece.isExactUpTo(most));
   }
 
-  /** {@return met if the tool has its air whatever is not known, unmet if it has not, open if it depends} */
+  /**
+   * {@return met if the tool has its air whatever is not known, unmet if it has not, open if it depends}
+   *
+   * @throws IllegalStateException if air goes through nothing: no piping was told and nothing is connected
+   */
   public RuleOutcome outcome() {
     if (Assembly.isAtLeast(result(), job.least())) {
       return RuleOutcome.MET;
@@ -200,7 +212,11 @@ public final class RunNow {
         : RuleOutcome.UNMET;
   }
 
-  /** {@return what is not known and decides, with the value at which the answer turns; empty where it is settled} */
+  /**
+   * {@return what is not known and decides, with the value at which the answer turns; empty where it is settled}
+   *
+   * @throws IllegalStateException if air goes through nothing: no piping was told and nothing is connected
+   */
   public List<Doubt> doubts() {
     if (outcome() != RuleOutcome.OPEN) {
       return List.of();
@@ -222,6 +238,7 @@ public final class RunNow {
    *
    * @param units the units
    * @return a sentence with the values at which the answer turns; blank where it is settled
+   * @throws IllegalStateException if air goes through nothing: no piping was told and nothing is connected
    */
   public String whatToAsk(UnitSystem units) {
     List<Doubt> doubts = doubts();
