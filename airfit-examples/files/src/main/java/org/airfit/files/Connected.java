@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.airfit.flow.CapacityRange;
 import org.airfit.line.ConduitRange;
 import org.airfit.plant.RegulatorCurve;
@@ -269,6 +270,26 @@ public final class Connected {
     List<String> all = new ArrayList<>(taken);
     all.add("behind the end of its curve not told: from its droop there to all that it is set to");
     return List.copyOf(all);
+  }
+
+  /**
+   * Says which of what is connected is not known exactly, and what was taken for what is not told of it.
+   *
+   * @param place the field that lists it, such as "now"
+   * @param connected what is connected
+   * @param flow the most that flows
+   * @return the sentence; empty where all is known
+   */
+  public static Optional<String> notKnown(String place, List<Connected> connected, MassFlow flow) {
+    Objects.requireNonNull(place, "place");
+    String notKnown = connected.stream()
+        .filter(one -> !one.takenUpTo(flow).isEmpty())
+        .map(one -> Printable.line(one.name) + " (" + String.join("; ", one.takenUpTo(flow)) + ")")
+        .collect(Collectors.joining(", "));
+    return notKnown.isEmpty()
+        ? Optional.empty()
+        : Optional.of(place + ": not known exactly, and judged at both ends of what it may be: "
+            + notKnown + ".");
   }
 
   /** The part of the catalogue that it is. */

@@ -17,8 +17,7 @@ final class NowFields {
   private final UnitSystem units;
   private final List<String> remarks;
 
-  private NowFields(
-      GaugePressure highest, MassFlow most, UnitSystem units, List<String> remarks) {
+  private NowFields(GaugePressure highest, MassFlow most, UnitSystem units, List<String> remarks) {
     this.highest = highest;
     this.most = most;
     this.units = units;
@@ -37,23 +36,17 @@ final class NowFields {
   private RunNow through(Field list, ShopCatalogue catalogue, RunNow piping)
       throws WrongFileException {
     PartsThere parts = new PartsThere(catalogue, new ArrayList<>());
-    List<String> notKnown = new ArrayList<>();
+    List<Connected> connected = new ArrayList<>();
     RunNow run = piping;
     for (Field item : list.items()) {
       RunNow before = run;
       Connected next = Connected.of(item, parts, remarks);
       next.part().ifPresent(part -> remarkOnRating(item, part));
       run = item.build(() -> next.addTo(before));
-      List<String> taken = next.takenUpTo(most);
-      if (!taken.isEmpty()) {
-        notKnown.add(Printable.line(next.name()) + " (" + String.join("; ", taken) + ")");
-      }
+      connected.add(next);
       item.requireNothingElse();
     }
-    if (!notKnown.isEmpty()) {
-      remarks.add(list.place() + ": not known exactly, and judged at both ends of what it may be: "
-          + String.join(", ", notKnown) + ".");
-    }
+    Connected.notKnown(list.place(), connected, most).ifPresent(remarks::add);
     return run;
   }
 

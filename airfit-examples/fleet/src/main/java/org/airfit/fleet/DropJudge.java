@@ -1,5 +1,6 @@
 package org.airfit.fleet;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -145,7 +146,7 @@ final class DropJudge {
     Run run = place.toOutlet();
     boolean isExact = tool.isExact();
     Optional<GaugePressure> set = Optional.empty();
-    int count = 0;
+    List<Connected> connected = new ArrayList<>();
     for (int i = 0; i < row.now().size(); i++) {
       if (PackedFields.isBlank(row.now().get(i))) {
         continue;
@@ -162,9 +163,9 @@ final class DropJudge {
       }
       isExact &= next.isExact();
       set = next.set().isPresent() ? next.set() : set;
-      count++;
+      connected.add(next);
     }
-    if (count == 0) {
+    if (connected.isEmpty()) {
       throw new RefusedException(new Refused(
           DropFields.NOW,
           "",
@@ -173,7 +174,13 @@ final class DropJudge {
     }
     RunResult result = run.at(tool.takes());
     return new JudgedDrop(
-        place.job(), tool.job(), run, set, result, DropVerdict.of(result, tool.least(), isExact));
+        place.job(),
+        tool.job(),
+        run,
+        set,
+        Connected.notKnown(DropFields.NOW, connected, tool.takes()),
+        result,
+        DropVerdict.of(result, tool.least(), isExact));
   }
 
   /** What the place tells; empty where that is refused. */

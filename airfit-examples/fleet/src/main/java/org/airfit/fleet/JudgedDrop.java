@@ -23,6 +23,7 @@ import org.airfit.safety.Caution;
  * @param tool a job with its tool
  * @param run its run
  * @param set what the last regulator in the run is set to
+ * @param notKnown which of what is connected is not known exactly, and what was taken for it
  * @param result what arrives
  * @param verdict the verdict
  */
@@ -31,6 +32,7 @@ record JudgedDrop(
     Job tool,
     Run run,
     Optional<GaugePressure> set,
+    Optional<String> notKnown,
     RunResult result,
     DropVerdict verdict) {
 
@@ -135,7 +137,8 @@ record JudgedDrop(
 
   /** What was assumed, and what looks like a slip. */
   List<String> remarks() {
-    return Stream.concat(place.remarks().stream(), tool.remarks().stream())
+    return Stream.of(place.remarks().stream(), tool.remarks().stream(), notKnown.stream())
+        .flatMap(told -> told)
         .distinct()
         .toList();
   }

@@ -204,21 +204,24 @@ class WhateverItIsTest {
   /** 1/2 in measures 12.7 mm and a 3/8 in hose by ISO 1307 at most 10.3 mm: one of the two is a slip. */
   @Test
   void a_bore_that_is_none_of_the_size_is_told_in_now_and_of_a_pipe() throws Exception {
-    String slip = "\"size\": \"3/8 in hose\", \"bore\": \"0.5 in\", \"length\": \"25 ft\", \"wall\": \"rubber hose\"";
+    String slip =
+        "\"size\": \"3/8 in hose\", \"bore\": \"0.5 in\", \"length\": \"25 ft\", \"wall\": \"rubber hose\"";
     assertThat(text(sheet(job("50 psig", "{\"name\": \"old hose\", " + slip + "}"))))
-        .contains("\"0.5 in\" in now[1].bore is no bore of \"3/8 in hose\" in now[1].size, which measures ");
-    assertThat(text(sheet(job("50 psig", "{\"name\": \"old hose\", " + slip.replace("0.5", "0.37") + "}"))))
+        .contains(
+            "\"0.5 in\" in now[1].bore is no bore of \"3/8 in hose\" in now[1].size, which measures ");
+    assertThat(text(
+            sheet(job("50 psig", "{\"name\": \"old hose\", " + slip.replace("0.5", "0.37") + "}"))))
         .doesNotContain("is no bore of");
     String pipe = "\"line\": [{\"kind\": \"pipe\", %s},";
     assertThat(text(sheet(job("50 psig", HOSE).replace("\"line\": [", pipe.formatted(slip)))))
         .contains("\"0.5 in\" in line[1].bore is no bore of \"3/8 in hose\" in line[1].size");
     String steel = "\"size\": \"1/2 in sch 40\", \"bore\": \"%s in\", \"length\": \"20 ft\","
         + " \"wall\": \"commercial steel\"";
-    assertThat(text(sheet(job("50 psig", HOSE)
-            .replace("\"line\": [", pipe.formatted(steel.formatted("0.9"))))))
+    assertThat(text(sheet(
+            job("50 psig", HOSE).replace("\"line\": [", pipe.formatted(steel.formatted("0.9"))))))
         .contains("\"0.9 in\" in line[1].bore is no bore of \"1/2 in sch 40\" in line[1].size");
-    assertThat(text(sheet(job("50 psig", HOSE)
-            .replace("\"line\": [", pipe.formatted(steel.formatted("0.622"))))))
+    assertThat(text(sheet(
+            job("50 psig", HOSE).replace("\"line\": [", pipe.formatted(steel.formatted("0.622"))))))
         .doesNotContain("is no bore of");
   }
 
@@ -226,7 +229,8 @@ class WhateverItIsTest {
   @Test
   void a_part_to_change_in_us_units_is_told_with_its_cv() throws Exception {
     assertThat(text(network("20 scfm full flow at 90 psig", "100 psig")))
-        .containsPattern("filter: one of at least [0-9.]+ dm³/\\(s·bar\\) \\(a Cv of at least [0-9.]+ has that\\)");
+        .containsPattern(
+            "filter: one of at least [0-9.]+ dm³/\\(s·bar\\) \\(a Cv of at least [0-9.]+ has that\\)");
   }
 
   private static double atBench(NetworkSheet sheet, boolean isBest) {
