@@ -14,6 +14,10 @@ import org.airfit.files.WrongFileException;
 import org.airfit.plant.ReceiverVerdict;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.select.RuleOutcome;
+import org.airfit.files.JobReceiver;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.Range;
+import org.airfit.run.ToolDemand;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -136,6 +140,45 @@ class WhateverItIsTest {
             .verdict())
         .as("too small with the least need too")
         .hasValue(ReceiverVerdict.TOO_SMALL);
+  }
+
+  /** Where the air of the tool is a range, the most of it with which the receiver does is told, with a need or without. */
+  @Test
+  void a_receiver_tells_with_which_air_of_the_tool_it_is_met() throws Exception {
+    String told = Files.readString(JOBS.resolve("pier/receiver-for-blasting.json"));
+    assertThat(told).contains("\"air\": \"");
+    String range = told.replaceFirst("\"air\": \"[^\"]*\"", "\"air\": \"10 to 90 scfm\"")
+        .replace("240 US gal", "120 US gal");
+    for (String job : new String[] {
+      range, range.replace("\"volume\"", "\"to\": \"100 psig\", \"volume\"")
+    }) {
+      JobSheet sheet = sheet(job);
+      double most = sheet
+          .receiver()
+          .orElseThrow()
+          .turningAir()
+          .orElseThrow()
+          .cubicFeetPerMinute();
+      assertThat(most).isBetween(10.0, 90.0);
+      assertThat(text(sheet)).contains("It is met if the tool takes at most ");
+      assertThat(isMet(sheet, most * 0.999)).isTrue();
+      assertThat(isMet(sheet, most * 1.001)).isFalse();
+    }
+  }
+
+  /** With the parts of a sheet and so much air, which is drawn down to what the tool then needs or the job tells. */
+  private static boolean isMet(JobSheet sheet, double scfm) {
+    FreeAirFlow air = FreeAirFlow.parse(scfm + " scfm");
+    JobReceiver receiver = sheet.receiver().orElseThrow().receiver();
+    GaugePressure least = receiver.to().orElseGet(() -> JobSheet.shown(
+            sheet.selection().orElseThrow())
+        .orElseThrow()
+        .run()
+        .supplyNeeded(ToolDemand.fixed("cabinet", air), sheet.requirement().least())
+        .orElseThrow()
+        .neededGauge());
+    return receiver.use(sheet.requirement(), least, Range.exactly(air)).verdict()
+        == ReceiverVerdict.MET;
   }
 
   private static final String SHED = """
