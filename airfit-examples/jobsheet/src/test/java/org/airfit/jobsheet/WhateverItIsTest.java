@@ -8,16 +8,16 @@ import java.util.Objects;
 import org.airfit.files.Csv;
 import org.airfit.files.Document;
 import org.airfit.files.JobFile;
+import org.airfit.files.JobReceiver;
 import org.airfit.files.Json;
 import org.airfit.files.NetworkFile;
 import org.airfit.files.WrongFileException;
 import org.airfit.plant.ReceiverVerdict;
-import org.airfit.quantity.GaugePressure;
-import org.airfit.select.RuleOutcome;
-import org.airfit.files.JobReceiver;
 import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Range;
 import org.airfit.run.ToolDemand;
+import org.airfit.select.RuleOutcome;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -142,6 +142,22 @@ class WhateverItIsTest {
         .hasValue(ReceiverVerdict.TOO_SMALL);
   }
 
+  /** A Cv that is told is found again beside the range of C that it leaves open; in SI units C alone is told. */
+  @Test
+  void a_cv_stands_beside_the_range_of_a_conductance_in_us_units() throws Exception {
+    String cv = "{\"name\": \"old coupler\", \"capacity\": \"Cv 0.3\"}";
+    String us = job("84 psig", cv);
+    assertThat(text(sheet(us)))
+        .contains("No single answer settles it", "dm³/(s·bar), a Cv of 0.3 with any xT reckoned");
+    assertThat(text(sheet(us.replace("\"airfitJob\": 2,", "\"airfitJob\": 2, \"units\": \"SI\","))))
+        .contains("No single answer settles it")
+        .doesNotContain("a Cv of");
+    assertThat(text(sheet(
+            us.replace("Cv 0.3", "11 scfm full flow at 90 psig").replace("84 psig", "40 psig"))))
+        .containsPattern(
+            "dm³/\\(s·bar\\) \\(a Cv of [0-9.]+ has the least of that, one of [0-9.]+ the most\\)");
+  }
+
   /** Where the air of the tool is a range, the most of it with which the receiver does is told, with a need or without. */
   @Test
   void a_receiver_tells_with_which_air_of_the_tool_it_is_met() throws Exception {
@@ -149,16 +165,10 @@ class WhateverItIsTest {
     assertThat(told).contains("\"air\": \"");
     String range = told.replaceFirst("\"air\": \"[^\"]*\"", "\"air\": \"10 to 90 scfm\"")
         .replace("240 US gal", "120 US gal");
-    for (String job : new String[] {
-      range, range.replace("\"volume\"", "\"to\": \"100 psig\", \"volume\"")
-    }) {
+    for (String job :
+        new String[] {range, range.replace("\"volume\"", "\"to\": \"100 psig\", \"volume\"")}) {
       JobSheet sheet = sheet(job);
-      double most = sheet
-          .receiver()
-          .orElseThrow()
-          .turningAir()
-          .orElseThrow()
-          .cubicFeetPerMinute();
+      double most = sheet.receiver().orElseThrow().turningAir().orElseThrow().cubicFeetPerMinute();
       assertThat(most).isBetween(10.0, 90.0);
       assertThat(text(sheet)).contains("It is met if the tool takes at most ");
       assertThat(isMet(sheet, most * 0.999)).isTrue();
@@ -170,13 +180,14 @@ class WhateverItIsTest {
   private static boolean isMet(JobSheet sheet, double scfm) {
     FreeAirFlow air = FreeAirFlow.parse(scfm + " scfm");
     JobReceiver receiver = sheet.receiver().orElseThrow().receiver();
-    GaugePressure least = receiver.to().orElseGet(() -> JobSheet.shown(
-            sheet.selection().orElseThrow())
-        .orElseThrow()
-        .run()
-        .supplyNeeded(ToolDemand.fixed("cabinet", air), sheet.requirement().least())
-        .orElseThrow()
-        .neededGauge());
+    GaugePressure least = receiver
+        .to()
+        .orElseGet(() -> JobSheet.shown(sheet.selection().orElseThrow())
+            .orElseThrow()
+            .run()
+            .supplyNeeded(ToolDemand.fixed("cabinet", air), sheet.requirement().least())
+            .orElseThrow()
+            .neededGauge());
     return receiver.use(sheet.requirement(), least, Range.exactly(air)).verdict()
         == ReceiverVerdict.MET;
   }
@@ -247,21 +258,24 @@ class WhateverItIsTest {
   /** 1/2 in measures 12.7 mm and a 3/8 in hose by ISO 1307 at most 10.3 mm: one of the two is a slip. */
   @Test
   void a_bore_that_is_none_of_the_size_is_told_in_now_and_of_a_pipe() throws Exception {
-    String slip = "\"size\": \"3/8 in hose\", \"bore\": \"0.5 in\", \"length\": \"25 ft\", \"wall\": \"rubber hose\"";
+    String slip =
+        "\"size\": \"3/8 in hose\", \"bore\": \"0.5 in\", \"length\": \"25 ft\", \"wall\": \"rubber hose\"";
     assertThat(text(sheet(job("50 psig", "{\"name\": \"old hose\", " + slip + "}"))))
-        .contains("\"0.5 in\" in now[1].bore is no bore of \"3/8 in hose\" in now[1].size, which measures ");
-    assertThat(text(sheet(job("50 psig", "{\"name\": \"old hose\", " + slip.replace("0.5", "0.37") + "}"))))
+        .contains(
+            "\"0.5 in\" in now[1].bore is no bore of \"3/8 in hose\" in now[1].size, which measures ");
+    assertThat(text(
+            sheet(job("50 psig", "{\"name\": \"old hose\", " + slip.replace("0.5", "0.37") + "}"))))
         .doesNotContain("is no bore of");
     String pipe = "\"line\": [{\"kind\": \"pipe\", %s},";
     assertThat(text(sheet(job("50 psig", HOSE).replace("\"line\": [", pipe.formatted(slip)))))
         .contains("\"0.5 in\" in line[1].bore is no bore of \"3/8 in hose\" in line[1].size");
     String steel = "\"size\": \"1/2 in sch 40\", \"bore\": \"%s in\", \"length\": \"20 ft\","
         + " \"wall\": \"commercial steel\"";
-    assertThat(text(sheet(job("50 psig", HOSE)
-            .replace("\"line\": [", pipe.formatted(steel.formatted("0.9"))))))
+    assertThat(text(sheet(
+            job("50 psig", HOSE).replace("\"line\": [", pipe.formatted(steel.formatted("0.9"))))))
         .contains("\"0.9 in\" in line[1].bore is no bore of \"1/2 in sch 40\" in line[1].size");
-    assertThat(text(sheet(job("50 psig", HOSE)
-            .replace("\"line\": [", pipe.formatted(steel.formatted("0.622"))))))
+    assertThat(text(sheet(
+            job("50 psig", HOSE).replace("\"line\": [", pipe.formatted(steel.formatted("0.622"))))))
         .doesNotContain("is no bore of");
   }
 
@@ -269,7 +283,8 @@ class WhateverItIsTest {
   @Test
   void a_part_to_change_in_us_units_is_told_with_its_cv() throws Exception {
     assertThat(text(network("20 scfm full flow at 90 psig", "100 psig")))
-        .containsPattern("filter: one of at least [0-9.]+ dm³/\\(s·bar\\) \\(a Cv of at least [0-9.]+ has that\\)");
+        .containsPattern(
+            "filter: one of at least [0-9.]+ dm³/\\(s·bar\\) \\(a Cv of at least [0-9.]+ has that\\)");
   }
 
   private static double atBench(NetworkSheet sheet, boolean isBest) {
