@@ -153,7 +153,8 @@ final class FlowFields {
     Limits limits = standard.get().anyBore();
     if (!isWithin(conduit, limits)) {
       remarks.add(quoted(told.get()) + " is no bore of a hose named " + named.label() + ", which "
-          + measures(limits) + " by ISO 1307: one of the two is a slip, measure the hose." + RECKONED);
+          + measures(limits) + " by ISO 1307: one of the two is a slip, measure the hose."
+          + RECKONED);
     }
   }
 

@@ -17,8 +17,7 @@ final class NowFields {
   private final UnitSystem units;
   private final List<String> remarks;
 
-  private NowFields(
-      GaugePressure highest, MassFlow most, UnitSystem units, List<String> remarks) {
+  private NowFields(GaugePressure highest, MassFlow most, UnitSystem units, List<String> remarks) {
     this.highest = highest;
     this.most = most;
     this.units = units;

@@ -32,13 +32,12 @@ record DropAnswer(
     List<DropAnswer> answers = new ArrayList<>();
     for (int i = 0; i < job.drops().size(); i++) {
       ToolFlow flow = solved.tools().get(i);
-      answers.add(
-          new DropAnswer(
-              job.drops().get(i),
-              flow,
-              Optional.empty(),
-              !untold.contains(flow.node()),
-              Optional.empty()));
+      answers.add(new DropAnswer(
+          job.drops().get(i),
+          flow,
+          Optional.empty(),
+          !untold.contains(flow.node()),
+          Optional.empty()));
     }
     return answers;
   }

@@ -165,9 +165,7 @@ public record NetworkChanges(
             together.stream(),
             drops.stream().flatMap(drop -> drop.single().stream()),
             drops.stream().flatMap(drop -> drop.two().stream()),
-            drops.stream()
-                .flatMap(drop -> drop.best().stream())
-                .filter(best -> !best.isUntold()))
+            drops.stream().flatMap(drop -> drop.best().stream()).filter(best -> !best.isUntold()))
         .flatMap(each -> each)
         .anyMatch(Change::raises);
   }
@@ -342,9 +340,7 @@ public record NetworkChanges(
       List<Move> every = new ArrayList<>();
       for (NetworkLever lever : levers) {
         // what is a little wider may harm another drop where what is just enough does not
-        least(
-                told(lever, lacking),
-                step -> isEnoughForLacking(List.of(new Move(lever, step))))
+        least(told(lever, lacking), step -> isEnoughForLacking(List.of(new Move(lever, step))))
             .map(step -> new Move(lever, step))
             .filter(move -> isGood(List.of(move), weakest))
             .ifPresent(every::add);
@@ -390,9 +386,7 @@ public record NetworkChanges(
     private OfDrop drop(int drop, List<Move> every, Map<Integer, List<Move>> firsts) {
       List<List<Move>> single = new ArrayList<>();
       for (NetworkLever lever : levers) {
-        least(
-                told(lever, List.of(drop)),
-                step -> isEnough(List.of(new Move(lever, step)), drop))
+        least(told(lever, List.of(drop)), step -> isEnough(List.of(new Move(lever, step)), drop))
             .map(step -> new Move(lever, step))
             .filter(move -> !every.contains(move))
             .ifPresent(move -> single.add(List.of(move)));

@@ -106,8 +106,8 @@ public record NetworkSheet(
               List<String> more =
                   then.stream().filter(drop -> !before.contains(drop)).toList();
               DropAnswer worst = weakest(job, solved);
-              String least = "; weakest is " + worst.drop().name() + " with "
-                  + worst.has(amounts(job));
+              String least =
+                  "; weakest is " + worst.drop().name() + " with " + worst.has(amounts(job));
               List<String> untold = untold(job, solved);
               if (!untold.isEmpty()) {
                 return new Closure(
@@ -127,7 +127,8 @@ public record NetworkSheet(
                   : new Closure(
                       pipe, "too little at " + String.join(", ", more) + least, false, false);
             },
-            none -> cutOff(job, pipe, none, before.isEmpty() && untold(job, open).isEmpty()));
+            none ->
+                cutOff(job, pipe, none, before.isEmpty() && untold(job, open).isEmpty()));
   }
 
   /** What the drops that are short have with a pipe closed, where that is less by what can be told. */
@@ -232,15 +233,14 @@ public record NetworkSheet(
       for (int i = 0; i < job.drops().size(); i++) {
         int drop = i;
         ToolFlow flow = solved.tools().get(i);
-        answers.add(
-            new DropAnswer(
-                job.drops().get(i),
-                flow,
-                simulation.tools().isEmpty()
-                    ? Optional.empty()
-                    : simulation.tools().get(i).quantile(0.05),
-                !untold.contains(flow.node()),
-                best.map(solution -> solution.tools().get(drop))));
+        answers.add(new DropAnswer(
+            job.drops().get(i),
+            flow,
+            simulation.tools().isEmpty()
+                ? Optional.empty()
+                : simulation.tools().get(i).quantile(0.05),
+            !untold.contains(flow.node()),
+            best.map(solution -> solution.tools().get(drop))));
       }
     }
     return answers;

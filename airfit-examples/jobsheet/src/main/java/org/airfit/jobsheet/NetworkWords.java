@@ -121,10 +121,11 @@ final class NetworkWords {
         .toList();
     String may = (sheet.atBest().isPresent() ? "with the worst of what is not known exactly " : "")
         + (must.isEmpty()
-        ? "any one main may be closed with all tools running"
-        : must.size() == sheet.closures().size()
-            ? "no main may be closed with all tools running"
-            : "with all tools running any one main may be closed but " + String.join(", ", must));
+            ? "any one main may be closed with all tools running"
+            : must.size() == sheet.closures().size()
+                ? "no main may be closed with all tools running"
+                : "with all tools running any one main may be closed but "
+                    + String.join(", ", must));
     Map<String, List<String>> noFurther = new LinkedHashMap<>();
     sheet.closures().stream()
         .filter(NetworkSheet.Closure::noFurther)

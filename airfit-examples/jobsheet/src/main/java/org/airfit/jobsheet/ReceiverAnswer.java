@@ -84,10 +84,7 @@ public record ReceiverAnswer(
           Optional.empty(),
           Optional.empty(),
           turningAir(
-              receiver,
-              job,
-              told.verdict() == ReceiverVerdict.DEPENDS,
-              any -> Optional.of(to)),
+              receiver, job, told.verdict() == ReceiverVerdict.DEPENDS, any -> Optional.of(to)),
           job.airOfOthers());
     }
     Optional<SupplyNeeded> needed = parts.flatMap(proposal -> needed(
@@ -113,7 +110,8 @@ public record ReceiverAnswer(
         turning(receiver, job, use, useAtBest),
         Optional.empty(),
         job.airOfOthers());
-    boolean depends = answer.verdict().map(ReceiverVerdict.DEPENDS::equals).orElse(answer.mayCarry());
+    boolean depends =
+        answer.verdict().map(ReceiverVerdict.DEPENDS::equals).orElse(answer.mayCarry());
     return new ReceiverAnswer(
         receiver,
         needed,
@@ -125,10 +123,12 @@ public record ReceiverAnswer(
             receiver,
             job,
             depends,
-            air -> parts.flatMap(proposal -> needed(
+            air -> parts
+                .flatMap(proposal -> needed(
                     proposal,
                     way -> way.run()
-                        .supplyNeeded(ToolDemand.fixed(tool, air), way.requirement().least())))
+                        .supplyNeeded(
+                            ToolDemand.fixed(tool, air), way.requirement().least())))
                 .map(SupplyNeeded::neededGauge)),
         job.airOfOthers());
   }
@@ -253,8 +253,8 @@ public record ReceiverAnswer(
     }
     use.ifPresent(it -> sentences.addAll(it.inWords(units, verdict().orElseThrow())));
     use.filter(it -> !isMet(it) && mayCarry() && !isNeedKnown(units))
-        .ifPresent(it ->
-            sentences.add("The times are with all that is not known of the parts and the tool at its worst;"
+        .ifPresent(it -> sentences.add(
+            "The times are with all that is not known of the parts and the tool at its worst;"
                 + " at its best the tool needs " + units.say(bestNeed(), receiver.from())
                 + " in the receiver."
                 + turningInWords(units)

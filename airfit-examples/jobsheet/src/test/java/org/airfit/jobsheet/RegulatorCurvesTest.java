@@ -26,8 +26,7 @@ class RegulatorCurvesTest {
           "capacity": "C 30 dm3/(s bar), b 0.3", %s}},
       """;
 
-  private static final String OF_CATALOGUE =
-      """
+  private static final String OF_CATALOGUE = """
       {"kind": "regulator", "id": "RX", "name": "Regulator X", "price": "30.00", "rated": "200 psig",
        "end": "1/2 NPT male", "otherEnd": "1/2 NPT female", "capacity": "C 30 dm3/(s bar), b 0.3",
        "curve": "90 psig at 0 scfm; 88 psig at 10 scfm; 80 psig at 40 scfm"},
@@ -118,8 +117,9 @@ class RegulatorCurvesTest {
   void a_regulator_that_is_connected_now_is_known_up_to_the_end_of_its_curve() throws Exception {
     assertThat(text(now("12 scfm"))).doesNotContain("now: not known", "()", "Told with all");
     assertThat(text(now("44 scfm")))
-        .contains("old reg (behind the end of its curve not told: from its droop there to all that it"
-            + " is set to)");
+        .contains(
+            "old reg (behind the end of its curve not told: from its droop there to all that it"
+                + " is set to)");
   }
 
   /**
@@ -140,8 +140,7 @@ class RegulatorCurvesTest {
     return sheet("", "", air + "\", \"notAbove\": \"150 psig", NOW.formatted(CURVE), pressure);
   }
 
-  private static final String NOW =
-      """
+  private static final String NOW = """
       , "now": [{"name": "old reg", "set": "90 psig", "capacity": "C 30 dm3/(s bar), b 0.3", %s}]
       """;
 
@@ -233,10 +232,8 @@ class RegulatorCurvesTest {
         .containsExactlyInAnyOrder("a", "bench");
   }
 
-  private static NetworkResult.Solved solved(String shed)
-      throws WrongFileException {
-    return NetworkSheet.of(
-            NetworkFile.read(Document.of("shed.csv", Csv.read("shed.csv", shed))))
+  private static NetworkResult.Solved solved(String shed) throws WrongFileException {
+    return NetworkSheet.of(NetworkFile.read(Document.of("shed.csv", Csv.read("shed.csv", shed))))
         .all()
         .fold(solved -> solved, none -> {
           throw new AssertionError(none.reason());
