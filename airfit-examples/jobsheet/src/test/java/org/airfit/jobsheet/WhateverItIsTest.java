@@ -158,7 +158,7 @@ class WhateverItIsTest {
             "dm³/\\(s·bar\\) \\(a Cv of [0-9.]+ has the least of that, one of [0-9.]+ the most\\)");
   }
 
-  /** Where the air of the tool is a range, the most of it with which the receiver does is told, with a need or without. */
+  /** Where the air of the tool is a range, the most with which the receiver does is told. */
   @Test
   void a_receiver_tells_with_which_air_of_the_tool_it_is_met() throws Exception {
     String told = Files.readString(JOBS.resolve("pier/receiver-for-blasting.json"));
