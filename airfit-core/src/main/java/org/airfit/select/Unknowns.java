@@ -47,6 +47,9 @@ final class Unknowns {
   /** The digits that a value is told with. */
   private static final int TOLD = 3;
 
+  /** Two conductances are the same where they differ by less than this part: rounding alone. */
+  private static final double SAME = 1.0e-9;
+
   private static final String DROOP = "droop of ";
   private static final String CONDUCTANCE = "conductance C of ";
   static final String AT_SUPPLY = "the regulator at the supply";
@@ -93,6 +96,7 @@ final class Unknowns {
     private final DoubleFunction<Shown> shown;
     private final DoubleUnaryOperator needed;
     private final boolean isTold;
+    private final String besideInUs;
 
     Unknown(
         String what,
@@ -101,7 +105,9 @@ final class Unknowns {
         DoubleFunction<Optional<GaugePressure>> at,
         DoubleFunction<Shown> shown,
         DoubleUnaryOperator needed,
-        boolean isTold) {
+        boolean isTold,
+        String besideInUs) {
+      this.besideInUs = besideInUs;
       this.isTold = isTold;
       this.needed = needed;
       this.what = what;
@@ -162,7 +168,8 @@ final class Unknowns {
               + shown
                   .apply(Math.max(worst, best))
                   .in(units, RoundingMode.HALF_EVEN)
-                  .inWords(),
+                  .inWords()
+              + units.either("", besideInUs),
           turning.map(value -> best > worst
               ? "at least " + shown.apply(value).in(units, RoundingMode.CEILING).inWords()
                   + beside(units, value)
@@ -178,12 +185,26 @@ final class Unknowns {
     if (units == UnitSystem.SI) {
       return "";
     }
-    double one = CapacityRange.ofValveCoefficient(ValveCoefficient.ofCv(1.0))
-        .least()
-        .conductance()
-        .cubicMetresPerSecondPascal();
-    return " (a Cv of at least " + rounded(cubicMetresPerSecondPascal / one, RoundingMode.CEILING)
-        + " has that)";
+    return " (a Cv of at least "
+        + rounded(coefficient(cubicMetresPerSecondPascal), RoundingMode.CEILING) + " has that)";
+  }
+
+  private static double coefficient(double cubicMetresPerSecondPascal) {
+    return CapacityRange.coefficientFor(conductance(cubicMetresPerSecondPascal)).cv();
+  }
+
+  /** Beside the range of a conductance the Cv: that which was told with no xT, or those that have the ends of it. */
+  private static String cvOfRange(CapacityRange range) {
+    double least = range.least().conductance().cubicMetresPerSecondPascal();
+    double most = range.most().conductance().cubicMetresPerSecondPascal();
+    ValveCoefficient cv = CapacityRange.coefficientFor(range.least().conductance());
+    double mostOfCv =
+        CapacityRange.ofValveCoefficient(cv).most().conductance().cubicMetresPerSecondPascal();
+    return Math.abs(mostOfCv - most) <= SAME * most
+        ? ", a Cv of " + rounded(cv.cv(), RoundingMode.HALF_EVEN) + " with any xT"
+        : " (a Cv of " + rounded(coefficient(least), RoundingMode.CEILING)
+            + " has the least of that, one of "
+            + rounded(coefficient(most), RoundingMode.CEILING) + " the most)";
   }
 
   private static String rounded(double value, RoundingMode rounding) {
@@ -256,7 +277,8 @@ final class Unknowns {
           value -> worst.arriving(job.demand()),
           value -> Shown.of(GaugePressure.ofPascals(value), PressureUnit.BAR, PressureUnit.PSI),
           value -> value,
-          /* isTold= */ true));
+          /* isTold= */ true,
+          ""));
     }
     setting(AT_SUPPLY, job.settingRange(), value -> from.apply(job.toOutletSetTo(value)));
     droop(AT_SUPPLY, job.droopRange(), value -> from.apply(job.toOutletDroopingBy(value)));
@@ -312,7 +334,7 @@ final class Unknowns {
       double best,
       DoubleFunction<Optional<GaugePressure>> at,
       DoubleFunction<Shown> shown) {
-    add(what, worst, best, at, shown, /* isTold= */ true);
+    add(what, worst, best, at, shown, /* isTold= */ true, "");
   }
 
   private void add(
@@ -321,10 +343,11 @@ final class Unknowns {
       double best,
       DoubleFunction<Optional<GaugePressure>> at,
       DoubleFunction<Shown> shown,
-      boolean isTold) {
+      boolean isTold,
+      String besideInUs) {
     if (worst != best) {
       double needed = job.least().pascals();
-      found.add(new Unknown(what, worst, best, at, shown, any -> needed, isTold));
+      found.add(new Unknown(what, worst, best, at, shown, any -> needed, isTold, besideInUs));
     }
   }
 
@@ -359,7 +382,8 @@ final class Unknowns {
         range.least().pascals(),
         value -> with.apply(PressureDrop.ofPascals(value)).arriving(job.demand()),
         value -> Shown.of(PressureDrop.ofPascals(value), PressureUnit.BAR, PressureUnit.PSI),
-        !UntoldDroop.isUntold(range));
+        !UntoldDroop.isUntold(range),
+        "");
   }
 
   /**
@@ -382,7 +406,8 @@ final class Unknowns {
             conductance(value),
             ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR,
             ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR),
-        isTold);
+        isTold,
+        isConductanceOpen ? cvOfRange(range) : "");
     if (!isConductanceOpen) {
       add(
           "critical pressure ratio b of " + name,
@@ -390,7 +415,8 @@ final class Unknowns {
           most.criticalPressureRatio(),
           value -> arriving(with, least, least.conductance(), value),
           Shown::ofRatio,
-          isTold);
+          isTold,
+          "");
     }
   }
 

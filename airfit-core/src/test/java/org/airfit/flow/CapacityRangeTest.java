@@ -270,4 +270,17 @@ class CapacityRangeTest {
         .withMessage(
             "rated flow must be above 0, was 0.0 m³/s ANR; a part that passes nothing has no capacity");
   }
+
+  /** The Cv that has a conductance whatever its xT is the one whose least it is; half the conductance, half the Cv. */
+  @Test
+  void a_conductance_has_a_cv_that_is_enough_whatever_its_xt() {
+    CapacityRange range = CapacityRange.ofValveCoefficient(ValveCoefficient.ofCv(0.7));
+    SonicConductance least = range.least().conductance();
+    assertThat(CapacityRange.coefficientFor(least).cv()).isCloseTo(0.7, within(1.0e-12));
+    assertThat(CapacityRange.coefficientFor(SonicConductance.ofCubicMetresPerSecondPascal(
+                0.5 * least.cubicMetresPerSecondPascal()))
+            .cv())
+        .isCloseTo(0.35, within(1.0e-12));
+    assertThat(CapacityRange.coefficientFor(range.most().conductance()).cv()).isGreaterThan(0.7);
+  }
 }

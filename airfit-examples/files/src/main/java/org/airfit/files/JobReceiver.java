@@ -114,13 +114,26 @@ public record JobReceiver(
    * @throws IllegalArgumentException if {@code least} is not below {@link #from}
    */
   public ReceiverUse use(Requirement job, GaugePressure least) {
+    return use(job, least, job.airAtOutlet());
+  }
+
+  /**
+   * Judges the receiver with another air than the job tells.
+   *
+   * @param job what the tool needs
+   * @param least the least pressure that the receiver may fall to, below {@link #from}
+   * @param drawn all the air that is drawn
+   * @return how long it carries the tool, and whether that does
+   * @throws IllegalArgumentException if {@code least} is not below {@link #from}
+   */
+  public ReceiverUse use(Requirement job, GaugePressure least, Range<FreeAirFlow> drawn) {
     return new ReceiverUse(
         volume,
         from,
         least,
         job.toOutlet().atmosphere(),
         job.toOutlet().stillAir().temperature(),
-        job.airAtOutlet(),
+        drawn,
         compressor,
         draws,
         every);

@@ -289,8 +289,8 @@ public record NetworkChanges(
     }
 
     /**
-     * How many of the steps of a lever leave it told what drops have: where more makes a tool take more, a regulator may
-     * come behind the end of its curve.
+     * How many of the steps of a lever leave it told what drops have: where more makes a tool take more, a regulator
+     * may come behind the end of its curve.
      */
     private int told(NetworkLever lever, List<Integer> drops) {
       int steps = lever.steps();

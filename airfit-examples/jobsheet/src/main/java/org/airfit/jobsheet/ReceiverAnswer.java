@@ -6,12 +6,15 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.airfit.files.JobReceiver;
 import org.airfit.plant.ReceiverUse;
 import org.airfit.plant.ReceiverVerdict;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Range;
+import org.airfit.quantity.ReferenceState;
 import org.airfit.run.SupplyNeeded;
 import org.airfit.run.ToolDemand;
 import org.airfit.select.Proposal;
@@ -29,6 +32,7 @@ import org.airfit.working.UnitSystem;
  * @param use the judgement at worst; empty where no least pressure below that at the start is known
  * @param useAtBest the same with the need at best; empty where the job tells the least pressure
  * @param turning the most that the tool may need in the receiver so that it is met, where that decides
+ * @param turningAir the most air that the tool may take so that it is met, where that decides alone
  * @param others what others take of the line, which is drawn too; empty where nobody does
  */
 public record ReceiverAnswer(
@@ -38,6 +42,7 @@ public record ReceiverAnswer(
     Optional<ReceiverUse> use,
     Optional<ReceiverUse> useAtBest,
     Optional<GaugePressure> turning,
+    Optional<FreeAirFlow> turningAir,
     Optional<Range<FreeAirFlow>> others) {
 
   /** So often a range is halved that the rest is a millionth of it. */
@@ -52,6 +57,7 @@ public record ReceiverAnswer(
    * @param use the judgement at worst
    * @param useAtBest the judgement at best
    * @param turning the most that the tool may need in the receiver so that it is met
+   * @param turningAir the most air that the tool may take so that it is met
    * @param others what others take of the line
    */
   public ReceiverAnswer {
@@ -61,19 +67,24 @@ public record ReceiverAnswer(
     Objects.requireNonNull(use, "use");
     Objects.requireNonNull(useAtBest, "useAtBest");
     Objects.requireNonNull(turning, "turning");
+    Objects.requireNonNull(turningAir, "turningAir");
     Objects.requireNonNull(others, "others");
   }
 
   static ReceiverAnswer of(
       JobReceiver receiver, Requirement job, String tool, Optional<Proposal> parts) {
     if (receiver.to().isPresent()) {
+      GaugePressure to = receiver.to().get();
+      ReceiverUse told = receiver.use(job, to);
       return new ReceiverAnswer(
           receiver,
           Optional.empty(),
           Optional.empty(),
-          Optional.of(receiver.use(job, receiver.to().get())),
+          Optional.of(told),
           Optional.empty(),
           Optional.empty(),
+          turningAir(
+              receiver, job, told.verdict() == ReceiverVerdict.DEPENDS, any -> Optional.of(to)),
           job.airOfOthers());
     }
     Optional<SupplyNeeded> needed = parts.flatMap(proposal -> needed(
@@ -90,14 +101,82 @@ public record ReceiverAnswer(
                 way.requirement().leastRange().least())));
     Optional<ReceiverUse> use = use(receiver, job, needed);
     Optional<ReceiverUse> useAtBest = use(receiver, job, atBest);
-    return new ReceiverAnswer(
+    ReceiverAnswer answer = new ReceiverAnswer(
         receiver,
         needed,
         atBest,
         use,
         useAtBest,
         turning(receiver, job, use, useAtBest),
+        Optional.empty(),
         job.airOfOthers());
+    boolean depends =
+        answer.verdict().map(ReceiverVerdict.DEPENDS::equals).orElse(answer.mayCarry());
+    return new ReceiverAnswer(
+        receiver,
+        needed,
+        atBest,
+        use,
+        useAtBest,
+        answer.turning(),
+        turningAir(
+            receiver,
+            job,
+            depends,
+            air -> parts
+                .flatMap(proposal -> needed(
+                    proposal,
+                    way -> way.run()
+                        .supplyNeeded(
+                            ToolDemand.fixed(tool, air), way.requirement().least())))
+                .map(SupplyNeeded::neededGauge)),
+        job.airOfOthers());
+  }
+
+  /**
+   * The most air that the one tool may take so that the receiver does, all else at its worst, found by halving: with
+   * less air the draw is smaller and the tool needs no more in the receiver. Empty where the air is known exactly, or
+   * the least of it is too much.
+   */
+  private static Optional<FreeAirFlow> turningAir(
+      JobReceiver receiver,
+      Requirement job,
+      boolean depends,
+      Function<FreeAirFlow, Optional<GaugePressure>> needs) {
+    if (!depends || job.isOfSeveralTools() || job.demandRange().isExact()) {
+      return Optional.empty();
+    }
+    Predicate<FreeAirFlow> does = air -> needs
+        .apply(air)
+        .filter(least -> least.compareTo(receiver.from()) < 0)
+        .filter(least -> isMet(receiver.use(job, least, drawn(air, job))))
+        .isPresent();
+    FreeAirFlow least = job.demandRange().least();
+    if (!does.test(least)) {
+      return Optional.empty();
+    }
+    ReferenceState counted = least.reference();
+    double met = least.massFlow().kilogramsPerSecond();
+    double tooMuch = job.demandRange().most().massFlow().kilogramsPerSecond();
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = met + (tooMuch - met) / 2.0;
+      if (does.test(FreeAirFlow.from(MassFlow.ofKilogramsPerSecond(middle), counted))) {
+        met = middle;
+      } else {
+        tooMuch = middle;
+      }
+    }
+    return Optional.of(FreeAirFlow.from(MassFlow.ofKilogramsPerSecond(met), counted));
+  }
+
+  /** What is drawn where the tool takes so much: that and the most that others take. */
+  private static Range<FreeAirFlow> drawn(FreeAirFlow air, Requirement job) {
+    double others = job.airOfOthers()
+        .map(range -> range.most().massFlow().kilogramsPerSecond())
+        .orElse(0.0);
+    return Range.exactly(FreeAirFlow.from(
+        MassFlow.ofKilogramsPerSecond(air.massFlow().kilogramsPerSecond() + others),
+        air.reference()));
   }
 
   private static Optional<ReceiverUse> use(
@@ -174,12 +253,15 @@ public record ReceiverAnswer(
     }
     use.ifPresent(it -> sentences.addAll(it.inWords(units, verdict().orElseThrow())));
     use.filter(it -> !isMet(it) && mayCarry() && !isNeedKnown(units))
-        .ifPresent(it ->
-            sentences.add("The times are with all that is not known of the parts at its worst;"
+        .ifPresent(it -> sentences.add(
+            "The times are with all that is not known of the parts and the tool at its worst;"
                 + " at its best the tool needs " + units.say(bestNeed(), receiver.from())
                 + " in the receiver."
                 + turningInWords(units)
-                + " Settle what is open of the parts, and judge it again."));
+                + " Settle what is open, and judge it again."));
+    if (use.isPresent()) {
+      turningAir.ifPresent(most -> sentences.add(turningAirInWords(most, units).strip()));
+    }
     others
         .filter(any -> use.isPresent())
         .ifPresent(air -> sentences.add("The draw counts what others take of the line, "
@@ -218,14 +300,27 @@ public record ReceiverAnswer(
   }
 
   private String dependsInWords(UnitSystem units) {
-    return "What the tool needs in the receiver depends on what is not known of the parts: from "
+    return "What the tool needs in the receiver depends on what is not known of the parts and the tool: from "
         + units.sayAtLeast(bestNeed(), receiver.from())
         + needed
             .map(least -> " to " + units.sayAtMost(least.neededGauge(), receiver.from()))
             .orElse(" on")
         + ", and it has " + units.say(receiver.from(), bestNeed())
         + " when a draw begins: it depends. Ask what is open of the air at the tool, and judge it again."
-        + turningInWords(units);
+        + turningInWords(units)
+        + turningAir.map(most -> turningAirInWords(most, units)).orElse("");
+  }
+
+  private static String turningAirInWords(FreeAirFlow most, UnitSystem units) {
+    // on the safe side: what is told is no more than what was tried
+    FreeAirFlow less = most;
+    while (FreeAirFlow.parse(units.say(less)).massFlow().compareTo(most.massFlow()) > 0) {
+      less = FreeAirFlow.from(
+          MassFlow.ofKilogramsPerSecond(0.9995 * less.massFlow().kilogramsPerSecond()),
+          most.reference());
+    }
+    return " It is met if the tool takes at most " + units.say(less)
+        + " of free air, whatever else is not known: measure what it takes.";
   }
 
   private static String said(Range<FreeAirFlow> air, UnitSystem units) {

@@ -123,8 +123,8 @@ class RegulatorCurvesTest {
   }
 
   /**
-   * At 86 psig the curve gives 10 scfm + 30 scfm · (88 − 86) / (88 − 80) = 17.5 scfm, and no more at best; at 80 psig and
-   * less more may flow behind its end.
+   * At 86 psig the curve gives 10 scfm + 30 scfm · (88 − 86) / (88 − 80) = 17.5 scfm, and no more at best; at 80 psig
+   * and less more may flow behind its end.
    */
   @Test
   void what_a_run_carries_within_a_curve_is_no_more_at_best() throws Exception {

@@ -8,11 +8,15 @@ import java.util.Objects;
 import org.airfit.files.Csv;
 import org.airfit.files.Document;
 import org.airfit.files.JobFile;
+import org.airfit.files.JobReceiver;
 import org.airfit.files.Json;
 import org.airfit.files.NetworkFile;
 import org.airfit.files.WrongFileException;
 import org.airfit.plant.ReceiverVerdict;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Range;
+import org.airfit.run.ToolDemand;
 import org.airfit.select.RuleOutcome;
 import org.junit.jupiter.api.Test;
 
@@ -136,6 +140,56 @@ class WhateverItIsTest {
             .verdict())
         .as("too small with the least need too")
         .hasValue(ReceiverVerdict.TOO_SMALL);
+  }
+
+  /** A Cv that is told is found again beside the range of C that it leaves open; in SI units C alone is told. */
+  @Test
+  void a_cv_stands_beside_the_range_of_a_conductance_in_us_units() throws Exception {
+    String cv = "{\"name\": \"old coupler\", \"capacity\": \"Cv 0.3\"}";
+    String us = job("84 psig", cv);
+    assertThat(text(sheet(us)))
+        .contains("No single answer settles it", "dm³/(s·bar), a Cv of 0.3 with any xT reckoned");
+    assertThat(text(sheet(us.replace("\"airfitJob\": 2,", "\"airfitJob\": 2, \"units\": \"SI\","))))
+        .contains("No single answer settles it")
+        .doesNotContain("a Cv of");
+    assertThat(text(sheet(
+            us.replace("Cv 0.3", "11 scfm full flow at 90 psig").replace("84 psig", "40 psig"))))
+        .containsPattern(
+            "dm³/\\(s·bar\\) \\(a Cv of [0-9.]+ has the least of that, one of [0-9.]+ the most\\)");
+  }
+
+  /** Where the air of the tool is a range, the most with which the receiver does is told. */
+  @Test
+  void a_receiver_tells_with_which_air_of_the_tool_it_is_met() throws Exception {
+    String told = Files.readString(JOBS.resolve("pier/receiver-for-blasting.json"));
+    assertThat(told).contains("\"air\": \"");
+    String range = told.replaceFirst("\"air\": \"[^\"]*\"", "\"air\": \"10 to 90 scfm\"")
+        .replace("240 US gal", "120 US gal");
+    for (String job :
+        new String[] {range, range.replace("\"volume\"", "\"to\": \"100 psig\", \"volume\"")}) {
+      JobSheet sheet = sheet(job);
+      double most = sheet.receiver().orElseThrow().turningAir().orElseThrow().cubicFeetPerMinute();
+      assertThat(most).isBetween(10.0, 90.0);
+      assertThat(text(sheet)).contains("It is met if the tool takes at most ");
+      assertThat(isMet(sheet, most * 0.999)).isTrue();
+      assertThat(isMet(sheet, most * 1.001)).isFalse();
+    }
+  }
+
+  /** With the parts of a sheet and so much air, which is drawn down to what the tool then needs or the job tells. */
+  private static boolean isMet(JobSheet sheet, double scfm) {
+    FreeAirFlow air = FreeAirFlow.parse(scfm + " scfm");
+    JobReceiver receiver = sheet.receiver().orElseThrow().receiver();
+    GaugePressure least = receiver
+        .to()
+        .orElseGet(() -> JobSheet.shown(sheet.selection().orElseThrow())
+            .orElseThrow()
+            .run()
+            .supplyNeeded(ToolDemand.fixed("cabinet", air), sheet.requirement().least())
+            .orElseThrow()
+            .neededGauge());
+    return receiver.use(sheet.requirement(), least, Range.exactly(air)).verdict()
+        == ReceiverVerdict.MET;
   }
 
   private static final String SHED = """
