@@ -117,8 +117,7 @@ final class BayChanges {
     for (Bay.Plugs row : bay.plugs()) {
       List<Part.Adapter> behind = List.of();
       if (!row.profile().equals(profile)) {
-        List<Offer> offers =
-            toPrefer(offers(profile, /* isSocket= */ false, row.onto()));
+        List<Offer> offers = toPrefer(offers(profile, /* isSocket= */ false, row.onto()));
         Optional<Offer> cheapest = cheapest(offers);
         if (cheapest.isEmpty()) {
           return Change.refused(missing(bay, profile, "a plug of " + row.tool()));
@@ -269,9 +268,7 @@ final class BayChanges {
         adapters.stream()
             .filter(adapter -> adapter.facts().rating().isPresent())
             .toList());
-    return rated.verdict() == ChainVerdict.NOT_JOINED
-        ? Chain.between(from, onto, adapters)
-        : rated;
+    return rated.verdict() == ChainVerdict.NOT_JOINED ? Chain.between(from, onto, adapters) : rated;
   }
 
   /** Whether a part is rated below the highest pressure; one whose rating nobody tells is not. */

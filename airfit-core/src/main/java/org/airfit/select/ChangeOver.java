@@ -162,8 +162,8 @@ public final class ChangeOver {
           || bay.sockets().stream().anyMatch(row -> row.takes().contains(profile));
       Set<PairOutcome> met = new LinkedHashSet<>();
       bay.plugs()
-          .forEach(row ->
-              met.add(ToldPair.judge(inventory.pairs(), row.profile(), Set.of(profile))));
+          .forEach(
+              row -> met.add(ToldPair.judge(inventory.pairs(), row.profile(), Set.of(profile))));
       bay.sockets()
           .forEach(row -> met.add(ToldPair.judge(inventory.pairs(), profile, row.takes())));
       met.remove(PairOutcome.DOES_NOT_GO_IN);
@@ -210,8 +210,8 @@ public final class ChangeOver {
     List<MixedPair> asked = new MixedShop(inventory)
         .pairs(changed(plan)).stream()
             .filter(pair -> !pair.acrossMedia() && pair.outcome() == PairOutcome.NOT_TOLD)
-            .filter(pair -> plan.profiles().contains(pair.plug())
-                && plan.profiles().containsAll(pair.takes()))
+            .filter(pair ->
+                plan.profiles().contains(pair.plug()) && plan.profiles().containsAll(pair.takes()))
             .toList();
     return new IfTold(plan, asked);
   }
@@ -461,8 +461,8 @@ public final class ChangeOver {
             + next.total().format(2) + ", " + besides(next, best)
             + (next.openBays() > best.openBays() ? ", with more open questions of air." : ".")));
     mayGetDearer()
-        .ifPresent(share ->
-            said.add("That stands as long as the sockets and plugs " + notOfNext(best)
+        .ifPresent(
+            share -> said.add("That stands as long as the sockets and plugs " + notOfNext(best)
                 + " get no more than " + Digits.fixed(Math.floor(100.0 * share), 0)
                 + " % dearer."));
     for (CouplingPlan more : cheaperWithMore()) {
@@ -480,7 +480,8 @@ public final class ChangeOver {
     }
     ifTold.forEach(each -> said.add(inWords(each)));
     if (best.openBays() > 0) {
-      said.add("In " + bays(best.openBays()) + " it depends on what is not known exactly whether a tool gets its air; measure that before"
+      said.add("In " + bays(best.openBays())
+          + " it depends on what is not known exactly whether a tool gets its air; measure that before"
           + " buying.");
     }
     return said;
@@ -493,8 +494,8 @@ public final class ChangeOver {
     }
     return "of "
         + best.profiles().stream()
-            .filter(profile -> runnerUp().stream()
-                .noneMatch(next -> next.profiles().contains(profile)))
+            .filter(
+                profile -> runnerUp().stream().noneMatch(next -> next.profiles().contains(profile)))
             .collect(Collectors.joining(" and "))
         + " that are bought";
   }
@@ -521,8 +522,8 @@ public final class ChangeOver {
           + sideBySide(best) + ".";
     }
     if (count > 1) {
-      return "No single profile can be kept for all bays"
-          + (count > 2 ? ", nor can two" : "") + "; " + sideBySide(best) + ".";
+      return "No single profile can be kept for all bays" + (count > 2 ? ", nor can two" : "")
+          + "; " + sideBySide(best) + ".";
     }
     return plansOf(1) == 1
         ? "It is the only one that can be kept for all bays."

@@ -56,7 +56,8 @@ final class MixedShop {
         plugs.computeIfAbsent(plug, any -> new Pieces()).add(row.count(), bay.name());
       }
       for (Bay.Sockets row : bay.sockets()) {
-        Socket socket = new Socket(profile == null ? row.takes() : Set.of(profile), Carried.in(bay));
+        Socket socket =
+            new Socket(profile == null ? row.takes() : Set.of(profile), Carried.in(bay));
         sockets.computeIfAbsent(socket, any -> new Pieces()).add(row.count(), bay.name());
       }
     }

@@ -56,8 +56,8 @@ public record NotKept(String profile, Cause cause, String where, Optional<BayAir
         profile + " is the profile of " + where + ", whose line carries another medium: it is not"
             + " offered for air.";
       case TOLD_TO_GO_TOGETHER ->
-        profile + " is never offered for air: it is told that its plugs go into the sockets of " + where
-            + ", or the plugs of that line into its sockets.";
+        profile + " is never offered for air: it is told that its plugs go into the sockets of "
+            + where + ", or the plugs of that line into its sockets.";
       case NOT_TOLD_APART ->
         profile + " is offered only where it is told that its plugs do not go into the sockets of "
             + where + ", nor the plugs of that line into its sockets: ask the makers.";

@@ -150,7 +150,9 @@ class ChangeOverProperties {
               Shelf.steel("S" + id).withPrice(usd(socketPrices[profile][part])),
               Set.of(NAMES[profile]),
               End.parse(LINES[socketFits[profile][part]] + " female"),
-              FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(isNarrow[profile] ? 2.2 : 9.0), 0.3)));
+              FlowCapacity.of(
+                  SonicConductance.ofCubicDecimetresPerSecondBar(isNarrow[profile] ? 2.2 : 9.0),
+                  0.3)));
           parts.add(new Part.Plug(
               Shelf.steel("P" + id).withPrice(usd(plugPrices[profile][part])),
               NAMES[profile],
@@ -340,16 +342,14 @@ class ChangeOverProperties {
     if (!bySet.isEmpty()) {
       CouplingPlan best = found.best().orElseThrow();
       assertThat(new Good(
-              best.openBays(),
-              best.profiles().size(),
-              best.total().amount().intValueExact()))
+              best.openBays(), best.profiles().size(), best.total().amount().intValueExact()))
           .isEqualTo(bySet.values().stream().min(BEST_FIRST).orElseThrow());
       assertThat(found.cheaperButOpen())
           .allMatch(plan -> plan.total().compareTo(best.total()) < 0)
           .allMatch(plan -> plan.openBays() > best.openBays());
       boolean isCheaperOpen = bySet.values().stream()
-          .anyMatch(
-              each -> each.cost < best.total().amount().intValueExact() && each.open > best.openBays());
+          .anyMatch(each ->
+              each.cost < best.total().amount().intValueExact() && each.open > best.openBays());
       assertThat(found.cheaperButOpen().isEmpty()).isNotEqualTo(isCheaperOpen);
     }
   }

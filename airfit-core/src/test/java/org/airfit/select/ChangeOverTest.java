@@ -483,9 +483,7 @@ class ChangeOverTest {
         .withPrice(usd("1.50"))));
     ChangeOver found = answer();
     assertThat(found.verdict()).isEqualTo(ChangeOverVerdict.NOTHING_CAN_BE_KEPT);
-    assertThat(found.notKept())
-        .extracting(NotKept::where)
-        .contains("a socket at wall in paint");
+    assertThat(found.notKept()).extracting(NotKept::where).contains("a socket at wall in paint");
   }
 
   private static Bay onHalfInch(
@@ -544,7 +542,8 @@ class ChangeOverTest {
     assertThat(answer().possibleNow())
         .filteredOn(pair -> pair.plug().equals("ox") && pair.takes().contains("fuel"))
         .singleElement()
-        .satisfies(pair -> assertThat(pair.inWords()).endsWith("this joins the lines of two media."));
+        .satisfies(
+            pair -> assertThat(pair.inWords()).endsWith("this joins the lines of two media."));
     assertThat(answer().possibleNow())
         .filteredOn(pair -> pair.plug().equals("fuel") && pair.takes().contains("ox"))
         .singleElement()
@@ -593,9 +592,7 @@ class ChangeOverTest {
             FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(9.0), 0.3)));
     ChangeOver found = answer();
     assertThat(found.plans()).isEmpty();
-    assertThat(found.notKept())
-        .extracting(NotKept::where)
-        .contains("a plug of tools in paint");
+    assertThat(found.notKept()).extracting(NotKept::where).contains("a plug of tools in paint");
     assertThat(found.cautions(UnitSystem.SI))
         .extracting(each -> each.title())
         .contains("Hold ratings against the pressure at rest");
@@ -606,8 +603,8 @@ class ChangeOverTest {
     bay("forge", "wren", 3, 5);
     offered("wren", "8.00", "3.00", 9.0);
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Bay(
-            "booth", Medium.BREATHING_AIR, Optional.empty(), List.of(), List.of()))
+        .isThrownBy(
+            () -> new Bay("booth", Medium.BREATHING_AIR, Optional.empty(), List.of(), List.of()))
         .withMessageContaining("booth must have sockets and plugs, had 0 and 0");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new Bay(
@@ -658,8 +655,9 @@ class ChangeOverTest {
     assertThat(found.plans()).hasSize(2);
     assertThat(found.plans().get(1).profiles()).containsExactly("finch");
     assertThat(found.inWords(UnitSystem.SI))
-        .contains("With fewer profiles it depends in more bays whether a tool gets its air; it is the only"
-            + " way to keep 2 side by side.");
+        .contains(
+            "With fewer profiles it depends in more bays whether a tool gets its air; it is the only"
+                + " way to keep 2 side by side.");
   }
 
   /** The same where finch lies on the shelf: for all it costs 8 × 0 + 2 × 40, side by side 2 × 40 and 4 × 30. */
@@ -679,7 +677,8 @@ class ChangeOverTest {
         End.parse("1/2 NPT female"),
         FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(2.2), 0.3)));
     pairs.clear();
-    ChangeOver found = answer(); // wren for all 2 × 40 + 4 × 30 = 200, finch for all 3 + 5 + 2 × 4 + 4 = 20
+    ChangeOver found =
+        answer(); // wren for all 2 × 40 + 4 × 30 = 200, finch for all 3 + 5 + 2 × 4 + 4 = 20
     assertThat(found.best().orElseThrow().total()).isEqualTo(usd("200.00"));
     assertThat(found.cheaperButOpen())
         .singleElement()
@@ -800,8 +799,9 @@ class ChangeOverTest {
     assertThat(answer().notKept()).singleElement().satisfies(why -> {
       assertThat(why.cause()).isEqualTo(NotKept.Cause.TOLD_TO_GO_TOGETHER);
       assertThat(why.inWords(UnitSystem.SI))
-          .isEqualTo("wren is never offered for air: it is told that its plugs go into the sockets of blast"
-              + " booth, or the plugs of that line into its sockets.");
+          .isEqualTo(
+              "wren is never offered for air: it is told that its plugs go into the sockets of blast"
+                  + " booth, or the plugs of that line into its sockets.");
     });
   }
 }

@@ -253,8 +253,8 @@ public final class InventoryFile {
 
   private ToldPair pair(Field item) throws WrongFileException {
     String plug = known(item.field("plug", "the id of the profile of the plug"));
-    Field into =
-        item.field("socket", "the id of the profile of the socket, or ids such as a/b of a universal one");
+    Field into = item.field(
+        "socket", "the id of the profile of the socket, or ids such as a/b of a universal one");
     String socket = universal.contains(into.text().strip()) ? into.text().strip() : known(into);
     PairOutcome outcome =
         item.field("happens", "such as does not go in").oneOf(TOLD, PairOutcome::toString);

@@ -151,8 +151,7 @@ class InventoryFileTest {
         .satisfies(pair -> assertThat(pair.outcome()).isEqualTo(PairOutcome.DOES_NOT_GO_IN));
     assertThatExceptionOfType(WrongFileException.class)
         .isThrownBy(() -> read(Files.readString(WEIR_STREET)
-            .replace(
-                "\"tern\", \"socket\": \"skua\"", "\"tern\", \"socket\": \"skua/gannet\"")))
+            .replace("\"tern\", \"socket\": \"skua\"", "\"tern\", \"socket\": \"skua/gannet\"")))
         .withMessageContaining("pairs[4].socket");
   }
 

@@ -59,8 +59,8 @@ class NetworkFileTest {
         (NetworkResult.Solved) ofCsv("shed.csv", TABLE).network().solve();
     assertThat(printed.at("bench")).isEqualTo(plain.at("bench"));
     // without b it lets through any of a range: the least of it is taken
-    NetworkResult.Solved least =
-        (NetworkResult.Solved) ofCsv("shed.csv", table.replace(", b 0.4", "")).network().solve();
+    NetworkResult.Solved least = (NetworkResult.Solved)
+        ofCsv("shed.csv", table.replace(", b 0.4", "")).network().solve();
     assertThat(least.at("bench").pascals()).isLessThan(plain.at("bench").pascals());
     assertThatExceptionOfType(WrongFileException.class)
         .isThrownBy(() -> ofCsv("shed.csv", table.replace("b 0.4\",,", "b 0.4\",20 dm3/(s bar),")))

@@ -109,8 +109,7 @@ public record InventorySheet(InventoryJob job, ChangeOver found) {
         "to put a plug into a socket that lets go, or of which nobody told what happens");
     ways(
         said,
-        pairs.stream()
-            .filter(pair -> pair.outcome() == PairOutcome.LEAKS && !pair.acrossMedia()),
+        pairs.stream().filter(pair -> pair.outcome() == PairOutcome.LEAKS && !pair.acrossMedia()),
         "to put a plug into a socket that leaks");
     return said.isEmpty()
         ? "No plug can go into a socket of another profile that leaks, lets go or is not told."
@@ -325,16 +324,13 @@ public record InventorySheet(InventoryJob job, ChangeOver found) {
                 + " and how long a delivery takes.");
     return rule + " Today that is " + now + " pieces of " + found.spareNow().size() + " kinds"
         + (found.best().isPresent()
-            ? ", afterwards " + after + " of " + found.spareAfter().size() + ". What is on the shelf is not"
-                + " taken off."
+            ? ", afterwards " + after + " of " + found.spareAfter().size()
+                + ". What is on the shelf is not" + " taken off."
             : ". What is on the shelf is not taken off.");
   }
 
   private static String perHundred(double share) {
-    return BigDecimal.valueOf(share)
-        .movePointRight(2)
-        .stripTrailingZeros()
-        .toPlainString();
+    return BigDecimal.valueOf(share).movePointRight(2).stripTrailingZeros().toPlainString();
   }
 
   List<Caution> cautions() {

@@ -159,12 +159,13 @@ class InventoryProgramTest {
   @Test
   void two_profiles_that_seal_in_each_other_are_not_told_to_be_one() throws IOException {
     Path page = folder.resolve("x.html");
-    String both =
-        """
+    String both = """
         {"plug": "tern", "socket": "gannet", "happens": "goes in and seals", "by": "trial"},
         {"plug": "gannet", "socket": "tern", "happens": "goes in and seals", "by": "trial"}
         """;
-    assertThat(run(ownFile(both), page)).as(err.toString(StandardCharsets.UTF_8)).isZero();
+    assertThat(run(ownFile(both), page))
+        .as(err.toString(StandardCharsets.UTF_8))
+        .isZero();
     assertThat(said())
         .contains("Nothing: each plug in use is told to go in and seal in each socket in use.")
         .doesNotContain("one profile is in use");
@@ -175,23 +176,26 @@ class InventoryProgramTest {
   /** By hand: 3 plugs and 5 sockets make 15 ways, 4 and 2 make 8. */
   @Test
   void leaks_are_counted_among_what_is_wrong_today() throws IOException {
-    String both =
-        """
+    String both = """
         {"plug": "tern", "socket": "gannet", "happens": "goes in and leaks", "by": "trial"},
         {"plug": "gannet", "socket": "tern", "happens": "goes in and leaks", "by": "trial"}
         """;
     assertThat(run(ownFile(both), folder.resolve("x.html"))).isZero();
     assertThat(said())
-        .contains("Today: 23 ways to put a plug into a socket that leaks (each plug with each socket counts as"
-            + " one way).");
+        .contains(
+            "Today: 23 ways to put a plug into a socket that leaks (each plug with each socket counts as"
+                + " one way).");
   }
 
   @Test
   void a_small_share_of_wear_is_not_told_as_none() throws IOException {
-    assertThat(run(copied("\"wornPerYear\": 0.25", "\"wornPerYear\": 0.004"), folder.resolve("x.html")))
+    assertThat(run(
+            copied("\"wornPerYear\": 0.25", "\"wornPerYear\": 0.004"), folder.resolve("x.html")))
         .isZero();
     assertThat(said())
-        .contains("that are enough, for each kind by itself, with a chance of", "where 0.4 of 100 pieces wear out")
+        .contains(
+            "that are enough, for each kind by itself, with a chance of",
+            "where 0.4 of 100 pieces wear out")
         .contains("What is on the shelf is not taken off.");
   }
 
