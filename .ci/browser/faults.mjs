@@ -16,6 +16,9 @@ const LEAST_TEXT = 11;
 /** Print is at least as large, indices too [pt]. */
 const LEAST_PRINT = 7;
 
+const WIDE = { width: 1280, height: 900 };
+const NARROW = { width: 390, height: 844 };
+
 const PAPERS = { letter: [215.9, 279.4], a4: [210, 297] };
 
 export function browser() {
@@ -31,23 +34,27 @@ export async function faults(browser, file) {
   const url = pathToFileURL(resolve(file)).href;
   const add = (where, list) => list.forEach((one) => found.push({ page: basename(file), where, ...one }));
 
-  const screen = await open(browser, url, { viewport: { width: 1280, height: 900 } }, add);
+  const screen = await open(browser, url, { viewport: WIDE }, add);
+  await screen.evaluate(AXE);
   add('1280 px', await axe(screen));
   add('1280 px', await screen.evaluate(overflow));
   add('1280 px', await screen.evaluate(blank));
   await screen.emulateMedia({ colorScheme: 'dark' });
   add('1280 px, dark', await axe(screen, {}, ['color-contrast', 'link-in-text-block']));
   await screen.emulateMedia({ colorScheme: 'light' });
+  // here and not on the telephone, so that axe is read once for a page
+  await screen.setViewportSize(NARROW);
+  add('390 px', await axe(screen, { 'color-contrast': { enabled: false } }));
+  await screen.setViewportSize(WIDE);
   await paper(screen, add);
   await screen.context().close();
 
   const telephone = await open(
     browser,
     url,
-    { viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true, deviceScaleFactor: 2 },
+    { viewport: NARROW, isMobile: true, hasTouch: true, deviceScaleFactor: 2 },
     add,
   );
-  add('390 px', await axe(telephone, { 'color-contrast': { enabled: false } }));
   add('390 px', await telephone.evaluate(overflow));
   add('390 px', await telephone.evaluate(small, LEAST_TEXT));
   await telephone.evaluate(() =>
@@ -79,8 +86,8 @@ async function open(browser, url, options, add) {
   return page;
 }
 
+/** What axe finds in a page that has read it. */
 async function axe(page, rules = {}, only = undefined) {
-  await page.evaluate(AXE);
   // Drawings that are hidden from screen readers, such as the glyphs of formulas, have nothing to say.
   const run = ([rules, only]) =>
     globalThis.axe.run(
@@ -122,10 +129,11 @@ async function paper(page, add) {
       add(where, await page.evaluate(overflow));
       add(where, await page.evaluate(fine, LEAST_PRINT));
       add(where, await page.evaluate(ends, Math.ceil(inner[1])));
-      await page.setViewportSize({ width: 1280, height: 900 });
-      const { sides, count } = await print(page, papers ? { preferCSSPageSize: true } : { format: name });
+      await page.setViewportSize(WIDE);
+      const ofOneSide = await page.evaluate(oneSide);
+      const { sides, count } = await print(page, ofOneSide, papers ? { preferCSSPageSize: true } : { format: name });
       add(where, torn(parts, sides));
-      if (count > 1 && (await page.evaluate(oneSide))) {
+      if (ofOneSide && count > 1) {
         add(where, [{ element: 'table', fault: `a sheet to hand over takes ${count} sides, not one` }]);
       }
     }
@@ -134,8 +142,8 @@ async function paper(page, add) {
   await page.emulateMedia({ media: 'screen' });
 }
 
-/** How many sides of paper the page takes, and on which side each mark lies. */
-async function print(page, options) {
+/** On which side of paper each mark lies, and how many sides the page takes, where they are to be counted. */
+async function print(page, counted, options) {
   const folder = mkdtempSync(join(tmpdir(), 'print-'));
   const read = (...words) => execFileSync('pdfinfo', words, { encoding: 'utf8', maxBuffer: 1 << 26 });
   try {
@@ -144,7 +152,7 @@ async function print(page, options) {
     const marks = read('-dests', file).matchAll(/^\s*(\d+) \[[^\]]*\] "([^"]+)"$/gm);
     return {
       sides: new Map([...marks].map(([, side, name]) => [name, Number(side)])),
-      count: Number(/^Pages:\s+(\d+)/m.exec(read(file))[1]),
+      count: counted ? Number(/^Pages:\s+(\d+)/m.exec(read(file))[1]) : 1,
     };
   } finally {
     rmSync(folder, { recursive: true });

@@ -236,12 +236,14 @@ export function prepare() {
   links.dataset.printEnds = '';
   links.style.cssText = 'position:absolute;top:0;left:0;width:100%;height:1px;overflow:hidden;font-size:1px;line-height:1px';
   let count = 0;
+  const linked = new Set();
   const name = (element) => {
     if (!element.id) {
       element.id = `print-${count++}`;
       element.dataset.printId = '';
     }
-    if (!links.querySelector(`[href="#${CSS.escape(element.id)}"]`)) {
+    if (!linked.has(element.id)) {
+      linked.add(element.id);
       const link = document.createElement('a');
       link.href = `#${element.id}`;
       link.textContent = '.';
@@ -259,13 +261,24 @@ export function prepare() {
     element.ownerSVGElement || ['svg', 'img', 'tr'].includes(element.localName)
       ? name(element.closest('figure') ?? element)
       : mark(element, false);
-  const next = (element, leaves) =>
-    leaves.find(
-      (leaf) =>
-        element.compareDocumentPosition(leaf) & Node.DOCUMENT_POSITION_FOLLOWING &&
+  // Leaves lie in the order of the document, so the first that follows is found by halving.
+  const next = (element, leaves) => {
+    let [before, after] = [-1, leaves.length];
+    while (after - before > 1) {
+      const middle = (before + after) >> 1;
+      if (element.compareDocumentPosition(leaves[middle]) & Node.DOCUMENT_POSITION_FOLLOWING) {
+        after = middle;
+      } else {
+        before = middle;
+      }
+    }
+    return leaves.find(
+      (leaf, at) =>
+        at >= after &&
         !element.contains(leaf) &&
         leaf.textContent.trim() + leaf.localName.replace(/^(?!svg|img).*/, '') !== '',
     );
+  };
   const leaves = [...document.querySelectorAll(LEAVES)].filter((leaf) => !leaf.ownerSVGElement && shown(leaf));
   for (const heading of document.querySelectorAll('h1, h2, h3, h4, h5, h6, p.title')) {
     const below = shown(heading) && next(heading, leaves);
@@ -273,8 +286,8 @@ export function prepare() {
       pairs.push({
         kind: 'a heading alone at the foot of a side',
         element: named(heading),
-        first: mark(heading, true),
-        second: begins(below),
+        first: () => mark(heading, true),
+        second: () => begins(below),
       });
     }
   }
@@ -288,8 +301,8 @@ export function prepare() {
       pairs.push({
         kind: 'code parted from what it shows',
         element: named(code),
-        first: mark(code, true),
-        second: begins(below),
+        first: () => mark(code, true),
+        second: () => begins(below),
       });
     }
   }
@@ -299,8 +312,8 @@ export function prepare() {
       pairs.push({
         kind: 'a caption parted from its picture',
         element: named(figure),
-        first: mark(figure, true),
-        second: name(drawing),
+        first: () => mark(figure, true),
+        second: () => name(drawing),
       });
     }
   }
@@ -317,14 +330,16 @@ export function prepare() {
         pairs.push({
           kind: 'broken across two sides',
           element: named(whole),
-          first: mark(last, false),
-          second: mark(last, true),
+          first: () => mark(last, false),
+          second: () => mark(last, true),
         });
       }
     }
   }
+  // Marks are set when all is measured: a mark between two measurements has the page laid out anew.
+  const marked = pairs.map(({ first, second, ...told }) => ({ ...told, first: first(), second: second() }));
   document.body.append(links);
-  return pairs;
+  return marked;
 }
 
 /** Takes the marks of {@link prepare} away. */
