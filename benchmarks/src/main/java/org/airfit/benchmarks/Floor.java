@@ -103,6 +103,12 @@ final class Floor {
 
   static final Floor PSI_TO_BAR = none().with(1, PSI_TO_PASCALS).with(1, Operation.DIVISION);
 
+  /**
+   * Looks at all laws of a network: five Newton steps, whose errors are a tenth, its square and so on to the last digit of a
+   * double, and the look at what they led to.
+   */
+  private static final int LOOKS = 6;
+
   private final EnumMap<Operation, Double> counts = new EnumMap<>(Operation.class);
 
   /**
@@ -137,6 +143,21 @@ final class Floor {
       }
       default -> throw new IllegalArgumentException("kind of a set was " + kind);
     };
+  }
+
+  /**
+   * Of a network: for each tool a piece of the main and a coupling, and two places whose balance is eliminated, each by a
+   * division and two multiplications and additions.
+   *
+   * @param tools how many tools hang on it
+   */
+  static Floor ofNetwork(int tools) {
+    return none()
+        .with(LOOKS * tools, PIPE)
+        .with(LOOKS * tools, Operation.DIVISION)
+        .with(LOOKS * tools, Operation.ROOT)
+        .with(LOOKS * 2 * tools, Operation.DIVISION)
+        .with(LOOKS * 4 * tools, Operation.FLOP);
   }
 
   /** Nothing yet. */

@@ -75,8 +75,9 @@ public final class Performance {
   /**
    * Runs the benchmarks.
    *
-   * @param args {@code smoke}; or {@code measure} and the folder of the documents; or {@code rehearse} and a folder, for the
-   *     same page from one short look at each, whose figures are worth nothing
+   * @param args {@code smoke}; or {@code measure} and the folder of the documents; or {@code page} and that folder, to write
+   *     the page again from what was measured; or {@code rehearse} and a folder, for the same page from one short look at
+   *     each, whose figures are worth nothing
    * @throws RunnerException if a benchmark fails
    * @throws IOException if a document cannot be written
    * @throws InterruptedException if it is interrupted
@@ -88,9 +89,15 @@ public final class Performance {
       new Performance(false).measure(Path.of(args[1]));
     } else if (args.length == 2 && args[0].equals("rehearse")) {
       new Performance(true).measure(Path.of(args[1]));
+    } else if (args.length == 2 && args[0].equals("page")) {
+      Performance page = new Performance(false);
+      Measured measured = Measured.read(figures(Path.of(args[1])));
+      page.figures.putAll(measured.figures());
+      page.write(Path.of(args[1]), measured);
     } else {
       System.err.println(
-          "Usage: Performance smoke | Performance measure FOLDER | Performance rehearse FOLDER");
+          "Usage: Performance smoke | Performance measure FOLDER | Performance page FOLDER"
+              + " | Performance rehearse FOLDER");
       System.exit(2);
     }
   }
@@ -130,6 +137,22 @@ public final class Performance {
       new Runner(options.build()).run().forEach(this::keep);
     }
     Files.createDirectories(folder.resolve("performance"));
+    Measured measured = new Measured(
+        machine(),
+        LocalDate.now(ZoneOffset.UTC).toString(),
+        figures,
+        ProgramStart.measure(rehearses ? 1 : TURNS));
+    measured.write(figures(folder));
+    write(folder, measured);
+  }
+
+  /** Where the figures are kept. */
+  private static Path figures(Path folder) {
+    return folder.resolve("performance").resolve("figures.csv");
+  }
+
+  /** Writes the page and its plots. */
+  private void write(Path folder, Measured measured) throws IOException {
     plot(folder, "networks", "Networks", "tools", "NetworkBenchmark.steadyFlow tools", "ring=true");
     plot(
         folder,
@@ -145,8 +168,7 @@ public final class Performance {
         "profiles",
         "PlugBenchmark.verdictAndChance profileCount",
         "kind=DEVIATION wearMm=0.0");
-    Files.writeString(
-        folder.resolve("performance.md"), document(ProgramStart.measure(rehearses ? 1 : TURNS)));
+    Files.writeString(folder.resolve("performance.md"), document(measured));
   }
 
   private void keep(RunResult run) {
@@ -235,7 +257,8 @@ public final class Performance {
     return both / squares;
   }
 
-  private String document(ProgramStart.Medians program) throws IOException {
+  private String document(Measured measured) throws IOException {
+    ProgramStart.Medians program = measured.program();
     Figure haaland = figure("FrictionBenchmark.haaland");
     Figure colebrook = figure("FrictionBenchmark.colebrook");
     Figure number = figure("RunBenchmark.number", ISOTHERMAL);
@@ -243,6 +266,7 @@ public final class Performance {
     Figure one = figure("BatchBenchmark.oneCore");
     Figure multiply = figure("QuantityBenchmark.multiply");
     Table table = new Table(operation -> figure(operation.benchmark()).nanoseconds);
+    table.time("Haaland's approximation, the yardstick of the machine", haaland);
     table.ratio("Colebrook over Haaland", colebrook, haaland, 1.0, Floor.COLEBROOK);
     table.atLeast(
         "Brent's method over Colebrook",
@@ -272,7 +296,7 @@ public final class Performance {
         12.0,
         Floor.RUNS_OF_SEARCH);
     table.time("a run in a batch of a million, on one core", one, 1.0e9 / 3.0e6, Floor.RUN);
-    table.atLeast("one core over two", one, figure("BatchBenchmark.twoCores"), 1.8);
+    table.atLeast("one core over two", one, figure("BatchBenchmark.twoCores"), 1.8, 2.0);
     for (String kind : List.of("DEVIATION", "LIMITS", "PIECES")) {
       for (String wear : List.of("0.0", "0.1")) {
         boolean worn = !wear.equals("0.0");
@@ -294,12 +318,12 @@ public final class Performance {
           "network: " + what + " with 200 tools",
           figure("NetworkBenchmark.steadyFlow", "tools=200", "ring=" + ring),
           1.0e6,
-          NOT_COUNTED);
+          Floor.ofNetwork(200));
       table.time(
           "network: " + what + " with 1,000 tools",
           figure("NetworkBenchmark.steadyFlow", "tools=1000", "ring=" + ring),
           6.0e6,
-          NOT_COUNTED);
+          Floor.ofNetwork(1000));
     }
     table.ratio(
         "a draw of a simulation over a solution, ring with 200 tools",
@@ -316,7 +340,7 @@ public final class Performance {
         "the first choice of a program",
         figure("FirstSelectionBenchmark.select"),
         150.0e6,
-        NOT_COUNTED);
+        Floor.CHOICE);
     table.time(
         "`GaugePressure.parse(\"90 psig\")`",
         figure("QuantityBenchmark.parse"),
@@ -354,8 +378,8 @@ public final class Performance {
     return new String(
             Performance.class.getResourceAsStream("performance.md").readAllBytes(),
             java.nio.charset.StandardCharsets.UTF_8)
-        .replace("@machine@", machine())
-        .replace("@date@", LocalDate.now(ZoneOffset.UTC).toString())
+        .replace("@machine@", measured.machine())
+        .replace("@date@", measured.date())
         .replace("@table@", table.toString())
         .replace("@costs@", table.costs())
         .replace("@floors@", table.floors());
@@ -412,8 +436,9 @@ public final class Performance {
   /** The rows of the document, and what their floors are counted from. */
   private static final class Table {
 
-    private final StringBuilder rows = new StringBuilder(
-        "| what | measured | wanted | | floor | over it |\n| --- | --- | --- | --- | --- | --- |\n");
+    private final StringBuilder rows =
+        new StringBuilder("| what | measured | wanted | | floor | over it |\n"
+            + "| --- | --- | --- | --- | --- | --- |\n");
     private final StringBuilder floors = new StringBuilder();
     private final ToDoubleFunction<Floor.Operation> cost;
 
@@ -486,9 +511,16 @@ public final class Performance {
           times(ratio.value / fewest));
     }
 
-    void atLeast(String what, Figure one, Figure other, double least) {
+    /** Of a ratio that cannot be larger than so much. */
+    void atLeast(String what, Figure one, Figure other, double least, double most) {
       Ratio ratio = one.over(other);
-      row(what, said(ratio), "at least " + plain(least), ratio.value >= least, "", "");
+      row(
+          what,
+          said(ratio),
+          "at least " + plain(least),
+          ratio.value >= least,
+          plain(most) + " at most",
+          times(most / ratio.value));
     }
 
     void atLeast(String what, Figure one, Figure other, double least, Floor ofOther) {
@@ -519,6 +551,11 @@ public final class Performance {
           isMet,
           inUnit(floor),
           times(figure.nanoseconds / floor));
+    }
+
+    /** Of a time of which nothing is wanted. */
+    void time(String what, Figure figure) {
+      row(what, inUnit(figure.nanoseconds) + " ± " + inUnit(figure.error), "", "", "", "");
     }
 
     void process(String what, double median) {
