@@ -107,9 +107,9 @@ final class InterviewProgram {
     }
     return isKnown(sheet)
         ? "All was asked that can change the proposal."
-        : "All was asked that is asked here. What is not known exactly, of the air the tool takes and how long at a"
-            + " time, of the pressures, of pipes and of parts that stay, was taken at its worst and can change the"
-            + " proposal: measure it and write it into the file.";
+        : "All was asked that is asked here. What was not answered, and what is not known exactly of what others take,"
+            + " of pipes and of parts that stay, was taken at its worst and can change the proposal: measure it and write"
+            + " it into the file.";
   }
 
   /** Whether no number that this talk does not ask for is open. */
