@@ -32,10 +32,11 @@ import org.jspecify.annotations.Nullable;
  * {@link #brokenWhateverIsAnswered}.
  *
  * <p>What the customer does not know is not asked again, and stays open. The talk ends whatever the customer knows. At
- * its end no answer to any question changes something; answers to two questions at once are not tried, and rarely may.
+ * its end no answer to any question changes something. Answers to two questions at once are not tried, but where the air
+ * at a tool hangs on several values of which none settles it alone: each is asked for that does so with the others.
  *
  * <p><b>Cost:</b> {@link #questions} chooses parts once for each possible answer, of an amount twice for each value at
- * which a rule can turn: at most about a hundred times. A choice takes some milliseconds in a catalogue of tens of
+ * which a rule can turn, and of one that turns with the run some ten times for each: at most a few hundred times. A choice takes some milliseconds in a catalogue of tens of
  * parts.
  *
  * <p>Of several tools, what a tool does and what its maker allows is asked of each, by the name of its line, and of a
@@ -288,11 +289,16 @@ public final class Interview {
     Standing now = Standing.of(job, catalogue);
     Map<Asked, List<Tried>> tried = triedEach(job, now, units);
     boolean isHopeless = !brokenStill(now, tried).isEmpty();
+    boolean settlesTogether = now.isAirOpen() && settlesTogether(tried.keySet(), job);
     List<Weighed> weighed = new ArrayList<>();
     tried.forEach((asked, answers) -> {
       Weighed each = isHopeless && asked.subject().topic() != Topic.MEDIUM
           ? null
-          : weighed(asked.subject(), now, answers);
+          : weighed(
+              asked.subject(),
+              now,
+              answers,
+              settlesTogether && decidesAir(asked.subject().topic()));
       if (each != null) {
         weighed.add(each);
       }
@@ -571,6 +577,39 @@ public final class Interview {
     };
   }
 
+  /**
+   * Whether answers to several questions settle together if a tool has its air, where none may alone. What arrives goes
+   * one way with each of the values, so that it is enough to look at all of them at their best, and at their worst.
+   */
+  private boolean settlesTogether(Set<Asked> open, Requirement job) {
+    List<Asked> deciding =
+        open.stream().filter(asked -> decidesAir(asked.subject().topic())).toList();
+    return deciding.size() > 1
+        && (!withAll(deciding, job, /* atBest= */ true).isAirOpen()
+            || !withAll(deciding, job, /* atBest= */ false).isAirOpen());
+  }
+
+  /** Where it stands with all that is asked for at its best, or at its worst. */
+  private Standing withAll(List<Asked> deciding, Requirement job, boolean atBest) {
+    ToldSoFar all = told;
+    for (Asked asked : deciding) {
+      Subject subject = asked.subject();
+      List<Span> spans = spans(subject, asked.of(), job);
+      int end = isBestAtMost(subject.topic()) == atBest ? spans.size() - 1 : 0;
+      all = all.with(subject, Turns.text(subject.topic(), spans.get(end).inside()));
+    }
+    return Standing.of(all.job().orElseThrow(IllegalStateException::new), catalogue);
+  }
+
+  /** Whether the air at a tool hangs on the value that is asked for, of a range that is known. */
+  private static boolean decidesAir(Topic topic) {
+    return topic == Topic.REGULATOR_DROOP || isPartedByRules(topic);
+  }
+
+  private static boolean isBestAtMost(Topic topic) {
+    return topic == Topic.DUTY || topic == Topic.SETTING || topic == Topic.HOSE_BORE;
+  }
+
   private static Slot.Regulated regulated(Subject subject, Requirement job) {
     return (Slot.Regulated) job.layout().slot(subject.of().orElseThrow()).orElseThrow();
   }
@@ -687,8 +726,10 @@ public final class Interview {
   }
 
   /** The question with its weight; null where no answer changes anything. */
-  private static @Nullable Weighed weighed(Subject subject, Standing now, List<Tried> tried) {
-    if (tried.stream().allMatch(each -> each.isAs(now))) {
+  private static @Nullable Weighed weighed(
+      Subject subject, Standing now, List<Tried> tried, boolean settlesTogether) {
+    boolean changesNothing = tried.stream().allMatch(each -> each.isAs(now));
+    if (changesNothing && !settlesTogether) {
       return null;
     }
     double settled = 0.0;
@@ -699,7 +740,11 @@ public final class Interview {
       settled += now.settledBy(each.standing());
       moved += now.parts().equals(each.standing().parts()) ? 0.0 : 1.0;
       mayForbid |= now.isForbiddenBy(each.standing());
-      answers.add(new PossibleAnswer(each.text(), each.inWords(), each.changes(now)));
+      List<String> changes = each.changes(now);
+      if (settlesTogether && each.standing().isFitting() && each.standing().isAirOpen()) {
+        changes.add("with what else is asked it may settle: " + Rule.AIR_AT_TOOL.title());
+      }
+      answers.add(new PossibleAnswer(each.text(), each.inWords(), changes));
     }
     return new Weighed(
         new Question(subject, answers), mayForbid, settled / tried.size(), moved / tried.size());

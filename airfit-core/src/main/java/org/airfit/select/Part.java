@@ -170,16 +170,7 @@ public sealed interface Part {
      * @throws IllegalArgumentException if {@code measured} is out of the range of {@link Conduit#of}
      */
     public Hose ofTrueBore(Length measured) {
-      Objects.requireNonNull(measured, "measured");
-      return new Hose(
-          facts,
-          bore,
-          new ConduitRange(
-              conduitRange.least().withBore(measured),
-              conduitRange.most().withBore(measured),
-              conduitRange.assumption()),
-          upstream,
-          downstream);
+      return new Hose(facts, bore, conduitRange.ofBore(measured), upstream, downstream);
     }
 
     /**

@@ -137,6 +137,13 @@ record Standing(
         && missing.equals(other.missing);
   }
 
+  /** Whether it depends on what is not known exactly if a tool has its air. */
+  boolean isAirOpen() {
+    return told.entrySet().stream()
+        .anyMatch(each ->
+            each.getKey().rule() == Rule.AIR_AT_TOOL && each.getValue() == RuleOutcome.OPEN);
+  }
+
   /** Whether the same is met, broken and open, be it with other parts. */
   boolean isAlike(Standing other) {
     return isFitting == other.isFitting

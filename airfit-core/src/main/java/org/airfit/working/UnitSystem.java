@@ -374,7 +374,7 @@ public enum UnitSystem {
    */
   public String say(Length length, Length other) {
     int digits = telling(
-        Math.max(digits(length), digits(other)),
+        digits(length),
         MOST_DIGITS,
         length.metres() - other.metres(),
         SAME * Math.max(length.metres(), other.metres()),

@@ -286,6 +286,9 @@ class InterviewOfRangesTest {
     assertThat(there.conduit().bore()).isEqualTo(Length.ofMillimetres(25.0));
     assertThat(there.widestBore()).isEqualTo(Length.ofMillimetres(25.0));
     assertThat(bore.answers()).anyMatch(answer -> !answer.changes().isEmpty());
+    assertThat(air(talk.with(BORE, "4 mm")))
+        .as("narrower than its name says, with a wall no rougher than 0.05 of that")
+        .isEqualTo(RuleOutcome.UNMET);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> talk.with(Subject.of(Topic.HOSE_BORE, "reel"), "6 mm").requirement())
         .withMessageContaining("must be one of the layout");
@@ -398,6 +401,36 @@ class InterviewOfRangesTest {
     assertThat(told.toEachTool().get(0).demand().litresPerSecond()).isCloseTo(6.0, within(1.0e-9));
     assertThat(told.toEachTool().get(1).least()).isEqualTo(GaugePressure.ofBar(5.5));
     assertThat(told.toEachTool().get(1).demand()).isEqualTo(litres(2.5));
+  }
+
+  /** Neither the air nor the pressure settles it alone, both together do: each is asked for, and says so. */
+  @Test
+  void what_settles_the_air_only_together_is_asked_for_too() {
+    double turning = turningLitres();
+    Interview talk = talk(job(
+        new Range<>(litres(0.5 * turning), litres(1.5 * turning)),
+        new Range<>(GaugePressure.ofBar(5.0), GaugePressure.ofBar(6.95))));
+    assertThat(air(talk)).isEqualTo(RuleOutcome.OPEN);
+    for (String litres : List.of("0.5", "1.5")) {
+      double told = Double.parseDouble(litres) * turning;
+      assertThat(air(talk.with(Topic.EXACT_AIR, told + " L/s ANR")))
+          .as("not settled by the air alone")
+          .isEqualTo(RuleOutcome.OPEN);
+    }
+    assertThat(answers(talk, Topic.EXACT_AIR))
+        .allMatch(answer ->
+            answer.endsWith("with what else is asked it may settle: Air at the tool"));
+    assertThat(asked(talk, Topic.EXACT_PRESSURE)).isPresent();
+    Interview narrower = talk.with(Topic.EXACT_AIR, turning + " L/s ANR");
+    assertThat(answers(narrower, Topic.EXACT_PRESSURE))
+        .anyMatch(answer -> answer.contains("settled: Air at the tool"))
+        .anyMatch(answer -> answer.contains("not met: Air at the tool"));
+    Interview unknown = talk.withUnknown(Topic.EXACT_AIR);
+    assertThat(asked(unknown, Topic.EXACT_PRESSURE).stream()
+            .flatMap(question -> question.answers().stream())
+            .flatMap(answer -> answer.changes().stream()))
+        .as("alone it settles nothing any more")
+        .noneMatch(change -> change.contains("with what else is asked"));
   }
 
   @Test

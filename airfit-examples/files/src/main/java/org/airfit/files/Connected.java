@@ -120,7 +120,7 @@ public final class Connected {
         conduit.isExact(),
         Optional.empty(),
         part,
-        taken(conduit.isExact(), conduit.assumption()),
+        taken(conduit.isExact(), isTold(conduit), conduit.assumption()),
         assumed(conduit),
         Optional.empty());
   }
@@ -132,7 +132,7 @@ public final class Connected {
         capacity.isExact(),
         Optional.empty(),
         part,
-        taken(capacity.isExact(), capacity.assumption()),
+        taken(capacity.isExact(), isTold(capacity), capacity.assumption()),
         assumed(capacity),
         Optional.empty());
   }
@@ -140,7 +140,10 @@ public final class Connected {
   private static Connected of(
       String name, RegulatorRange regulator, GaugePressure set, Optional<Part> part) {
     List<String> taken = new ArrayList<>(
-        taken(regulator.capacity().isExact(), regulator.capacity().assumption()));
+        taken(
+            regulator.capacity().isExact(),
+            isTold(regulator.capacity()),
+            regulator.capacity().assumption()));
     if (!regulator.droop().isExact()) {
       taken.add("droop not told: from none to 1 bar (14.5 psi), common practice, no source");
     }
@@ -157,19 +160,29 @@ public final class Connected {
 
   /** What was taken of what is exact then. */
   private static List<String> assumed(CapacityRange capacity) {
-    boolean isTold =
-        capacity.assumption().equals(CapacityRange.exactly(capacity.least()).assumption());
-    return capacity.isExact() && !isTold ? List.of(capacity.assumption().toString()) : List.of();
+    return capacity.isExact() && !isTold(capacity)
+        ? List.of(capacity.assumption().toString())
+        : List.of();
   }
 
   private static List<String> assumed(ConduitRange conduit) {
-    boolean isTold =
-        conduit.assumption().equals(ConduitRange.exactly(conduit.least()).assumption());
-    return conduit.isExact() && !isTold ? List.of(conduit.assumption().toString()) : List.of();
+    return conduit.isExact() && !isTold(conduit)
+        ? List.of(conduit.assumption().toString())
+        : List.of();
   }
 
-  private static List<String> taken(boolean isExact, Source assumption) {
-    return isExact ? List.of() : List.of(assumption.toString());
+  private static boolean isTold(CapacityRange capacity) {
+    return capacity.assumption().equals(CapacityRange.exactly(capacity.least()).assumption());
+  }
+
+  private static boolean isTold(ConduitRange conduit) {
+    return conduit.assumption().equals(ConduitRange.exactly(conduit.least()).assumption());
+  }
+
+  private static List<String> taken(boolean isExact, boolean isTold, Source assumption) {
+    return isExact
+        ? List.of()
+        : List.of(isTold ? "told as a range" : assumption.toString());
   }
 
   /**

@@ -105,6 +105,10 @@ final class InterviewProgram {
     if (talk.next().isPresent()) {
       return "Not all was asked; this is what stands so far.";
     }
+    if (sheet.selection().isEmpty()) {
+      return "All was asked that is asked here. No parts are chosen before the plug is known: read it again, or take"
+          + " atHand out of the file and tell the profile of the couplings.";
+    }
     return isKnown(sheet)
         ? "All was asked that can change the proposal."
         : "All was asked that is asked here. What was not answered, and what is not known exactly of what others take,"
