@@ -32,12 +32,12 @@ import org.jspecify.annotations.Nullable;
  * {@link #brokenWhateverIsAnswered}.
  *
  * <p>What the customer does not know is not asked again, and stays open. The talk ends whatever the customer knows. At
- * its end no answer to any question changes something. Answers to two questions at once are not tried, but where the air
- * at a tool hangs on several values of which none settles it alone: each is asked for that does so with the others.
+ * its end no answer to any question changes something. Answers to two questions at once are not tried, but where the
+ * air at a tool hangs on several values of which none settles it alone: each is asked for that does so with the others.
  *
  * <p><b>Cost:</b> {@link #questions} chooses parts once for each possible answer, of an amount twice for each value at
- * which a rule can turn, and of one that turns with the run some ten times for each: at most a few hundred times. A choice takes some milliseconds in a catalogue of tens of
- * parts.
+ * which a rule can turn, and of one that turns with the run some ten times for each: at most about a hundred times,
+ * and a few hundred times where many ranges are told. A choice takes some milliseconds in a catalogue of tens of parts.
  *
  * <p>Of several tools, what a tool does and what its maker allows is asked of each, by the name of its line, and of a
  * hose whose reach is a range how far it is, by its name. Each rule about a tool counts for each of them by itself.
