@@ -320,8 +320,7 @@ final class RatingReader {
     return CapacityRange.spanning(corners, CapacityRange.ANY_B);
   }
 
-  private CapacityRange ofBareFlow(
-      BiFunction<FreeAirFlow, Temperature, CapacityRange> rated) {
+  private CapacityRange ofBareFlow(BiFunction<FreeAirFlow, Temperature, CapacityRange> rated) {
     if (row.unmarked != null) {
       assume(reading(row.unmarked));
     }

@@ -133,8 +133,8 @@ public record ConduitRange(Conduit least, Conduit most, Source assumption) {
     if (conduit.roughness().compareTo(roughest) <= 0) {
       return conduit.withBore(measured);
     }
-    Conduit smoother = Conduit.of(measured, conduit.length(), roughest)
-        .withFittings(conduit.fittingLoss());
+    Conduit smoother =
+        Conduit.of(measured, conduit.length(), roughest).withFittings(conduit.fittingLoss());
     return conduit.wall().map(smoother::withWall).orElse(smoother);
   }
 

@@ -225,8 +225,8 @@ final class AnswerText {
 
   private static void aboveZero(Topic topic, GaugePressure told) {
     if (!(told.pascals() > 0.0)) {
-      throw new IllegalArgumentException("answer on the " + topic + " must be above 0 bar(g), was "
-          + told.inFewestDigits());
+      throw new IllegalArgumentException(
+          "answer on the " + topic + " must be above 0 bar(g), was " + told.inFewestDigits());
     }
   }
 

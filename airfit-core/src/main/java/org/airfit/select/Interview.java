@@ -338,9 +338,7 @@ public final class Interview {
       List<Tried> answers = tried(asked, job, units);
       if (!now.isFitting() && asked.subject().topic() != Topic.MEDIUM) {
         answers = answers.stream()
-            .map(each -> opens(asked.subject(), each, subjects)
-                ? each.opening()
-                : each)
+            .map(each -> opens(asked.subject(), each, subjects) ? each.opening() : each)
             .toList();
       }
       tried.put(asked, answers);
@@ -516,7 +514,8 @@ public final class Interview {
 
   /** Whether what a tool takes is an average over a share of the time that is not known exactly. */
   private static boolean isDutyOpen(Requirement job) {
-    return job.average().isPresent() && !job.demandRange().isExact()
+    return job.average().isPresent()
+        && !job.demandRange().isExact()
         && Turns.domain(Topic.DUTY, job).isOpen();
   }
 
@@ -529,8 +528,7 @@ public final class Interview {
       BiPredicate<Standing, Standing> alike =
           isPartedByRules(topic) ? Standing::isAlike : Standing::isAs;
       double step = step(topic, spans);
-      return spans(
-          amount, step > 0.0 ? amount.parted(spans, step, alike) : spans, units, alike);
+      return spans(amount, step > 0.0 ? amount.parted(spans, step, alike) : spans, units, alike);
     }
     List<String> words =
         topic == Topic.MEDIUM ? AnswerText.media() : AnswerText.words(topic, job, catalogue);
@@ -665,8 +663,7 @@ public final class Interview {
      * The spans, those parted within which it turns: how much droop the air allows follows from the flow, and where a
      * setting is a range too, it turns at another droop for each end of it.
      */
-    List<Span> parted(
-        List<Span> spans, double nearest, BiPredicate<Standing, Standing> alike) {
+    List<Span> parted(List<Span> spans, double nearest, BiPredicate<Standing, Standing> alike) {
       List<Span> parted = new ArrayList<>();
       for (Span span : spans) {
         if (span.least() == span.most()) {

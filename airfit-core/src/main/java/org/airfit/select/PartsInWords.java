@@ -108,9 +108,11 @@ final class PartsInWords {
 
   /** What is taken of a regulator whose maker draws its curve at another setting. */
   private Optional<String> otherwiseSet(Part.Regulator there, Slot.Regulated slot) {
-    return there.curve().flatMap(curve -> curve
-        .otherwiseSet(slot.setRange().least(), units)
-        .or(() -> curve.otherwiseSet(slot.setRange().most(), units)));
+    return there
+        .curve()
+        .flatMap(curve -> curve
+            .otherwiseSet(slot.setRange().least(), units)
+            .or(() -> curve.otherwiseSet(slot.setRange().most(), units)));
   }
 
   /** The length of a hose, or between which lengths it is. */

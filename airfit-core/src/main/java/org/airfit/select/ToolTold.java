@@ -67,9 +67,9 @@ final class ToolTold {
   /** As one that runs so much of the time. */
   static NamedValues running(NamedValues told, double duty) {
     Range<FreeAirFlow> average = told.find(AVERAGE)
-        .orElseThrow(() -> new IllegalArgumentException(
-            "duty must be told of a tool whose air is an average, was " + duty
-                + " of another; tell the air it takes while it runs"));
+        .orElseThrow(() ->
+            new IllegalArgumentException("duty must be told of a tool whose air is an average, was "
+                + duty + " of another; tell the air it takes while it runs"));
     return averaging(told, average, duty, duty);
   }
 

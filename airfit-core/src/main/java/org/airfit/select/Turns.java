@@ -50,7 +50,8 @@ final class Turns {
     double usual = job.pressures().usual().pascals();
     return switch (topic) {
       case DUTY -> duties(job);
-      case EXACT_AIR -> new Domain(si(job.demandRange().least()), si(job.demandRange().most()));
+      case EXACT_AIR ->
+        new Domain(si(job.demandRange().least()), si(job.demandRange().most()));
       case EXACT_PRESSURE -> domain(job.leastRange());
       case SETTING -> domain(job.settingRange());
       case HIGHEST, RELIEF_VALVE -> new Domain(usual, Double.POSITIVE_INFINITY);
@@ -90,14 +91,15 @@ final class Turns {
   static String inWords(FreeAirFlow flow, UnitSystem units) {
     FreeAirFlow counted = units.counted(flow);
     String said = units.say(flow);
-    double number =
-        units.either(counted.litresPerSecond(), counted.cubicFeetPerMinute());
+    double number = units.either(counted.litresPerSecond(), counted.cubicFeetPerMinute());
     return Digits.significant(number, DIGITS + 1) + said.substring(said.indexOf(' '));
   }
 
   /** A share of the time, such as "37.5 %". */
   static String percent(double share) {
-    return new BigDecimal(100.0 * share).round(new MathContext(DIGITS)).stripTrailingZeros()
+    return new BigDecimal(100.0 * share)
+            .round(new MathContext(DIGITS))
+            .stripTrailingZeros()
             .toPlainString()
         + " %";
   }

@@ -383,9 +383,8 @@ public enum UnitSystem {
   }
 
   private int digits(Length length) {
-    boolean isLong = this == SI
-        ? length.metres() >= LONG_METRES
-        : length.in(LengthUnit.FOOT) >= LONG_FEET;
+    boolean isLong =
+        this == SI ? length.metres() >= LONG_METRES : length.in(LengthUnit.FOOT) >= LONG_FEET;
     return isLong ? 4 : 3;
   }
 

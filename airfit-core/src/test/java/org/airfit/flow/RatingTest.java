@@ -262,8 +262,7 @@ class RatingTest {
         .containsExactly(WARM, "inlet taken as 100 psig, drop from 5 psi to all of it; " + ANY_B);
     assertThat(assumed("40 scfm at 80 psig"))
         .as("what the file tells is not said to be taken")
-        .contains(
-            WARM, "inlet at 80 psig as told, drop taken from 5 psi to all of it; " + ANY_B);
+        .contains(WARM, "inlet at 80 psig as told, drop taken from 5 psi to all of it; " + ANY_B);
     areAlike(
         capacity("40 scfm at 80 psig"),
         CapacityRange.ofRatedFlow(

@@ -67,7 +67,8 @@ class ConduitRangeTest {
   /** Of a bore of 4 mm a wall is at most 0.05 × 4 mm rough; all else of both ends stays. */
   @Test
   void a_measured_bore_is_that_of_both_ends_and_no_wall_is_rougher_than_it_may_be() {
-    ConduitRange range = new ConduitRange(pipe(8.0, 5.0, 0.35, 2.0), pipe(10.0, 4.0, 0.1, 1.0), SEEN);
+    ConduitRange range =
+        new ConduitRange(pipe(8.0, 5.0, 0.35, 2.0), pipe(10.0, 4.0, 0.1, 1.0), SEEN);
     assertThat(range.ofBore(Length.ofMillimetres(9.0)))
         .isEqualTo(new ConduitRange(pipe(9.0, 5.0, 0.35, 2.0), pipe(9.0, 4.0, 0.1, 1.0), SEEN));
     ConduitRange narrow = range.ofBore(Length.ofMillimetres(4.0));
@@ -76,7 +77,9 @@ class ConduitRangeTest {
     assertThat(narrow.least().fittingLoss()).isEqualTo(2.0);
     assertThat(narrow.most()).isEqualTo(pipe(4.0, 4.0, 0.1, 1.0));
     ConduitRange hose = new ConduitRange(
-        pipe(8.0, 5.0, 0.35, 2.0).withWall(Wall.SMOOTH_RUBBER_HOSE), pipe(10.0, 4.0, 0.1, 1.0), SEEN);
+        pipe(8.0, 5.0, 0.35, 2.0).withWall(Wall.SMOOTH_RUBBER_HOSE),
+        pipe(10.0, 4.0, 0.1, 1.0),
+        SEEN);
     assertThat(hose.ofBore(Length.ofMillimetres(4.0)).least().wall())
         .contains(Wall.SMOOTH_RUBBER_HOSE);
   }

@@ -90,8 +90,9 @@ class RegulatorCurveTest {
   void at_another_setting_it_says_what_is_taken() {
     assertThat(CURVE.otherwiseSet(GaugePressure.ofBar(6.0), UnitSystem.SI)).isEmpty();
     assertThat(CURVE.otherwiseSet(GaugePressure.ofBar(5.0), UnitSystem.SI))
-        .contains("its maker's curve is drawn at a setting of 6 bar(g); at 5 bar(g) it is taken to droop by as much at"
-            + " the same flow, which is our choice");
+        .contains(
+            "its maker's curve is drawn at a setting of 6 bar(g); at 5 bar(g) it is taken to droop by as much at"
+                + " the same flow, which is our choice");
   }
 
   @Test

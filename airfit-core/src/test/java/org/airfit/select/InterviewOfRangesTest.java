@@ -40,8 +40,7 @@ class InterviewOfRangesTest {
   }
 
   private static Requirement.Builder job(double least, double most) {
-    return job(
-        new Range<>(litres(least), litres(most)), Range.exactly(GaugePressure.ofBar(6.2)));
+    return job(new Range<>(litres(least), litres(most)), Range.exactly(GaugePressure.ofBar(6.2)));
   }
 
   private static Interview talk(Requirement.Builder job) {
@@ -73,9 +72,8 @@ class InterviewOfRangesTest {
 
   /** What the best parts of the shelf leave of a pressure turns at one flow, which the run itself tells. */
   private static double turningLitres() {
-    Proposal best = Standing.of(job(1.0, 1.0).build(), Catalogue.of(Shelf.parts()))
-        .shown()
-        .orElseThrow();
+    Proposal best =
+        Standing.of(job(1.0, 1.0).build(), Catalogue.of(Shelf.parts())).shown().orElseThrow();
     return best.run()
         .largestFlow(GaugePressure.ofBar(6.2))
         .map(flow -> FreeAirFlow.from(flow.massFlow(), litres(1.0).reference()))
@@ -99,8 +97,9 @@ class InterviewOfRangesTest {
     assertThat(much.requirement().orElseThrow().demandRange().isExact()).isTrue();
     assertThat(asked(much, Topic.EXACT_AIR)).isEmpty();
     double said = Double.parseDouble(answers.get(1).replaceFirst("[^0-9]*([0-9.]+).*", "$1"));
-    assertThat(said).as("to some ten thousandths of the most, as it is found by halving").isCloseTo(
-        turning, within(3.0e-4 * turning));
+    assertThat(said)
+        .as("to some ten thousandths of the most, as it is found by halving")
+        .isCloseTo(turning, within(3.0e-4 * turning));
   }
 
   /** Narrow parts that cost less do with less air: the answers are told apart by what is met, not by each set of parts. */
@@ -112,14 +111,15 @@ class InterviewOfRangesTest {
           Shelf.steel(bore + " mm hose").withPrice(Money.parse(bore + " EUR")), bore, 10.0));
     }
     double turning = turningLitres();
-    Interview talk = talk(
-        job(0.1 * turning, 1.5 * turning).objective(Objective.LOWEST_PRICE), parts);
+    Interview talk =
+        talk(job(0.1 * turning, 1.5 * turning).objective(Objective.LOWEST_PRICE), parts);
     List<String> answers = answers(talk, Topic.EXACT_AIR);
     assertThat(answers).hasSize(2);
     assertThat(answers.get(0)).contains("the parts go by the value; settled: Air at the tool");
-    Interview little = talk(
-        job(0.1 * turning, 0.9 * turning).objective(Objective.LOWEST_PRICE), parts);
-    assertThat(answers(little, Topic.EXACT_AIR)).as("enough at worst, yet other parts do at less")
+    Interview little =
+        talk(job(0.1 * turning, 0.9 * turning).objective(Objective.LOWEST_PRICE), parts);
+    assertThat(answers(little, Topic.EXACT_AIR))
+        .as("enough at worst, yet other parts do at less")
         .singleElement()
         .asString()
         .contains("the parts go by the value");
@@ -130,7 +130,8 @@ class InterviewOfRangesTest {
     double turning = turningLitres();
     assertThat(asked(talk(job(0.2 * turning, 0.9 * turning)), Topic.EXACT_AIR)).isEmpty();
     assertThat(asked(talk(job(turning, turning)), Topic.EXACT_AIR)).isEmpty();
-    assertThat(asked(talk(job(0.5 * turning, 1.5 * turning)).withUnknown(Topic.EXACT_AIR), Topic.EXACT_AIR))
+    assertThat(asked(
+            talk(job(0.5 * turning, 1.5 * turning)).withUnknown(Topic.EXACT_AIR), Topic.EXACT_AIR))
         .isEmpty();
   }
 
@@ -138,7 +139,10 @@ class InterviewOfRangesTest {
   void of_a_range_the_most_counts_and_air_that_is_not_counted_is_refused() {
     double turning = turningLitres();
     Interview talk = talk(job(0.5 * turning, 1.5 * turning));
-    assertThat(talk.with(Topic.EXACT_AIR, "3 to 4 L/s ANR").requirement().orElseThrow().demand())
+    assertThat(talk.with(Topic.EXACT_AIR, "3 to 4 L/s ANR")
+            .requirement()
+            .orElseThrow()
+            .demand())
         .isEqualTo(litres(4.0));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> talk.with(Topic.EXACT_AIR, "11 CFM"))
@@ -166,7 +170,9 @@ class InterviewOfRangesTest {
     assertThat(asked(half, Topic.DUTY)).isEmpty();
     assertThat(asked(half, Topic.EXACT_AIR)).isEmpty();
     assertThat(air(talk.with(Topic.DUTY, "0.49"))).isEqualTo(RuleOutcome.UNMET);
-    assertThat(air(talk.with(Topic.DUTY, "49 to 60 %"))).as("the least counts").isEqualTo(RuleOutcome.UNMET);
+    assertThat(air(talk.with(Topic.DUTY, "49 to 60 %")))
+        .as("the least counts")
+        .isEqualTo(RuleOutcome.UNMET);
     for (String wrong : List.of("0 %", "51", "often", "25 to")) {
       assertThatIllegalArgumentException()
           .isThrownBy(() -> talk.with(Topic.DUTY, wrong))
@@ -180,8 +186,8 @@ class InterviewOfRangesTest {
   @Test
   void an_average_that_is_enough_whatever_the_duty_is_asks_nothing() {
     double turning = turningLitres();
-    Interview talk = talk(job(1.0, 1.0)
-        .average(Range.exactly(litres(0.2 * turning)), ToolAir.LEAST_DUTY, 1.0));
+    Interview talk =
+        talk(job(1.0, 1.0).average(Range.exactly(litres(0.2 * turning)), ToolAir.LEAST_DUTY, 1.0));
     assertThat(asked(talk, Topic.DUTY)).isEmpty();
     assertThat(asked(talk, Topic.EXACT_AIR)).isEmpty();
   }
@@ -233,7 +239,9 @@ class InterviewOfRangesTest {
     Interview talk = talk(supply);
     List<String> answers = answers(talk, Topic.SETTING);
     assertThat(answers).hasSizeBetween(2, 3);
-    assertThat(answers.get(0)).startsWith("6.3 bar(g) or more").contains("not met: Air at the tool");
+    assertThat(answers.get(0))
+        .startsWith("6.3 bar(g) or more")
+        .contains("not met: Air at the tool");
     Interview told = talk.with(Topic.SETTING, "6.9 bar(g)");
     Requirement set = told.requirement().orElseThrow();
     assertThat(set.pressures().usual().bar()).isCloseTo(6.9, within(1.0e-9));
@@ -245,8 +253,7 @@ class InterviewOfRangesTest {
   /** A hose that is there, of which only the name is known; the job is given so much air that the bore decides. */
   private static Requirement.Builder oldHose() {
     ConduitRange conduit = ConduitName.parse("3/8 in hose, old")
-        .over(
-            ConduitName.parse("3/8 in hose, old").bore().orElseThrow(), Length.ofMetres(10.0));
+        .over(ConduitName.parse("3/8 in hose, old").bore().orElseThrow(), Length.ofMetres(10.0));
     Part.Hose hose = new Part.Hose(
         PartFacts.of("old hose", "old hose").asExisting(),
         HoseBore.parse("3/8 in"),
@@ -273,16 +280,19 @@ class InterviewOfRangesTest {
   @Test
   void the_bore_of_an_old_hose_is_asked_for_by_its_name_where_it_decides() {
     Interview talk = talk(oldHoseThatDecides());
-    Question bore = talk.questions().stream().filter(each -> each.subject().equals(BORE)).findFirst().orElseThrow();
+    Question bore = talk.questions().stream()
+        .filter(each -> each.subject().equals(BORE))
+        .findFirst()
+        .orElseThrow();
     assertThat(bore.inWords()).isEqualTo("Hose: How wide is the hose inside, measured at its end?");
     assertThat(bore.answers().get(bore.answers().size() - 1).toString()).contains("mm");
     Interview wide = talk.with(BORE, "25 mm");
     assertThat(air(wide)).isNotEqualTo(RuleOutcome.UNMET);
     assertThat(wide.questions()).noneMatch(each -> each.topic() == Topic.HOSE_BORE);
-    Part.Hose there =
-        ((Slot.Hose) wide.requirement().orElseThrow().layout().slot(Layout.HOSE).orElseThrow())
-            .hose()
-            .orElseThrow();
+    Part.Hose there = ((Slot.Hose)
+            wide.requirement().orElseThrow().layout().slot(Layout.HOSE).orElseThrow())
+        .hose()
+        .orElseThrow();
     assertThat(there.conduit().bore()).isEqualTo(Length.ofMillimetres(25.0));
     assertThat(there.widestBore()).isEqualTo(Length.ofMillimetres(25.0));
     assertThat(bore.answers()).anyMatch(answer -> !answer.changes().isEmpty());
@@ -300,8 +310,10 @@ class InterviewOfRangesTest {
   @Test
   void the_rating_of_an_old_hose_turns_at_what_can_stand_in_it() {
     Interview talk = talk(oldHose().highest(GaugePressure.ofBar(9.0)));
-    Question rating =
-        talk.questions().stream().filter(each -> each.subject().equals(RATING)).findFirst().orElseThrow();
+    Question rating = talk.questions().stream()
+        .filter(each -> each.subject().equals(RATING))
+        .findFirst()
+        .orElseThrow();
     assertThat(rating.answers())
         .extracting(PossibleAnswer::toString)
         .satisfiesExactly(
@@ -312,8 +324,12 @@ class InterviewOfRangesTest {
             more -> assertThat(more).startsWith("9 bar(g) or more").contains("settled: "));
     Interview told = talk.with(RATING, "10 to 12 bar(g)");
     assertThat(told.questions()).noneMatch(each -> each.topic() == Topic.HOSE_RATING);
-    assertThat(((Slot.Hose) told.requirement().orElseThrow().layout().slot(Layout.HOSE).orElseThrow())
-            .hose().orElseThrow().facts().rating())
+    assertThat(((Slot.Hose)
+                told.requirement().orElseThrow().layout().slot(Layout.HOSE).orElseThrow())
+            .hose()
+            .orElseThrow()
+            .facts()
+            .rating())
         .contains(GaugePressure.ofBar(10.0));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> talk.with(RATING, "0 psig"))
@@ -350,14 +366,16 @@ class InterviewOfRangesTest {
   @Test
   void a_dryer_is_asked_for_where_a_pipe_may_need_a_drain() {
     assertThat(asked(talk(Shelf.job()), Topic.DRYER)).isEmpty();
-    Requirement.Builder piped = Shelf.job().pipe("pipe", Shelf.hose(Shelf.steel("pipe"), 25.0, 5.0).conduit());
+    Requirement.Builder piped =
+        Shelf.job().pipe("pipe", Shelf.hose(Shelf.steel("pipe"), 25.0, 5.0).conduit());
     Interview talk = talk(piped);
     assertThat(answers(talk, Topic.DRYER))
         .containsExactly(
             "yes: settled: the pipe needs no drain",
             "no: drain valve too, in the pipe, without a price yet");
     assertThat(asked(talk.with(Topic.DRYER, "no"), Topic.DRYER)).isEmpty();
-    assertThat(talk.with(Topic.DRYER, "no").requirement().orElseThrow().isDried()).contains(false);
+    assertThat(talk.with(Topic.DRYER, "no").requirement().orElseThrow().isDried())
+        .contains(false);
     Catalogue withDrain = Catalogue.of(
         Shelf.parts(),
         List.of(new Accessory.Drain(
@@ -418,8 +436,8 @@ class InterviewOfRangesTest {
           .isEqualTo(RuleOutcome.OPEN);
     }
     assertThat(answers(talk, Topic.EXACT_AIR))
-        .allMatch(answer ->
-            answer.endsWith("with what else is asked it may settle: Air at the tool"));
+        .allMatch(
+            answer -> answer.endsWith("with what else is asked it may settle: Air at the tool"));
     assertThat(asked(talk, Topic.EXACT_PRESSURE)).isPresent();
     Interview narrower = talk.with(Topic.EXACT_AIR, turning + " L/s ANR");
     assertThat(answers(narrower, Topic.EXACT_PRESSURE))

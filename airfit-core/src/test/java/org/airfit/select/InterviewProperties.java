@@ -74,8 +74,7 @@ class InterviewProperties {
       case PROFILES_IN_USE -> List.of("finch", "wren", "finch, wren", "owl");
       case PROFILE -> List.of("finch", "wren", "owl");
       case TOOL_RATING, BLOCKED_NOZZLE -> List.of(random.nextInt(150) + 1 + " psig");
-      case HIGHEST, RELIEF_VALVE, REGULATOR_FAILED ->
-        List.of(102 + random.nextInt(200) + " psig");
+      case HIGHEST, RELIEF_VALVE, REGULATOR_FAILED -> List.of(102 + random.nextInt(200) + " psig");
       case DUTY -> List.of(25 + random.nextInt(75) + " %");
       case HOSE_RATING -> List.of(20 + random.nextInt(300) + " psig");
       case DRYER -> List.of("yes", "no");

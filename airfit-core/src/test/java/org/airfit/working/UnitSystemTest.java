@@ -271,7 +271,8 @@ class UnitSystemTest {
     assertThat(UnitSystem.SI.say(Length.parse("100 ft"))).isEqualTo("30.48 m");
     assertThat(UnitSystem.SI.say(Length.parse("10 m"))).isEqualTo("10 m");
     assertThat(UnitSystem.SI.say(Length.parse("30 ft"), Length.parse("50 ft"))).isEqualTo("9.14 m");
-    assertThat(UnitSystem.SI.say(Length.parse("9.999 m"), Length.parse("10 m"))).isEqualTo("9.999 m");
+    assertThat(UnitSystem.SI.say(Length.parse("9.999 m"), Length.parse("10 m")))
+        .isEqualTo("9.999 m");
   }
 
   /** By hand: with four digits 9.9981 and 10 are apart, and 60.0012 and 60 with five; no more are printed. */

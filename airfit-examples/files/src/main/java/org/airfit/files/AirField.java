@@ -31,8 +31,7 @@ final class AirField {
   }
 
   /** What is told of the air of a tool. */
-  static Air of(
-      Field tool, Optional<MarkingField> marked, AirState around, List<String> remarks)
+  static Air of(Field tool, Optional<MarkingField> marked, AirState around, List<String> remarks)
       throws WrongFileException {
     Optional<DutyField> duty = DutyField.in(tool);
     Optional<Range<FreeAirFlow>> ofMarking =

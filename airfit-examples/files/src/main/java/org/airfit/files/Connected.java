@@ -139,11 +139,10 @@ public final class Connected {
 
   private static Connected of(
       String name, RegulatorRange regulator, GaugePressure set, Optional<Part> part) {
-    List<String> taken = new ArrayList<>(
-        taken(
-            regulator.capacity().isExact(),
-            isTold(regulator.capacity()),
-            regulator.capacity().assumption()));
+    List<String> taken = new ArrayList<>(taken(
+        regulator.capacity().isExact(),
+        isTold(regulator.capacity()),
+        regulator.capacity().assumption()));
     if (!regulator.droop().isExact()) {
       taken.add("droop not told: from none to 1 bar (14.5 psi), common practice, no source");
     }
@@ -180,9 +179,7 @@ public final class Connected {
   }
 
   private static List<String> taken(boolean isExact, boolean isTold, Source assumption) {
-    return isExact
-        ? List.of()
-        : List.of(isTold ? "told as a range" : assumption.toString());
+    return isExact ? List.of() : List.of(isTold ? "told as a range" : assumption.toString());
   }
 
   /**

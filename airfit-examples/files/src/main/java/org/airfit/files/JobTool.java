@@ -8,7 +8,6 @@ import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import org.airfit.air.AirState;
 import org.airfit.joint.End;
-import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
@@ -71,8 +70,8 @@ final class JobTool {
     AirField.Air air = AirField.of(tool, marked, around, remarks);
     Range<GaugePressure> pressure = MarkingField.pressure(tool, marked, remarks);
     UsualValues.askOfTool(tool, air.whileRunning(), pressure, remarks);
-    Requirement.Builder requirement = pressureField(tool, marked)
-        .build(() -> Requirement.forTool(air.whileRunning(), pressure));
+    Requirement.Builder requirement =
+        pressureField(tool, marked).build(() -> Requirement.forTool(air.whileRunning(), pressure));
     requirement.toolInlet(EndField.in(tool.field("inlet", Accepted.END), remarks));
     return told(tool, marked, air, pressure, requirement, OF_A_JOB, remarks);
   }
@@ -88,8 +87,8 @@ final class JobTool {
     UsualValues.askOfTool(tool, air.whileRunning(), pressure, remarks);
     End inlet = EndField.in(tool.field("inlet", Accepted.END), remarks);
     ToolLine line = pressureField(tool, marked)
-        .build(() ->
-            ToolLine.to(name, air.whileRunning(), pressure, inlet, slots).alike(count));
+        .build(
+            () -> ToolLine.to(name, air.whileRunning(), pressure, inlet, slots).alike(count));
     return told(tool, marked, air, pressure, line, OF_A_LINE, remarks);
   }
 
@@ -109,9 +108,8 @@ final class JobTool {
       Words<T> words,
       List<String> remarks)
       throws WrongFileException {
-    T fuller = air.average().isPresent()
-        ? words.average().apply(start, air.average().get())
-        : start;
+    T fuller =
+        air.average().isPresent() ? words.average().apply(start, air.average().get()) : start;
     Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);
     Optional<GaugePressure> allowed = rating.isPresent()
         ? Optional.of(

@@ -22,12 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param caution what stands against it, which whoever asked must be shown
  */
 public record Refusal(
-    Medium medium,
-    String title,
-    String customer,
-    JobLabel label,
-    String reason,
-    Caution caution) {
+    Medium medium, String title, String customer, JobLabel label, String reason, Caution caution) {
 
   private static final String MEDIUM = "medium";
 

@@ -60,8 +60,9 @@ class ClerksSlipsTest {
   /** A dash for a stroke is no range: it is read as threads per inch, and what was most likely meant is named. */
   @Test
   void a_dash_in_a_thread_names_the_size_that_is_meant() throws Exception {
-    String line = "{\"kind\": \"pipe\", \"bore\": \"16 mm\", \"length\": \"2 m\", \"wall\": \"galvanized\","
-        + " \"end\": \"1-2 NPT female\"}, {\"kind\": \"coupling\"}";
+    String line =
+        "{\"kind\": \"pipe\", \"bore\": \"16 mm\", \"length\": \"2 m\", \"wall\": \"galvanized\","
+            + " \"end\": \"1-2 NPT female\"}, {\"kind\": \"coupling\"}";
     assertThat(refused(line, TOOL))
         .contains("line[2].end", "1 NPT female has 11.5 threads per inch, not 2")
         .contains("or size 1/2 if that is meant")
@@ -73,7 +74,8 @@ class ClerksSlipsTest {
   void what_was_read_on_a_hose_stands_beside_its_part() throws Exception {
     String hose = "{\"kind\": \"hose\", \"part\": \"3/8 in hose, old, 25 ft\"%s}";
     Path job = job(hose.formatted(", \"rated\": \"250 psig\", \"measuredBore\": \"9.4 mm\""), TOOL);
-    Part.Hose there = ((Slot.Hose) Disk.job(job).requirement().layout().slot("hose").orElseThrow())
+    Part.Hose there = ((Slot.Hose)
+            Disk.job(job).requirement().layout().slot("hose").orElseThrow())
         .hose()
         .orElseThrow();
     assertThat(there.facts().rating()).contains(GaugePressure.ofPsi(250.0));
@@ -85,9 +87,11 @@ class ClerksSlipsTest {
   @Test
   void a_measured_bore_that_the_name_cannot_have_is_told() throws Exception {
     Path job = job(
-        "{\"kind\": \"hose\", \"part\": \"3/8 in hose, old, 25 ft\", \"measuredBore\": \"6.3 mm\"}", TOOL);
+        "{\"kind\": \"hose\", \"part\": \"3/8 in hose, old, 25 ft\", \"measuredBore\": \"6.3 mm\"}",
+        TOOL);
     assertThat(Disk.job(job).remarks())
-        .anyMatch(remark -> remark.contains("6.3 mm") && remark.contains("one of the two is a slip"));
+        .anyMatch(
+            remark -> remark.contains("6.3 mm") && remark.contains("one of the two is a slip"));
   }
 
   @Test
@@ -99,7 +103,8 @@ class ClerksSlipsTest {
             "{\"kind\": \"hose\", \"part\": {\"hose\": \"3/8 in\", \"length\": \"25 ft\", \"wall\": \"hose, old\","
                 + " \"end\": \"3/8 NPT male\"}, \"measuredBore\": \"9.4 mm\"}",
             TOOL))
-        .contains("line[2].measuredBore: stands beside the data of the part; put it among them, the bore as \"bore\"");
+        .contains(
+            "line[2].measuredBore: stands beside the data of the part; put it among them, the bore as \"bore\"");
   }
 
   @Test

@@ -129,11 +129,18 @@ class ConnectedTest {
   @Test
   void a_curve_at_another_setting_is_told_as_a_choice() throws Exception {
     Map<String, Object> regulator = Map.of(
-        "name", "regulator", "capacity", "C 9 dm3/(s bar), b 0.3", "set", "85 psig",
-        "curve", "90 psig at 0 scfm; 80 psig at 40 scfm");
+        "name",
+        "regulator",
+        "capacity",
+        "C 9 dm3/(s bar), b 0.3",
+        "set",
+        "85 psig",
+        "curve",
+        "90 psig at 0 scfm; 80 psig at 40 scfm");
     assertThat(read(regulator).assumed(UnitSystem.US))
-        .containsExactly("its maker's curve is drawn at a setting of 90 psig; at 85 psig it is taken"
-            + " to droop by as much at the same flow, which is our choice");
+        .containsExactly(
+            "its maker's curve is drawn at a setting of 90 psig; at 85 psig it is taken"
+                + " to droop by as much at the same flow, which is our choice");
     Map<String, Object> alike = new HashMap<>(regulator);
     alike.put("set", "90 psig");
     assertThat(read(alike).assumed(UnitSystem.US)).isEmpty();
@@ -142,8 +149,8 @@ class ConnectedTest {
   /** As other ranges: the longest is the worst, the shortest the best. */
   @Test
   void a_length_may_be_a_range() throws Exception {
-    Map<String, Object> hose =
-        Map.of("name", "hose", "bore", "3/8 in", "length", "25 to 35 ft", "wall", "smooth rubber hose");
+    Map<String, Object> hose = Map.of(
+        "name", "hose", "bore", "3/8 in", "length", "25 to 35 ft", "wall", "smooth rubber hose");
     Connected read = read(hose);
     assertThat(read.isExact()).isFalse();
     assertThat(read.taken()).containsExactly("told as a range");
@@ -155,10 +162,12 @@ class ConnectedTest {
   @Test
   void what_has_neither_a_length_nor_a_capacity_is_told_both_ways() {
     assertThatThrownBy(() -> read(Map.of("name", "coupling")))
-        .isInstanceOfSatisfying(WrongFileException.class, wrong -> assertThat(wrong.complaint())
-            .startsWith("is missing")
-            .contains("a length such as")
-            .contains("or, of any other part, its capacity, such as \"Cv 1.4\""));
+        .isInstanceOfSatisfying(
+            WrongFileException.class,
+            wrong -> assertThat(wrong.complaint())
+                .startsWith("is missing")
+                .contains("a length such as")
+                .contains("or, of any other part, its capacity, such as \"Cv 1.4\""));
   }
 
   @Test

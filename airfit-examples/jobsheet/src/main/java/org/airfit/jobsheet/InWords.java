@@ -370,13 +370,17 @@ final class InWords {
       return Optional.empty();
     }
     AbsolutePressure behind = shares.get(0).inlet();
-    return sheet.requirement().belowSetting(behind).map(lost -> new AtSupply(
-        lost,
-        "set to "
-            + units.say(GaugePressure.of(
-                AbsolutePressure.ofPascals(behind.pascals() + lost.pascals()),
-                sheet.job().atmosphere()))
-            + "; what it takes down to that is no loss. Its loss is not among those that the shares are of"));
+    return sheet
+        .requirement()
+        .belowSetting(behind)
+        .map(
+            lost -> new AtSupply(
+                lost,
+                "set to "
+                    + units.say(GaugePressure.of(
+                        AbsolutePressure.ofPascals(behind.pascals() + lost.pascals()),
+                        sheet.job().atmosphere()))
+                    + "; what it takes down to that is no loss. Its loss is not among those that the shares are of"));
   }
 
   /** What arrives, against what is needed, in a sentence; of parts what arrives at best may be known too. */

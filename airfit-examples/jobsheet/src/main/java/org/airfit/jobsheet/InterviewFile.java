@@ -523,12 +523,12 @@ final class InterviewFile {
       return;
     }
     ToolMarking marking = ToolMarking.parse(printed);
-    boolean tellsAir =
-        marking.air(AbsolutePressure.STANDARD_ATMOSPHERE, Temperature.ofCelsius(20.0)).isPresent();
+    boolean tellsAir = marking
+        .air(AbsolutePressure.STANDARD_ATMOSPHERE, Temperature.ofCelsius(20.0))
+        .isPresent();
     if (tellsAir) {
-      PressureUnit unit = printed.toLowerCase(Locale.ROOT).contains("psi")
-          ? PressureUnit.PSI
-          : PressureUnit.BAR;
+      PressureUnit unit =
+          printed.toLowerCase(Locale.ROOT).contains("psi") ? PressureUnit.PSI : PressureUnit.BAR;
       tool.remove("marking");
       marking.needed().ifPresent(needed -> tool.putIfAbsent("pressure", needed.format(unit)));
       marking.allowed().ifPresent(most -> tool.putIfAbsent("notAbove", most.format(unit)));

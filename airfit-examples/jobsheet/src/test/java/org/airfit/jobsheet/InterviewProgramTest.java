@@ -373,7 +373,9 @@ class InterviewProgramTest {
     assertThat(hose.widestBore()).isEqualTo(Length.ofMillimetres(9.2));
     assertThat(hose.facts().rating()).contains(GaugePressure.ofPsi(200.0));
     InterviewFile exact = file.with(Subject.ofJob(Topic.EXACT_AIR), "11 to 12 scfm");
-    assertThat(exact.fields()).extractingByKey("tool").asString()
+    assertThat(exact.fields())
+        .extractingByKey("tool")
+        .asString()
         .contains("air=12 scfm", "notAbove=95 psig", "pressure=80 psig")
         .doesNotContain("marking", "duty");
     assertThat(exact.job(at()).requirement().demand()).isEqualTo(FreeAirFlow.ofScfm60F(12.0));

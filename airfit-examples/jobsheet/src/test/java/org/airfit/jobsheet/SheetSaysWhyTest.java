@@ -75,15 +75,17 @@ class SheetSaysWhyTest {
 
   @Test
   void two_pieces_of_one_part_are_told_with_both_places() {
-    assertThat(page).contains("Whip hose 3/8 in, rubber, 3 ft, with swivel , hose; hose of the tool");
+    assertThat(page)
+        .contains("Whip hose 3/8 in, rubber, 3 ft, with swivel , hose; hose of the tool");
     assertThat(page).contains(", coupling; between").contains(", between; at the tool");
   }
 
   /** 12 scfm lie 12/20 of the way from 90 to 86 psig: by hand 2.4 psi, of a setting of 95 psig as of 90. */
   @Test
   void the_regulator_at_the_supply_stands_first_among_the_losses() {
-    String row = "gain without it regulator at the supply 2.4 psi note: set to 95 psig; what it takes down to that is no"
-        + " loss.";
+    String row =
+        "gain without it regulator at the supply 2.4 psi note: set to 95 psig; what it takes down to that is no"
+            + " loss.";
     assertThat(text.split(row, -1)).as(text).hasSize(3); // now, and with the parts proposed
     assertThat(reasons)
         .contains("regulator at the supply set to 95 psig; what it takes down to that is no loss.");
@@ -103,15 +105,18 @@ class SheetSaysWhyTest {
   @Test
   void a_curve_at_another_setting_is_told_with_the_answer() {
     assertThat(text)
-        .contains("line[1].curve: its maker's curve is drawn at a setting of 90 psig; at 95 psig it is taken to droop by"
-            + " as much at the same flow, which is our choice.");
+        .contains(
+            "line[1].curve: its maker's curve is drawn at a setting of 90 psig; at 95 psig it is taken to droop by"
+                + " as much at the same flow, which is our choice.");
   }
 
   @Test
   void what_was_taken_for_an_exact_rating_is_told_and_a_length_may_be_a_range() {
     assertThat(text)
-        .contains("now: taken for what is not told: old coupling (gauge pressures of the rating counted from 1.01325"
-            + " bar(a); air of the rating taken as 20 °C")
-        .contains("now: not known exactly, and judged at both ends of what it may be: hose (told as a range).");
+        .contains(
+            "now: taken for what is not told: old coupling (gauge pressures of the rating counted from 1.01325"
+                + " bar(a); air of the rating taken as 20 °C")
+        .contains(
+            "now: not known exactly, and judged at both ends of what it may be: hose (told as a range).");
   }
 }
