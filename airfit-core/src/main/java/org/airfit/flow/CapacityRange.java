@@ -222,7 +222,13 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
    * @return the range
    */
   public static CapacityRange ofRatedFlow(FreeAirFlow rated) {
-    return ofRatedFlow(rated, AbsolutePressure.ofPsi(114.7), Temperature.ofCelsius(20.0));
+    return ofRatedFlow(rated, Temperature.ofCelsius(20.0));
+  }
+
+  /** The same of a rating that tells the temperature of the air too. */
+  static CapacityRange ofRatedFlow(FreeAirFlow rated, Temperature temperature) {
+    return ofRatedFlow(
+        rated, AbsolutePressure.ofPsi(114.7), temperature, "inlet taken as 100 psig, drop");
   }
 
   /**
@@ -237,6 +243,16 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
    */
   public static CapacityRange ofRatedFlow(
       FreeAirFlow rated, AbsolutePressure inlet, Temperature temperature) {
+    Objects.requireNonNull(inlet, "inlet");
+    return ofRatedFlow(
+        rated,
+        inlet,
+        temperature,
+        "inlet at " + Digits.significant(inlet.psi() - 14.7, 4) + " psig as told, drop taken");
+  }
+
+  private static CapacityRange ofRatedFlow(
+      FreeAirFlow rated, AbsolutePressure inlet, Temperature temperature, String how) {
     Objects.requireNonNull(rated, "rated");
     if (!(inlet.psi() > 19.7)) {
       throw new IllegalArgumentException(
@@ -250,8 +266,7 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
             FlowCapacity.ofRatedFlow(rated, inlet, all, temperature, MOST_B),
             FlowCapacity.ofRatedFlow(rated, inlet, usual, temperature, LEAST_B),
             FlowCapacity.ofRatedFlow(rated, inlet, usual, temperature, MOST_B)),
-        Source.commonPractice("inlet taken as " + Digits.significant(inlet.psi() - 14.7, 4)
-            + " psig, drop from 5 psi to all of it; " + ANY_B.citation()));
+        Source.commonPractice(how + " from 5 psi to all of it; " + ANY_B.citation()));
   }
 
   /**

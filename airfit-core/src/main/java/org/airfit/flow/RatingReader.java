@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.airfit.quantity.AbsolutePressure;
@@ -182,7 +183,9 @@ final class RatingReader {
     AbsolutePressure inlet = inlet();
     PressureDrop drop = drop(inlet);
     if (drop == null) {
-      return figures(RatingKind.BARE_FLOW, () -> ofBareFlow(inlet));
+      return figures(
+          RatingKind.BARE_FLOW,
+          () -> ofBareFlow((flow, warm) -> CapacityRange.ofRatedFlow(flow, inlet, warm)));
     }
     return figures(
         row.full ? RatingKind.FULL_FLOW : RatingKind.RATED_FLOW,
@@ -198,7 +201,7 @@ final class RatingReader {
       throw row.wrong("a full flow without the pressure in front of the part: add it, such as"
           + " \"at 90 psig\"");
     }
-    return figures(RatingKind.BARE_FLOW, () -> ofBareFlow(AbsolutePressure.ofPsi(114.7)));
+    return figures(RatingKind.BARE_FLOW, () -> ofBareFlow(CapacityRange::ofRatedFlow));
   }
 
   private AbsolutePressure inlet() {
@@ -317,14 +320,14 @@ final class RatingReader {
     return CapacityRange.spanning(corners, CapacityRange.ANY_B);
   }
 
-  private CapacityRange ofBareFlow(AbsolutePressure inlet) {
+  private CapacityRange ofBareFlow(BiFunction<FreeAirFlow, Temperature, CapacityRange> rated) {
     if (row.unmarked != null) {
       assume(reading(row.unmarked));
     }
     Temperature temperature = temperature();
     List<FlowCapacity> ends = new ArrayList<>();
     for (FreeAirFlow flow : row.flows()) {
-      CapacityRange one = CapacityRange.ofRatedFlow(flow, inlet, temperature);
+      CapacityRange one = rated.apply(flow, temperature);
       assume(one.assumption());
       ends.add(one.least());
       ends.add(one.most());

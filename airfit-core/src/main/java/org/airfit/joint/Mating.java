@@ -159,6 +159,11 @@ public final class Mating implements Worked {
     }
     List<StandardAdapter> between = between();
     if (between.isEmpty()) {
+      if (isFourLug(one) != isFourLug(other)) {
+        return "There are claw adapters from a four-lug claw to 1-1/4, 1-1/2 or 2 NPT (from memory), but that"
+            + " four-lug heads of different sizes lock on each other was not read, so that none is named here: ask the"
+            + " maker of the head for the one that goes on it.";
+      }
       String unserved = List.of(one, other).stream()
           .filter(end -> !AdapterSearch.isServed(end))
           .map(End::label)
@@ -176,6 +181,10 @@ public final class Mating implements Worked {
             .map(adapter -> Article.with(adapter.name()))
             .collect(Collectors.joining(", then "))
         + ".";
+  }
+
+  private static boolean isFourLug(End end) {
+    return end instanceof End.Claw claw && claw.head() == ClawHead.FOUR_LUG;
   }
 
   /** {@return the standard or practice it rests on} */

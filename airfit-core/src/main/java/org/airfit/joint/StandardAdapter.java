@@ -14,8 +14,8 @@ import org.airfit.source.Source;
  * J530) and of the trade in hose and push-in fittings (common practice, no source). How far one piece reduces is a
  * choice of this project: four sizes within a family, one size between families, two sizes between a hose or tube and
  * a thread, one size between a flare or port and a thread, and between tubes to half the diameter. Which claws have
- * which threads was read of the European ones and is from memory of the two-lug ones. Whether a maker has every size of
- * a shape is not told here.
+ * which threads was read of the European ones and is from memory of the North American ones, those with two lugs and
+ * those with four. Whether a maker has every size of a shape is not told here.
  *
  * <p>Only {@link #all()} makes them. This class is immutable, thread-safe and value-based.
  */

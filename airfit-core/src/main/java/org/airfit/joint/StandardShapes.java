@@ -155,24 +155,61 @@ final class StandardShapes {
     }
   }
 
-  /** Claws with barbs for hose of 10 to 25 mm, European ones with G 1/4 to 1-1/4, two-lug ones with NPT 1/4 to 1. */
+  /**
+   * Claws with barbs for hose of 10 to 25 mm, European ones with G 1/4 to 1-1/4, two-lug ones with NPT 1/4 to 1;
+   * four-lug ones with barbs for hose of 1-1/4 to 2 in, and NPT of these sizes.
+   */
   private static void claws(List<Piece> all) {
-    claws(all, ClawHead.EUROPEAN, ThreadFamily.BSPP, NominalThreadSize.ONE_AND_A_QUARTER);
-    claws(all, ClawHead.TWO_LUG, ThreadFamily.NPT, NominalThreadSize.ONE);
+    Hoses small = new Hoses(9.5, 25.4);
+    claws(
+        all,
+        ClawHead.EUROPEAN,
+        small,
+        ThreadFamily.BSPP,
+        NominalThreadSize.ONE_QUARTER,
+        NominalThreadSize.ONE_AND_A_QUARTER);
+    claws(
+        all,
+        ClawHead.TWO_LUG,
+        small,
+        ThreadFamily.NPT,
+        NominalThreadSize.ONE_QUARTER,
+        NominalThreadSize.ONE);
+    claws(
+        all,
+        ClawHead.FOUR_LUG,
+        new Hoses(31.5, 51.0),
+        ThreadFamily.NPT,
+        NominalThreadSize.ONE_AND_A_QUARTER,
+        NominalThreadSize.TWO);
+  }
+
+  /** Between which bores hoses lie [mm]. */
+  private record Hoses(double least, double most) {
+
+    boolean have(HoseBore bore) {
+      double named = bore.nominal().millimetres();
+      return named >= least && named <= most;
+    }
   }
 
   private static void claws(
-      List<Piece> all, ClawHead head, ThreadFamily family, NominalThreadSize largest) {
+      List<Piece> all,
+      ClawHead head,
+      Hoses hoses,
+      ThreadFamily family,
+      NominalThreadSize smallest,
+      NominalThreadSize largest) {
     End claw = new End.Claw(head);
     List<HoseBore> widestFirst = hoseNames();
     widestFirst.sort(Comparator.reverseOrder());
     for (HoseBore bore : widestFirst) {
-      if (bore.nominal().millimetres() >= 9.5 && bore.nominal().millimetres() <= 25.4) {
+      if (hoses.have(bore)) {
         all.add(new Piece(AdapterShape.CLAW_TAIL, claw, new End.Barb(bore)));
       }
     }
     for (NominalThreadSize size : family.sizes()) {
-      if (size.compareTo(NominalThreadSize.ONE_QUARTER) >= 0 && size.compareTo(largest) <= 0) {
+      if (size.compareTo(smallest) >= 0 && size.compareTo(largest) <= 0) {
         all.add(new Piece(AdapterShape.CLAW_THREAD, claw, male(family, size)));
         all.add(new Piece(AdapterShape.CLAW_THREAD, claw, female(family, size)));
       }

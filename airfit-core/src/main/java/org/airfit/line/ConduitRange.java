@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.airfit.internal.Digits;
+import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.source.Source;
 
@@ -113,6 +114,28 @@ public record ConduitRange(Conduit least, Conduit most, Source assumption) {
         least.withFittings(fittings.mostLoss(least.bore())),
         most.withFittings(fittings.leastLoss(most.bore())),
         Source.together(sources));
+  }
+
+  /**
+   * Obtains this range with its bore measured.
+   *
+   * @param measured the true bore, of both ends; of a wall that may be rougher than 0.05 of it, as much is taken
+   * @return this with that bore
+   * @throws IllegalArgumentException if {@code measured} is out of the range of {@link Conduit#of}
+   */
+  public ConduitRange ofBore(Length measured) {
+    Objects.requireNonNull(measured, "measured");
+    return new ConduitRange(ofBore(least, measured), ofBore(most, measured), assumption);
+  }
+
+  private static Conduit ofBore(Conduit conduit, Length measured) {
+    Length roughest = measured.times(FrictionLaw.ROUGHEST);
+    if (conduit.roughness().compareTo(roughest) <= 0) {
+      return conduit.withBore(measured);
+    }
+    Conduit smoother =
+        Conduit.of(measured, conduit.length(), roughest).withFittings(conduit.fittingLoss());
+    return conduit.wall().map(smoother::withWall).orElse(smoother);
   }
 
   /** {@return whether the two ends are one conduit} */

@@ -9,7 +9,6 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.PressureDrop;
-import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.working.UnitSystem;
 
 /**
@@ -52,7 +51,7 @@ public record RegulatorCurve(List<Point> points) {
 
     /** The point in a refusal, such as "6 bar(g) at 10 L/s ANR". */
     private String shown() {
-      return held.inFewestDigits() + " at " + flow.format(VolumeFlowUnit.LITRE_PER_SECOND);
+      return held.inFewestDigits() + " at " + flow.inFewestDigits();
     }
 
     private double kilograms() {
@@ -94,7 +93,8 @@ public record RegulatorCurve(List<Point> points) {
   /**
    * Reads a curve as people write it.
    *
-   * @param text its points, parted by semicolons, such as "90 psig at 0 scfm; 86 psig at 20 scfm; 80 psig at 40 scfm"
+   * @param text its points, parted by semicolons, such as "90 psig at 0 scfm; 86 psig at 20 scfm; 80 psig at 40 scfm";
+   *     one behind the last does no harm
    * @return the curve
    * @throws IllegalArgumentException if the text is no curve; it says why, and what would be accepted
    */
@@ -105,7 +105,11 @@ public record RegulatorCurve(List<Point> points) {
     while (from <= text.length()) {
       int semicolon = text.indexOf(';', from);
       int to = semicolon < 0 ? text.length() : semicolon;
-      points.add(point(text.substring(from, to).strip()));
+      String typed = text.substring(from, to).strip();
+      boolean isBehindLast = typed.isEmpty() && semicolon < 0 && !points.isEmpty();
+      if (!isBehindLast) {
+        points.add(point(typed));
+      }
       from = to + 1;
     }
     return new RegulatorCurve(points);
@@ -127,8 +131,8 @@ public record RegulatorCurve(List<Point> points) {
     if (!(point.kilograms() > before.kilograms())) {
       throw new IllegalArgumentException(
           "flow of a point of a regulator's curve must be above that of the point before, "
-              + before.flow().format(VolumeFlowUnit.LITRE_PER_SECOND) + ", was "
-              + point.flow().format(VolumeFlowUnit.LITRE_PER_SECOND)
+              + before.flow().inFewestDigits() + ", was "
+              + point.flow().inFewestDigits()
               + "; put the points in the order of their flows, each once");
     }
     if (!(point.held().compareTo(before.held()) <= 0)) {
@@ -152,6 +156,22 @@ public record RegulatorCurve(List<Point> points) {
   /** {@return by how much it droops at its end, the most that is told} */
   public PressureDrop most() {
     return PressureDrop.ofPascals(droopOf(points.size() - 1));
+  }
+
+  /**
+   * Tells what is taken of a regulator that is set otherwise than its curve is drawn.
+   *
+   * @param set what it is set to
+   * @param units the units
+   * @return the words; empty where it is set as the curve is drawn
+   */
+  public Optional<String> otherwiseSet(GaugePressure set, UnitSystem units) {
+    Objects.requireNonNull(units, "units");
+    return Objects.requireNonNull(set, "set").equals(set())
+        ? Optional.empty()
+        : Optional.of("its maker's curve is drawn at a setting of " + units.say(set(), set)
+            + "; at " + units.say(set, set())
+            + " it is taken to droop by as much at the same flow, which is our choice");
   }
 
   /**

@@ -270,6 +270,20 @@ public final class FreeAirFlow extends AdditiveQuantity<FreeAirFlow, VolumeFlowU
   }
 
   /**
+   * Prints this flow in L/s or in cubic feet per minute, whichever takes fewer digits, as a refusal does: a flow that
+   * somebody typed is most likely told in the unit that was typed.
+   *
+   * @return such as "10 L/s ANR", or "20 scfm (60 °F)"
+   */
+  public String inFewestDigits() {
+    String litres = inFull(VolumeFlowUnit.LITRE_PER_SECOND);
+    String feet = inFull(VolumeFlowUnit.CUBIC_FOOT_PER_MINUTE);
+    boolean isInFeet = FreeAirMarks.isStandardCubicFoot(reference.name());
+    int more = feet.indexOf(' ') - litres.indexOf(' ');
+    return more < 0 || (more == 0 && isInFeet) ? feet : litres;
+  }
+
+  /**
    * Compares by mass flow, as volumes counted at two states tell nothing. Flows of one mass flow, but not equal, stand
    * in an order without a meaning.
    *

@@ -1,5 +1,6 @@
 package org.airfit.safety;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.airfit.internal.Labels;
 import org.airfit.source.Source;
@@ -73,9 +74,24 @@ public enum Medium {
    * @return the refusal in one line; empty for compressed air
    */
   public Optional<String> refusalInWords() {
+    return refusalInWords(toString());
+  }
+
+  /**
+   * Tells the same of a medium that somebody calls otherwise.
+   *
+   * @param called what it is called, such as "\"argon\"", not blank
+   * @return the refusal in one line; empty for compressed air
+   * @throws IllegalArgumentException if {@code called} is blank
+   */
+  public Optional<String> refusalInWords(String called) {
+    if (Objects.requireNonNull(called, "called").isBlank()) {
+      throw new IllegalArgumentException(
+          "name of a medium that is refused must not be blank, was \"" + called + "\"");
+    }
     return refusal()
         .map(reason ->
-            "airfit advises on compressed air for tools only, not on " + this + ". " + reason);
+            "airfit advises on compressed air for tools only, not on " + called + ". " + reason);
   }
 
   /**

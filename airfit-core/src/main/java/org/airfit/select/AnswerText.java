@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.airfit.air.AirState;
 import org.airfit.internal.Labels;
 import org.airfit.joint.End;
@@ -23,7 +25,7 @@ import org.airfit.safety.Medium;
 
 /**
  * What a customer answers, as a text, and what it tells a job. Of a range the worst end counts: the lower rating, the
- * higher pressure. A reach and the air of the tool stay ranges: every possible flow is judged.
+ * higher pressure. A reach and what the tool takes and needs stay ranges: every possible flow is judged.
  */
 final class AnswerText {
 
@@ -65,9 +67,17 @@ final class AnswerText {
 
   private AnswerText() {}
 
+  /** The least and the most share of the time of an average of which no duty was told: {@link ToolAir#LEAST_DUTY}. */
+  private static final double ALWAYS = 1.0;
+
+  private static final Pattern SHARE = Pattern.compile("([0-9]*[.]?[0-9]+)\\s*(%?)");
+
   /** Starts a job with what the tool takes. */
   static Requirement.Builder tool(String air, String pressure) {
-    return Requirement.forTool(flows(air), Range.exactly(pressures(pressure).most()));
+    ToolAir told = ToolAir.parse(air);
+    Range<FreeAirFlow> flow = told.flow().range(AbsolutePressure.STANDARD_ATMOSPHERE, INDOORS);
+    Requirement.Builder tool = Requirement.forTool(flow, pressures(pressure));
+    return told.isAverage() ? tool.average(flow, ToolAir.LEAST_DUTY, ALWAYS) : tool;
   }
 
   /** Refuses what cannot be read as an answer to a topic, before anything is built of it. */
@@ -78,6 +88,9 @@ final class AnswerText {
     }
     switch (topic) {
       case AIR_NEEDED -> flows(text);
+      case DUTY -> duty(text);
+      case SETTING, HOSE_RATING -> aboveZero(topic, pressures(text).least());
+      case HOSE_BORE -> bore(text);
       case PRESSURE_NEEDED -> tool("1 L/s ANR", text);
       case COLDEST, HOTTEST -> temperature(topic, text);
       case SUPPLY -> pressures(text);
@@ -98,10 +111,15 @@ final class AnswerText {
       case SUPPLY -> supply(job, pressures(text));
       case OUTLET -> job.outlet(End.parse(text));
       case REACH -> job.reach(reach(text));
+      case DUTY -> job.running(duty(text));
+      case EXACT_AIR -> job.taking(exactAir(text));
+      case EXACT_PRESSURE -> job.needingJust(pressures(text).most());
+      case SETTING -> job.set(setting(text).least());
+      case DRYER -> job.dryer(isYes(topic, text));
       case USE -> use(job, Labels.parse("use of the tool", text, Use.values()));
       case BLOCKED_NOZZLE -> job.blowGun(pressures(text).most());
       case TOOL_RATING -> job.toolRating(pressures(text).least());
-      case HIGHEST -> job.highest(pressures(text).most());
+      case HIGHEST, RELIEF_VALVE -> job.highest(pressures(text).most());
       case REGULATOR_FAILED -> job.regulated(pressures(text).most());
       case REGULATOR_DROOP -> job.droop(droop(text));
       case PLACE -> job.environment(Environment.parse(text));
@@ -120,13 +138,16 @@ final class AnswerText {
       }
       case PROFILE -> job.profile(text.strip());
       case PROFILES_IN_USE -> job.profilesInUse(ids(text));
-      case AIR_NEEDED, PRESSURE_NEEDED, COLDEST, HOTTEST -> {}
+      case AIR_NEEDED, PRESSURE_NEEDED, HOSE_BORE, HOSE_RATING, COLDEST, HOTTEST -> {}
     }
   }
 
   /** The line to a tool with what was answered of the tool. */
   static ToolLine told(ToolLine line, Topic topic, String text) {
     return switch (topic) {
+      case DUTY -> line.running(duty(text));
+      case EXACT_AIR -> line.taking(exactAir(text));
+      case EXACT_PRESSURE -> line.needingJust(pressures(text).most());
       case USE -> used(line, Labels.parse("use of the tool", text, Use.values()));
       case WHIP_HOSE -> isYes(topic, text) ? line.withOwnWhipHose() : line.withoutOwnWhipHose();
       case BLOCKED_NOZZLE -> line.withBlowGun(pressures(text).most());
@@ -160,6 +181,53 @@ final class AnswerText {
   /** Of a range the most counts. */
   private static Range<PressureDrop> droop(String text) {
     return Range.exactly(Range.parse(text, PressureDrop::parse).most());
+  }
+
+  /** Which share of the time a tool runs; of a range the least counts, with which it takes most while it runs. */
+  private static double duty(String text) {
+    String[] ends = text.strip().split("\\s+to\\s+", 2);
+    Matcher last = SHARE.matcher(ends[ends.length - 1]);
+    Matcher first = SHARE.matcher(ends[0]);
+    if (!first.matches() || !last.matches()) {
+      throw new IllegalArgumentException(
+          "answer on the duty must be a share of the time such as \"25 %\" or 0.25, was \"" + text
+              + "\"");
+    }
+    boolean isPercent = !(first.group(2) + last.group(2)).isEmpty();
+    double share = Double.parseDouble(first.group(1)) / (isPercent ? 100.0 : 1.0);
+    if (!(share > 0.0 && share <= 1.0)) {
+      throw new IllegalArgumentException("duty must be above 0 and at most 1 (100 %), was \"" + text
+          + "\"; per cent are typed with their sign, such as \"25 %\"");
+    }
+    return share;
+  }
+
+  /** The air that a tool takes, counted somewhere; of a range the most counts. */
+  private static Range<FreeAirFlow> exactAir(String text) {
+    return Range.exactly(Range.parse(text, FreeAirFlow::parse).most());
+  }
+
+  /** What a regulator is set to; of a range the least counts, with which it holds least. */
+  static Range<GaugePressure> setting(String text) {
+    return Range.exactly(pressures(text).least());
+  }
+
+  /** A hose with what was read or measured of it; of a range the worst end counts. */
+  static Part.Hose told(Part.Hose hose, Topic topic, String text) {
+    return topic == Topic.HOSE_BORE
+        ? hose.ofTrueBore(bore(text))
+        : hose.rated(pressures(text).least());
+  }
+
+  private static Length bore(String text) {
+    return Range.parse(text, Length::parse).least();
+  }
+
+  private static void aboveZero(Topic topic, GaugePressure told) {
+    if (!(told.pascals() > 0.0)) {
+      throw new IllegalArgumentException(
+          "answer on the " + topic + " must be above 0 bar(g), was " + told.inFewestDigits());
+    }
   }
 
   private static Range<GaugePressure> pressures(String text) {
@@ -261,7 +329,7 @@ final class AnswerText {
       case PLACE -> texts(Environment.values());
       case CLEANER -> texts(Cleaner.values());
       case AIR -> texts(Lubrication.values());
-      case WHIP_HOSE, REGULATOR, DROPPED, DRAGGED, VENTED -> List.of(YES, NO);
+      case WHIP_HOSE, REGULATOR, DROPPED, DRAGGED, VENTED, DRYER -> List.of(YES, NO);
       case PROFILE -> profiles(catalogue);
       case PROFILES_IN_USE -> inUse(job, catalogue);
       default -> List.of();

@@ -26,7 +26,7 @@ final class BillExtras {
       "a restraint across every joint of a hose of more than 1/2 in bore; of such a hose 29 CFR 1926.302(b)(7) asks for"
           + " a device at the source that cuts the flow, not for a restraint");
 
-  private static final Source DRAIN = Source.handbook(
+  static final Source DRAIN = Source.handbook(
       "tool manual: a water leg at the low end of every branch, drained; trade page on distribution: a drop with a tee"
           + " and a drain valve at its base, the outlet above it");
 
@@ -214,14 +214,22 @@ final class BillExtras {
   }
 
   private Optional<BillLine> drain() {
-    Requirement job = a.requirement();
-    if (job.pipeNames().isEmpty() || job.isDried().orElse(false)) {
-      return Optional.empty();
-    }
-    if (job.isDried().isEmpty()) {
+    if (asksForDryer(a.requirement())) {
       questions.add(
           "Is there a dryer behind the compressor? Without one, water collects in the pipe, and its lowest"
               + " point needs a drain.");
+    }
+    return drain(a.requirement(), shelf);
+  }
+
+  /** Whether nobody told if the air is dried that pipes carry. */
+  static boolean asksForDryer(Requirement job) {
+    return !job.pipeNames().isEmpty() && job.isDried().isEmpty();
+  }
+
+  /** The drain of pipes whose air no dryer dried. */
+  static Optional<BillLine> drain(Requirement job, AccessoryShelf shelf) {
+    if (job.pipeNames().isEmpty() || job.isDried().orElse(true)) {
       return Optional.empty();
     }
     String why =

@@ -35,6 +35,15 @@ final class ChangeInWords {
   }
 
   static List<String> of(Standing before, Standing after) {
+    return of(before, after, /* isOfOne= */ true);
+  }
+
+  /** The same of several standings in which the same is met with other parts: what is met, and that the parts vary. */
+  static List<String> ofSeveral(Standing before, Standing after) {
+    return of(before, after, /* isOfOne= */ false);
+  }
+
+  private static List<String> of(Standing before, Standing after, boolean isOfOne) {
     if (after.shown().isEmpty()) {
       return before.missing().equals(after.missing()) ? List.of() : after.missing();
     }
@@ -48,8 +57,12 @@ final class ChangeInWords {
       if (!before.isFitting() && after.isFitting()) {
         words.add("there are parts that fit");
       }
-      words.addAll(exchanged(before.shown().get().parts(), after.shown().get().parts()));
-      difference(before.shown().get(), after.shown().get()).ifPresent(words::add);
+      if (isOfOne) {
+        words.addAll(exchanged(before.shown().get().parts(), after.shown().get().parts()));
+        difference(before.shown().get(), after.shown().get()).ifPresent(words::add);
+      } else {
+        words.add("the parts go by the value");
+      }
       rules(words, "not met: ", before, after, RuleOutcome.UNMET);
       met(words, before, after);
     }
@@ -62,7 +75,10 @@ final class ChangeInWords {
     withoutRegulator(words, before, after);
     rules(words, "still to be asked: ", before, after, RuleOutcome.OPEN);
     settled(words, before, after);
-    warnings(words, before, after);
+    drain(words, before, after);
+    if (isOfOne) {
+      warnings(words, before, after);
+    }
     return List.copyOf(words);
   }
 
@@ -73,18 +89,27 @@ final class ChangeInWords {
       List<Part> gone = kind.of(before);
       List<Part> come = kind.of(after);
       List<Part> there = List.copyOf(gone);
-      come.forEach(gone::remove);
-      there.forEach(come::remove);
+      come.forEach(part -> removeLike(gone, part));
+      there.forEach(part -> removeLike(come, part));
       if (come.isEmpty() && !gone.isEmpty()) {
         words.add("without " + names(gone));
       } else if (!come.isEmpty()) {
         words.add(names(come) + (gone.isEmpty() ? " too" : " instead of " + names(gone)));
       }
     }
-    if (words.isEmpty() && !before.equals(after)) {
+    if (words.isEmpty() && !ids(before).equals(ids(after))) {
       words.add("the same parts in other places");
     }
     return words;
+  }
+
+  /** Takes away one of the same id: of a part that is there, more may be known then. */
+  private static void removeLike(List<Part> parts, Part part) {
+    parts.stream().filter(each -> each.id().equals(part.id())).findFirst().ifPresent(parts::remove);
+  }
+
+  private static List<String> ids(List<Part> parts) {
+    return parts.stream().map(Part::id).toList();
   }
 
   /** What parts are told apart by. */
@@ -198,6 +223,19 @@ final class ChangeInWords {
     }
     if (before.asksForPlace() && !after.asksForPlace() && after.isMaterialOpen()) {
       words.add("left to ask the makers: " + Rule.MATERIAL_SUITS.title());
+    }
+  }
+
+  /** What lets the water out, beside the parts that lead the air; or that it needs nothing. */
+  private static void drain(List<String> words, Standing before, Standing after) {
+    if (before.drain().isEmpty() && after.drain().isPresent()) {
+      BillLine drain = after.drain().get();
+      words.add(drain.name() + " too, in the pipe"
+          + drain.price().map(price -> ", " + price.format(2)).orElse(", without a price yet"));
+    } else if (before.drain().isPresent() && after.drain().isEmpty()) {
+      words.add("without " + before.drain().get().name());
+    } else if (before.asksForDryer() && !after.asksForDryer()) {
+      words.add("settled: the pipe needs no drain");
     }
   }
 

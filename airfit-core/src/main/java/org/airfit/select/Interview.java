@@ -32,24 +32,35 @@ import org.jspecify.annotations.Nullable;
  * {@link #brokenWhateverIsAnswered}.
  *
  * <p>What the customer does not know is not asked again, and stays open. The talk ends whatever the customer knows. At
- * its end no answer to any question changes something; answers to two questions at once are not tried, and rarely may.
+ * its end no answer to any question changes something. Answers to two questions at once are not tried, but where the
+ * air at a tool hangs on several values of which none settles it alone: each is asked for that does so with the others.
  *
  * <p><b>Cost:</b> {@link #questions} chooses parts once for each possible answer, of an amount twice for each value at
- * which a rule can turn: at most about a hundred times. A choice takes some milliseconds in a catalogue of tens of
- * parts.
+ * which a rule can turn, and of one that turns with the run some ten times for each: at most about a hundred times,
+ * and a few hundred times where many ranges are told. A choice takes some milliseconds in a catalogue of tens of parts.
  *
  * <p>Of several tools, what a tool does and what its maker allows is asked of each, by the name of its line, and of a
  * hose whose reach is a range how far it is, by its name. Each rule about a tool counts for each of them by itself.
  *
- * <p>What is not asked here: what is there already and stays, the pipes, the atmosphere (the standard one unless the
+ * <p>Of what was told as a range it asks for the value where that can change something: the duty of a tool whose air is
+ * an average, what a tool takes and needs, what a regulator is set to, and bore and rating of a hose that is there. A
+ * supply that swings from cut-in to cut-out is no such range: both ends of it occur, and both are judged.
+ *
+ * <p>What is not asked here: what else is there already and stays, the pipes, what others take, the atmosphere (the standard one unless the
  * job tells it), the air's temperature (20 °C unless told), the rules of the place, and by what the proposals are put
  * in order. Tell those to a {@link Requirement} and begin with that. This class is immutable, thread-safe and
  * value-based.
  */
 public final class Interview {
 
-  /** How near to where it turns a droop is told: less than any gauge shows; our own choice [Pa]. */
-  private static final double DROOP_STEP = 100.0;
+  /** How near to where it turns a pressure is told: less than any gauge shows; our own choice [Pa]. */
+  private static final double PRESSURE_STEP = 100.0;
+
+  /** The same of the bore of a hose: less than a caliper shows [m]. */
+  private static final double BORE_STEP = 1.0e-5;
+
+  /** The same of a flow and a share, as a part of the most that was told. */
+  private static final double PART = 1.0e-4;
 
   /** What comes first of several questions. */
   private static final Comparator<Weighed> ORDER = Comparator.comparing(
@@ -76,12 +87,35 @@ public final class Interview {
   /**
    * One possible answer that was tried.
    *
+   * @param others where it stands at other values of an amount, by which the same is met and other parts may be proposed
    * @param opens whether it opens a question of which an answer makes parts fit, while none fit with this alone
    */
-  private record Tried(String text, String inWords, Standing standing, boolean opens) {
+  private record Tried(
+      String text, String inWords, Standing standing, List<Standing> others, boolean opens) {
 
     Tried(String text, String inWords, Standing standing) {
-      this(text, inWords, standing, false);
+      this(text, inWords, standing, List.of(), false);
+    }
+
+    Tried opening() {
+      return new Tried(text, inWords, standing, others, true);
+    }
+
+    /** Whether a customer would notice no difference, whatever of it is told. */
+    boolean isAs(Standing now) {
+      return now.isAs(standing) && others.stream().allMatch(now::isAs) && !opens;
+    }
+
+    /** What it changes: of parts that go by the value, only that they do. */
+    List<String> changes(Standing now) {
+      List<String> changes = new ArrayList<>(
+          others.stream().allMatch(standing::isAs)
+              ? ChangeInWords.of(now, standing)
+              : ChangeInWords.ofSeveral(now, standing));
+      if (opens) {
+        changes.add("parts may fit, by what is asked next");
+      }
+      return changes;
     }
   }
 
@@ -113,7 +147,7 @@ public final class Interview {
    *
    * @param topic what was asked
    * @param answer what the customer says: the {@link PossibleAnswer#text}, or an amount with its unit, or a range of it
-   *     such as "90 to 110 psig", of which the worst end counts; a reach and the air of the tool stay ranges, and air
+   *     such as "90 to 110 psig", of which the worst end counts; a reach and what the tool takes and needs stay ranges, and air
    *     that does not tell where it is counted ("11 CFM") has all its readings
    * @return the talk with the answer
    * @throws IllegalArgumentException if {@code answer} cannot be read, or is at odds with what was told before
@@ -255,11 +289,16 @@ public final class Interview {
     Standing now = Standing.of(job, catalogue);
     Map<Asked, List<Tried>> tried = triedEach(job, now, units);
     boolean isHopeless = !brokenStill(now, tried).isEmpty();
+    boolean settlesTogether = now.isAirOpen() && settlesTogether(tried.keySet(), job);
     List<Weighed> weighed = new ArrayList<>();
     tried.forEach((asked, answers) -> {
       Weighed each = isHopeless && asked.subject().topic() != Topic.MEDIUM
           ? null
-          : weighed(asked.subject(), now, answers);
+          : weighed(
+              asked.subject(),
+              now,
+              answers,
+              settlesTogether && decidesAir(asked.subject().topic()));
       if (each != null) {
         weighed.add(each);
       }
@@ -299,9 +338,7 @@ public final class Interview {
       List<Tried> answers = tried(asked, job, units);
       if (!now.isFitting() && asked.subject().topic() != Topic.MEDIUM) {
         answers = answers.stream()
-            .map(each -> opens(asked.subject(), each, subjects)
-                ? new Tried(each.text(), each.inWords(), each.standing(), true)
-                : each)
+            .map(each -> opens(asked.subject(), each, subjects) ? each.opening() : each)
             .toList();
       }
       tried.put(asked, answers);
@@ -331,6 +368,14 @@ public final class Interview {
     for (Topic topic : Topic.values()) {
       if (topic == Topic.REACH) {
         hosesInDoubt(job).forEach(hose -> open.add(new Asked(Subject.of(topic, hose.name()), job)));
+      } else if (topic.isOfHose()) {
+        hosesThere(topic, job).forEach(name -> open.add(new Asked(Subject.of(topic, name), job)));
+      } else if (topic == Topic.SETTING) {
+        if (!job.settingRange().isExact()) {
+          open.add(new Asked(Subject.ofJob(topic), job));
+        }
+        regulatorsInDoubt(job)
+            .forEach(each -> open.add(new Asked(Subject.of(topic, each.name()), job)));
       } else if (job.isOfSeveralTools() && topic.isOfTool()) {
         for (Requirement way : job.toEachTool()) {
           if (isUntold(topic, way)) {
@@ -354,6 +399,30 @@ public final class Interview {
             .map(Slot.Hose.class::cast)
             .filter(hose -> !hose.reachRange().isExact())
             .toList();
+  }
+
+  /** The hoses that are there and of which a bore or a rating is not known exactly, by their names. */
+  private static List<String> hosesThere(Topic topic, Requirement job) {
+    return job.layout().allSlots().stream()
+        .filter(slot -> slot instanceof Slot.Hose hose
+            && hose.hose().filter(there -> isUntold(topic, there)).isPresent())
+        .map(Slot::name)
+        .toList();
+  }
+
+  private static boolean isUntold(Topic topic, Part.Hose there) {
+    return topic == Topic.HOSE_RATING
+        ? there.facts().rating().isEmpty()
+        : !there.widestBore().equals(there.conduit().bore());
+  }
+
+  /** The regulators of the layout of which it is not known exactly what they are set to. */
+  private static List<Slot.Regulated> regulatorsInDoubt(Requirement job) {
+    return job.layout().allSlots().stream()
+        .filter(Slot.Regulated.class::isInstance)
+        .map(Slot.Regulated.class::cast)
+        .filter(regulated -> !regulated.setRange().isExact())
+        .toList();
   }
 
   /** What must be told first, the medium before all. */
@@ -403,7 +472,19 @@ public final class Interview {
     boolean isRegulated = job.pressures().whileRegulated().isPresent();
     return switch (topic) {
       case MEDIUM -> true;
-      case AIR_NEEDED, PRESSURE_NEEDED, TOOL_INLET, SUPPLY, OUTLET, REACH -> false;
+      case AIR_NEEDED,
+          PRESSURE_NEEDED,
+          TOOL_INLET,
+          SUPPLY,
+          OUTLET,
+          REACH,
+          SETTING,
+          HOSE_BORE,
+          HOSE_RATING -> false;
+      case DUTY -> isDutyOpen(job);
+      case EXACT_AIR -> !job.demandRange().isExact() && !isDutyOpen(job);
+      case EXACT_PRESSURE -> !job.leastRange().isExact();
+      case DRYER -> BillExtras.asksForDryer(job);
       case USE ->
         !job.isImpactTool()
             && job.cleaningDeadEnd().isEmpty()
@@ -413,7 +494,8 @@ public final class Interview {
       case WHIP_HOSE -> job.isImpactTool() && !job.isWhipHoseTold();
       case BLOCKED_NOZZLE -> job.cleaningDeadEnd().isPresent() && !job.isDeadEndTold();
       case TOOL_RATING -> job.toolRating().isEmpty();
-      case HIGHEST -> !job.isHighestTold() && !isRegulated;
+      case HIGHEST -> !job.isHighestTold() && !isRegulated && !job.isCutOutTold();
+      case RELIEF_VALVE -> !job.isHighestTold() && !isRegulated && job.isCutOutTold();
       case REGULATOR -> !isRegulated && job.pressures().regulated().isWhole();
       case REGULATOR_FAILED -> isRegulated && !job.isFailureTold();
       case REGULATOR_DROOP -> !job.droopRange().isExact();
@@ -430,25 +512,104 @@ public final class Interview {
     };
   }
 
+  /** Whether what a tool takes is an average over a share of the time that is not known exactly. */
+  private static boolean isDutyOpen(Requirement job) {
+    return job.average().isPresent()
+        && !job.demandRange().isExact()
+        && Turns.domain(Topic.DUTY, job).isOpen();
+  }
+
   private List<Tried> tried(Asked asked, Requirement job, UnitSystem units) {
     Subject subject = asked.subject();
     Topic topic = subject.topic();
     if (topic.isAmount()) {
-      List<Span> spans = topic == Topic.REACH
-          ? Turns.spans(hose(subject, job), job, catalogue)
-          : Turns.spans(topic, asked.of(), catalogue);
+      List<Span> spans = spans(subject, asked.of(), job);
       Amount amount = new Amount(subject);
-      return spans(
-          amount,
-          topic == Topic.REGULATOR_DROOP ? amount.parted(spans) : spans,
-          units,
-          Standing::isAs);
+      BiPredicate<Standing, Standing> alike =
+          isPartedByRules(topic) ? Standing::isAlike : Standing::isAs;
+      double step = step(topic, spans);
+      return spans(amount, step > 0.0 ? amount.parted(spans, step, alike) : spans, units, alike);
     }
     List<String> words =
         topic == Topic.MEDIUM ? AnswerText.media() : AnswerText.words(topic, job, catalogue);
     return words.stream()
         .map(text -> new Tried(text, text, with(text, subject)))
         .toList();
+  }
+
+  private List<Span> spans(Subject subject, Requirement of, Requirement job) {
+    Topic topic = subject.topic();
+    if (topic == Topic.REACH) {
+      return Turns.spans(hose(subject, job), job, catalogue);
+    }
+    if (topic == Topic.HOSE_BORE) {
+      return Turns.boreSpans(hose(subject, job).hose().orElseThrow());
+    }
+    if (topic == Topic.SETTING && subject.of().isPresent()) {
+      return Turns.settingSpans(regulated(subject, job).setRange());
+    }
+    return Turns.spans(topic, of, catalogue);
+  }
+
+  /**
+   * How near to where it turns a value is told that the run decides, so that it is found by halving; 0 of one of which
+   * the turns are known.
+   */
+  private static double step(Topic topic, List<Span> spans) {
+    return switch (topic) {
+      case REGULATOR_DROOP, EXACT_PRESSURE, SETTING -> PRESSURE_STEP;
+      case HOSE_BORE -> BORE_STEP;
+      case DUTY, EXACT_AIR -> PART * spans.get(spans.size() - 1).most();
+      default -> 0.0;
+    };
+  }
+
+  /**
+   * Whether the answers to a topic are told apart by what is met alone: other parts would be proposed at so many values
+   * that nobody would read them all.
+   */
+  private static boolean isPartedByRules(Topic topic) {
+    return switch (topic) {
+      case DUTY, EXACT_AIR, EXACT_PRESSURE, SETTING, HOSE_BORE -> true;
+      default -> false;
+    };
+  }
+
+  /**
+   * Whether answers to several questions settle together if a tool has its air, where none may alone. What arrives goes
+   * one way with each of the values, so that it is enough to look at all of them at their best, and at their worst.
+   */
+  private boolean settlesTogether(Set<Asked> open, Requirement job) {
+    List<Asked> deciding =
+        open.stream().filter(asked -> decidesAir(asked.subject().topic())).toList();
+    return deciding.size() > 1
+        && (!withAll(deciding, job, /* atBest= */ true).isAirOpen()
+            || !withAll(deciding, job, /* atBest= */ false).isAirOpen());
+  }
+
+  /** Where it stands with all that is asked for at its best, or at its worst. */
+  private Standing withAll(List<Asked> deciding, Requirement job, boolean atBest) {
+    ToldSoFar all = told;
+    for (Asked asked : deciding) {
+      Subject subject = asked.subject();
+      List<Span> spans = spans(subject, asked.of(), job);
+      int end = isBestAtMost(subject.topic()) == atBest ? spans.size() - 1 : 0;
+      all = all.with(subject, Turns.text(subject.topic(), spans.get(end).inside()));
+    }
+    return Standing.of(all.job().orElseThrow(IllegalStateException::new), catalogue);
+  }
+
+  /** Whether the air at a tool hangs on the value that is asked for, of a range that is known. */
+  private static boolean decidesAir(Topic topic) {
+    return topic == Topic.REGULATOR_DROOP || isPartedByRules(topic);
+  }
+
+  private static boolean isBestAtMost(Topic topic) {
+    return topic == Topic.DUTY || topic == Topic.SETTING || topic == Topic.HOSE_BORE;
+  }
+
+  private static Slot.Regulated regulated(Subject subject, Requirement job) {
+    return (Slot.Regulated) job.layout().slot(subject.of().orElseThrow()).orElseThrow();
   }
 
   private static Slot.Hose hose(Subject subject, Requirement job) {
@@ -467,17 +628,20 @@ public final class Interview {
     List<Tried> tried = new ArrayList<>();
     @Nullable Span open = null;
     @Nullable Standing standing = null;
+    List<Standing> others = new ArrayList<>();
     for (Span span : spans) {
       Standing next = amount.at(span.inside());
       if (open != null && standing != null && alike.test(standing, next)) {
         open = open.joined(span);
+        others.add(next);
       } else {
-        add(tried, topic, open, standing, units);
+        add(tried, topic, open, standing, others, units);
         open = span;
         standing = next;
+        others.clear();
       }
     }
-    add(tried, topic, open, standing, units);
+    add(tried, topic, open, standing, others, units);
     return tried;
   }
 
@@ -499,17 +663,17 @@ public final class Interview {
      * The spans, those parted within which it turns: how much droop the air allows follows from the flow, and where a
      * setting is a range too, it turns at another droop for each end of it.
      */
-    List<Span> parted(List<Span> spans) {
+    List<Span> parted(List<Span> spans, double nearest, BiPredicate<Standing, Standing> alike) {
       List<Span> parted = new ArrayList<>();
       for (Span span : spans) {
         if (span.least() == span.most()) {
           parted.add(span);
           continue;
         }
-        double step = Math.min(DROOP_STEP, 0.5 * (span.most() - span.least()));
+        double step = Math.min(nearest, 0.5 * (span.most() - span.least()));
         List<Double> turns = new ArrayList<>();
-        addTurns(turns, span.least() + step, span.inside());
-        addTurns(turns, span.inside(), span.most());
+        addTurns(turns, span.least() + step, span.inside(), nearest, alike);
+        addTurns(turns, span.inside(), span.most(), nearest, alike);
         double from = span.least();
         for (double turn : turns) {
           parted.add(Span.between(from, turn));
@@ -522,17 +686,22 @@ public final class Interview {
     }
 
     /** Halves what lies between two values as long as it stands otherwise at one than at the other. */
-    private void addTurns(List<Double> turns, double low, double high) {
-      if (at(low).isAs(at(high))) {
+    private void addTurns(
+        List<Double> turns,
+        double low,
+        double high,
+        double nearest,
+        BiPredicate<Standing, Standing> alike) {
+      if (alike.test(at(low), at(high))) {
         return;
       }
-      if (high - low <= DROOP_STEP) {
+      if (high - low <= nearest) {
         turns.add(low);
         return;
       }
       double middle = 0.5 * (low + high);
-      addTurns(turns, low, middle);
-      addTurns(turns, middle, high);
+      addTurns(turns, low, middle, nearest, alike);
+      addTurns(turns, middle, high, nearest, alike);
     }
   }
 
@@ -541,15 +710,23 @@ public final class Interview {
       Topic topic,
       @Nullable Span span,
       @Nullable Standing standing,
+      List<Standing> others,
       UnitSystem units) {
     if (span != null && standing != null) {
-      tried.add(new Tried(Turns.text(topic, span.inside()), span.inWords(topic, units), standing));
+      tried.add(new Tried(
+          Turns.text(topic, span.inside()),
+          span.inWords(topic, units),
+          standing,
+          List.copyOf(others),
+          false));
     }
   }
 
   /** The question with its weight; null where no answer changes anything. */
-  private static @Nullable Weighed weighed(Subject subject, Standing now, List<Tried> tried) {
-    if (tried.stream().allMatch(each -> now.isAs(each.standing()) && !each.opens())) {
+  private static @Nullable Weighed weighed(
+      Subject subject, Standing now, List<Tried> tried, boolean settlesTogether) {
+    boolean changesNothing = tried.stream().allMatch(each -> each.isAs(now));
+    if (changesNothing && !settlesTogether) {
       return null;
     }
     double settled = 0.0;
@@ -560,9 +737,9 @@ public final class Interview {
       settled += now.settledBy(each.standing());
       moved += now.parts().equals(each.standing().parts()) ? 0.0 : 1.0;
       mayForbid |= now.isForbiddenBy(each.standing());
-      List<String> changes = new ArrayList<>(ChangeInWords.of(now, each.standing()));
-      if (each.opens()) {
-        changes.add("parts may fit, by what is asked next");
+      List<String> changes = each.changes(now);
+      if (settlesTogether && each.standing().isFitting() && each.standing().isAirOpen()) {
+        changes.add("with what else is asked it may settle: " + Rule.AIR_AT_TOOL.title());
       }
       answers.add(new PossibleAnswer(each.text(), each.inWords(), changes));
     }

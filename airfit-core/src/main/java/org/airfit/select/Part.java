@@ -162,6 +162,28 @@ public sealed interface Part {
       return conduitRange.least();
     }
 
+    /**
+     * Obtains this with its bore measured.
+     *
+     * @param measured the true bore
+     * @return this with that bore, whatever its name says
+     * @throws IllegalArgumentException if {@code measured} is out of the range of {@link Conduit#of}
+     */
+    public Hose ofTrueBore(Length measured) {
+      return new Hose(facts, bore, conduitRange.ofBore(measured), upstream, downstream);
+    }
+
+    /**
+     * Obtains this with the rating that is printed on it.
+     *
+     * @param rating the highest gauge pressure that its maker allows
+     * @return this with the rating
+     * @throws IllegalArgumentException if {@code rating} is not above 0
+     */
+    public Hose rated(GaugePressure rating) {
+      return new Hose(facts.withRating(rating), bore, conduitRange, upstream, downstream);
+    }
+
     /** {@return the widest its bore can be, by which a limit is judged that no bore may exceed} */
     public Length widestBore() {
       return conduitRange.most().bore();

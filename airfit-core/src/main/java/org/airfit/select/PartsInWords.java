@@ -95,12 +95,24 @@ final class PartsInWords {
     }
     if (each.position().slot() instanceof Slot.Regulated regulated) {
       return line + nouns.get(index) + " in the line, set to "
-          + units.sayRange(regulated.setRange());
+          + units.sayRange(regulated.setRange())
+          + otherwiseSet((Part.Regulator) each.part(), regulated)
+              .map(taken -> " (" + taken + ")")
+              .orElse("");
     }
     return line
         + (each.part() instanceof Part.Splitter
             ? "leads to the lines"
             : nouns.get(index) + " in the line");
+  }
+
+  /** What is taken of a regulator whose maker draws its curve at another setting. */
+  private Optional<String> otherwiseSet(Part.Regulator there, Slot.Regulated slot) {
+    return there
+        .curve()
+        .flatMap(curve -> curve
+            .otherwiseSet(slot.setRange().least(), units)
+            .or(() -> curve.otherwiseSet(slot.setRange().most(), units)));
   }
 
   /** The length of a hose, or between which lengths it is. */

@@ -22,7 +22,7 @@ public final class PossibleAnswer {
 
   /**
    * {@return what to tell the interview, such as "outdoors"} Of an amount it is one value of those that the words name:
-   * tell the customer's own in its place, the proposal is the same.
+   * tell the customer's own in its place, the proposal is the same, or meets the same where the parts go by the value.
    */
   public String text() {
     return text;

@@ -271,6 +271,21 @@ public final class Requirement {
     return new Range<>(told.find(LEAST_SETTING).orElse(most), most);
   }
 
+  /**
+   * Tells by how much less stands behind the regulator of the supply than the least that it may be set to: its droop, or
+   * what is missing in front of it.
+   *
+   * @param behind what stands behind it while air flows
+   * @return the difference, at least 0; empty where no regulator stands at the supply
+   */
+  public Optional<PressureDrop> belowSetting(AbsolutePressure behind) {
+    Objects.requireNonNull(behind, "behind");
+    double set = settingRange().least().absolute(required(ATMOSPHERE)).pascals();
+    return pressures
+        .whileRegulated()
+        .map(any -> PressureDrop.ofPascals(Math.max(0.0, set - behind.pascals())));
+  }
+
   /** The lowest that the supply falls to while air is taken, with its regulator set as high as it may be. */
   GaugePressure lowestAtBest() {
     GaugePressure most = pressures.usual();
@@ -442,6 +457,11 @@ public final class Requirement {
                 && way.demandRange().isExact()
                 && way.leastRange().isExact())
         && pipes().stream().allMatch(pipe -> pipe.conduit().isExact());
+  }
+
+  /** What the tool takes on the average, where that was told in place of what it takes while it runs. */
+  Optional<Range<FreeAirFlow>> average() {
+    return told.find(ToolTold.AVERAGE);
   }
 
   /** {@return the highest pressure the tool's maker allows, if that is known; of several tools see their lines} */
@@ -671,6 +691,13 @@ public final class Requirement {
     return told.get(HIGHEST) != null || !(required(SUPPLY) instanceof Supply.Fixed);
   }
 
+  /** Whether it was told between which pressures the compressor runs, so that nobody need ask at which it stops. */
+  boolean isCutOutTold() {
+    return told.find(LOWEST)
+        .filter(lowest -> lowest.compareTo(pressures.usual()) < 0)
+        .isPresent();
+  }
+
   /** Whether the maker of the regulator told what stands behind a failed one. */
   boolean isFailureTold() {
     return told.get(WHEN_FAILED) != null;
@@ -770,6 +797,50 @@ public final class Requirement {
 
     private Builder(NamedValues told) {
       this.told = told;
+    }
+
+    /**
+     * Tells what the tool takes on the average, in place of what it takes while it runs: that follows of the duty.
+     *
+     * @param average what it takes on the average
+     * @param leastDuty the least share of the time that it runs [-], in (0, 1]
+     * @param mostDuty the most [-], in [{@code leastDuty}, 1]
+     * @return this builder
+     * @throws IllegalArgumentException if a share is out of range
+     */
+    public Builder average(Range<FreeAirFlow> average, double leastDuty, double mostDuty) {
+      told = ToolTold.averaging(told, average, leastDuty, mostDuty);
+      return this;
+    }
+
+    /** Tells which share of the time the tool runs, of which an average was told. */
+    Builder running(double duty) {
+      told = ToolTold.running(told, duty);
+      return this;
+    }
+
+    /** Tells what the tool takes while it runs, in place of what was told before. */
+    Builder taking(Range<FreeAirFlow> air) {
+      told = ToolTold.taking(told, air);
+      return this;
+    }
+
+    /** Tells what the tool needs, in place of what was told before. */
+    Builder needingJust(GaugePressure least) {
+      told = ToolTold.needingJust(told, least);
+      return this;
+    }
+
+    /** Tells what the regulator of the supply is set to, of the pressures between which that lies. */
+    Builder set(GaugePressure setting) {
+      Supply feed = Objects.requireNonNull(told.get(SUPPLY), "supply");
+      AirState still = feed.still()
+          .at(setting.absolute(Objects.requireNonNull(told.get(ATMOSPHERE), "atmosphere")));
+      told = told.with(
+              SUPPLY,
+              feed instanceof Regulator regulator ? regulator.setTo(still) : Supply.fixed(still))
+          .with(LEAST_SETTING, setting);
+      return this;
     }
 
     /**

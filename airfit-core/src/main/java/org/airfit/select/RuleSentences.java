@@ -315,7 +315,9 @@ final class RuleSentences {
   private static String heldBack(Requirement job, RunResult.Delivered delivered, UnitSystem units) {
     String tooLow = SupplyTooLow.ofWay(job, units);
     return tooLow.isEmpty()
-        ? "The biggest restriction is " + delivered.bottleneck().name() + "."
+        ? "The biggest restriction is " + delivered.bottleneck().name()
+            + ". Without its loss the tool would gain most: "
+            + units.say(delivered.bottleneck().gain()) + "."
         : tooLow;
   }
 

@@ -56,6 +56,10 @@ record Span(double least, boolean hasLeast, double most, boolean hasMost, double
 
   private static String words(Topic topic, double si, UnitSystem units) {
     return switch (topic) {
+      case DUTY -> Turns.percent(si);
+      case EXACT_AIR -> Turns.inWords(Turns.flow(si), units);
+      case HOSE_BORE ->
+        Length.ofMetres(si).format(units.either(LengthUnit.MILLIMETRE, LengthUnit.INCH));
       case REACH -> Length.ofMetres(si).format(units.either(LengthUnit.METRE, LengthUnit.FOOT));
       case REGULATOR_DROOP -> PressureDrop.ofPascals(si).format(units.pressureUnit());
       case COLDEST, HOTTEST ->

@@ -19,6 +19,8 @@ import org.airfit.safety.Caution;
  * @param told the rules that are broken, open, or met by a regulator only; of several tools those about a tool for each
  * @param asksForPlace whether it is open where it will be used, whatever else of the material is
  * @param warnings the titles of its warnings
+ * @param drain what lets the water out of the pipes, where it needs that
+ * @param asksForDryer whether it is open if it needs one
  * @param missing why there is no proposal at all
  */
 record Standing(
@@ -28,6 +30,8 @@ record Standing(
     Map<Point, RuleOutcome> told,
     boolean asksForPlace,
     Set<String> warnings,
+    Optional<BillLine> drain,
+    boolean asksForDryer,
     List<String> missing) {
 
   /**
@@ -52,15 +56,27 @@ record Standing(
     if (!search.missing().isEmpty()) {
       return nothing(search.missing());
     }
+    AccessoryShelf shelf = new AccessoryShelf(job, catalogue);
     List<Proposal> fitting = search.fitting();
-    return fitting.isEmpty() ? of(search.nearest().get(0), false) : of(fitting.get(0), true);
+    return fitting.isEmpty()
+        ? of(search.nearest().get(0), false, shelf)
+        : of(fitting.get(0), true, shelf);
   }
 
   private static Standing nothing(List<String> missing) {
-    return new Standing(Optional.empty(), false, List.of(), Map.of(), false, Set.of(), missing);
+    return new Standing(
+        Optional.empty(),
+        false,
+        List.of(),
+        Map.of(),
+        false,
+        Set.of(),
+        Optional.empty(),
+        false,
+        missing);
   }
 
-  private static Standing of(Proposal shown, boolean isFitting) {
+  private static Standing of(Proposal shown, boolean isFitting, AccessoryShelf shelf) {
     Map<Point, RuleOutcome> told = told(shown);
     Set<String> warnings = new LinkedHashSet<>();
     for (Caution caution : shown.cautions()) {
@@ -73,6 +89,8 @@ record Standing(
         told,
         isMaterialOpen(told) && shown.requirement().environment().isEmpty(),
         warnings,
+        BillExtras.drain(shown.requirement(), shelf),
+        BillExtras.asksForDryer(shown.requirement()),
         List.of());
   }
 
@@ -114,6 +132,23 @@ record Standing(
         && told.equals(other.told)
         && asksForPlace == other.asksForPlace
         && warnings.equals(other.warnings)
+        && drain.equals(other.drain)
+        && asksForDryer == other.asksForDryer
+        && missing.equals(other.missing);
+  }
+
+  /** Whether it depends on what is not known exactly if a tool has its air. */
+  boolean isAirOpen() {
+    return told.entrySet().stream()
+        .anyMatch(each ->
+            each.getKey().rule() == Rule.AIR_AT_TOOL && each.getValue() == RuleOutcome.OPEN);
+  }
+
+  /** Whether the same is met, broken and open, be it with other parts. */
+  boolean isAlike(Standing other) {
+    return isFitting == other.isFitting
+        && told.equals(other.told)
+        && asksForPlace == other.asksForPlace
         && missing.equals(other.missing);
   }
 

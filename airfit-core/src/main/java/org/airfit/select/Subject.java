@@ -9,8 +9,8 @@ import org.airfit.internal.Capital;
  * What a question is about: a topic of the job, or a topic of one of several tools or hoses.
  *
  * @param topic the topic
- * @param of the way to the tool it is asked of, such as "line 2, sander" (see {@link Requirement#way}), or the hose by
- *     the name of its slot; empty where it is asked of the job
+ * @param of the way to the tool it is asked of, such as "line 2, sander" (see {@link Requirement#way}), or the hose or
+ *     the regulator by the name of its slot; empty where it is asked of the job
  */
 public record Subject(Topic topic, Optional<String> of) implements Comparable<Subject> {
 

@@ -139,21 +139,47 @@ final class ToldSoFar {
   private static Requirement told(Requirement job, Topic topic, String of, String text) {
     Layout layout = job.layout();
     if (topic == Topic.REACH) {
-      Slot slot = layout.slot(of).orElse(null);
-      if (!(slot instanceof Slot.Hose hose)) {
-        throw new IllegalArgumentException("hose that is asked about must be one of the layout ("
-            + layout + "), was \"" + of + "\"");
-      }
+      Slot.Hose hose = hose(layout, of);
       return job.isLayoutTold()
           ? job.toBuilder()
               .layout(layout.replacing(of, hose.reaching(AnswerText.reach(text))))
               .build()
           : job.toBuilder().reach(AnswerText.reach(text)).build();
     }
+    if (topic.isOfHose()) {
+      Slot.Hose slot = hose(layout, of);
+      Part.Hose there = AnswerText.told(
+          slot.hose()
+              .orElseThrow(() -> new IllegalArgumentException("hose that is asked about must be"
+                  + " one that is there, was \"" + of + "\", which is to be chosen")),
+          topic,
+          text);
+      return job.isLayoutTold()
+          ? job.toBuilder().layout(layout.replacing(of, slot.with(there))).build()
+          : job.toBuilder().hose(there).build();
+    }
+    if (topic == Topic.SETTING) {
+      if (!(layout.slot(of).orElse(null) instanceof Slot.Regulated regulated)) {
+        throw new IllegalArgumentException("regulator that is asked about must be one of the"
+            + " layout (" + layout + "), was \"" + of + "\"");
+      }
+      return job.toBuilder()
+          .layout(layout.replacing(of, regulated.withSetRange(AnswerText.setting(text))))
+          .build();
+    }
     int tool = way(job, of);
     return job.toBuilder()
         .layout(layout.withTool(tool, line -> AnswerText.told(line, topic, text)))
         .build();
+  }
+
+  /** A hose of a layout by the name of its slot. */
+  private static Slot.Hose hose(Layout layout, String name) {
+    if (layout.slot(name).orElse(null) instanceof Slot.Hose hose) {
+      return hose;
+    }
+    throw new IllegalArgumentException("hose that is asked about must be one of the layout ("
+        + layout + "), was \"" + name + "\"");
   }
 
   /** Which of several lines bears a name. */

@@ -215,6 +215,35 @@ public final class ToolLine {
   }
 
   /**
+   * Tells what the tool takes on the average, in place of what it takes while it runs: that follows of the duty.
+   *
+   * @param average what it takes on the average
+   * @param leastDuty the least share of the time that it runs [-], in (0, 1]
+   * @param mostDuty the most [-], in [{@code leastDuty}, 1]
+   * @return fuller
+   * @throws IllegalArgumentException if a share is out of range
+   * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
+   */
+  public ToolLine withAverage(Range<FreeAirFlow> average, double leastDuty, double mostDuty) {
+    return with(ToolTold.averaging(told, average, leastDuty, mostDuty));
+  }
+
+  /** This with a tool that runs so much of the time, of which an average was told. */
+  ToolLine running(double duty) {
+    return with(ToolTold.running(told, duty));
+  }
+
+  /** This with a tool that takes so much while it runs. */
+  ToolLine taking(Range<FreeAirFlow> air) {
+    return with(ToolTold.taking(told, air));
+  }
+
+  /** This with a tool that needs just so much. */
+  ToolLine needingJust(GaugePressure least) {
+    return with(ToolTold.needingJust(told, least));
+  }
+
+  /**
    * Tells the highest pressure the tool's maker allows.
    *
    * @param rating that pressure

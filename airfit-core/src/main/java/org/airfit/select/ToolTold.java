@@ -8,12 +8,14 @@ import org.airfit.joint.End;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Range;
+import org.airfit.run.ToolAir;
 
 /** What can be told of a tool, by name, each checked where it is told: of the one of a job, or of one of several. */
 final class ToolTold {
 
   static final Name<Range<FreeAirFlow>> DEMAND = Name.of("demand");
   static final Name<Range<GaugePressure>> LEAST = Name.of("least");
+  static final Name<Range<FreeAirFlow>> AVERAGE = Name.of("average");
   static final Name<GaugePressure> RATING = Name.of("tool rating");
   static final Name<End> INLET = Name.of("tool inlet");
   static final Name<GaugePressure> DEAD_END = Name.of("dead end");
@@ -26,6 +28,7 @@ final class ToolTold {
 
   static final List<Name<?>> ALL = List.of(
       DEMAND,
+      AVERAGE,
       LEAST,
       RATING,
       INLET,
@@ -43,11 +46,43 @@ final class ToolTold {
   static NamedValues of(Range<FreeAirFlow> demand, Range<GaugePressure> least) {
     Objects.requireNonNull(demand, "demand");
     Objects.requireNonNull(least, "least");
+    requireAboveZero(least);
+    return NamedValues.NONE.with(DEMAND, demand).with(LEAST, least);
+  }
+
+  private static void requireAboveZero(Range<GaugePressure> least) {
     if (!(least.least().pascals() > 0.0)) {
       throw new IllegalArgumentException("least pressure at the tool must be above 0 bar(g), was "
           + least.least().inFewestDigits());
     }
-    return NamedValues.NONE.with(DEMAND, demand).with(LEAST, least);
+  }
+
+  /** With the air it takes on the average, and the shares of the time between which its duty lies. */
+  static NamedValues averaging(
+      NamedValues told, Range<FreeAirFlow> average, double leastDuty, double mostDuty) {
+    return told.with(AVERAGE, average)
+        .with(DEMAND, ToolAir.whileRunning(average, leastDuty, mostDuty));
+  }
+
+  /** As one that runs so much of the time. */
+  static NamedValues running(NamedValues told, double duty) {
+    Range<FreeAirFlow> average = told.find(AVERAGE)
+        .orElseThrow(() ->
+            new IllegalArgumentException("duty must be told of a tool whose air is an average, was "
+                + duty + " of another; tell the air it takes while it runs"));
+    return averaging(told, average, duty, duty);
+  }
+
+  /** As one that takes so much while it runs. */
+  static NamedValues taking(NamedValues told, Range<FreeAirFlow> air) {
+    return told.with(DEMAND, air);
+  }
+
+  /** As one that needs just so much. */
+  static NamedValues needingJust(NamedValues told, GaugePressure least) {
+    Range<GaugePressure> exactly = Range.exactly(least);
+    requireAboveZero(exactly);
+    return told.with(LEAST, exactly);
   }
 
   /** As one that needs so much at least, or more if that was told. */

@@ -59,6 +59,48 @@ public enum Topic {
       Rule.HOSE_REACHES.source(),
       "30 ft, or 10 m"),
 
+  /** The share of the time that a tool runs, whose air is an average. */
+  DUTY(
+      "Which share of the time does the tool run?",
+      "its air is an average: while it runs it takes that over this share, and the line must carry so much",
+      Rule.AIR_AT_TOOL.source(),
+      "25 %, or 0.25"),
+
+  /** The air of a tool where a range was told, or all that a flow may mean. */
+  EXACT_AIR(
+      "How much air does the tool take exactly, and where is that counted?",
+      "somewhere between the flows that what was told may mean the line no longer carries it",
+      Rule.AIR_AT_TOOL.source(),
+      "11 scfm, or 5 L/s ANR"),
+
+  /** The pressure a tool needs where a range was told. */
+  EXACT_PRESSURE(
+      "Which pressure exactly must the tool have while it works?",
+      "somewhere in the range that was told the line no longer leaves it so much",
+      Rule.AIR_AT_TOOL.source(),
+      "90 psig, or 6.2 bar(g)"),
+
+  /** What a regulator is set to where a range was told. */
+  SETTING(
+      "What is the regulator set to exactly, by its gauge while no air flows?",
+      "somewhere in the range that was told it holds too little for the tool, or too much",
+      Rule.AIR_AT_TOOL.source(),
+      "90 psig, or 6.2 bar(g)"),
+
+  /** The true bore of a hose that is there, of which only a name is known. */
+  HOSE_BORE(
+      "How wide is the hose inside, measured at its end?",
+      "hoses of one name differ by so much that the air may be enough through one and not through another",
+      Rule.AIR_AT_TOOL.source(),
+      "1/4 in, or 6.3 mm"),
+
+  /** The rating of a hose that is there. */
+  HOSE_RATING(
+      "Which highest pressure is printed on the hose?",
+      "a hose must stand the highest pressure that can occur, and an old one is no stronger than it was",
+      Rule.PARTS_RATED.source(),
+      "300 psig, or 20 bar(g)"),
+
   /** What the tool does. */
   USE(
       "What does the tool do?",
@@ -93,6 +135,13 @@ public enum Topic {
       "every part must stand the highest pressure that can occur, not the usual one",
       Rule.PARTS_RATED.source(),
       "125 psig, or 8.6 bar(g)"),
+
+  /** The most that can stand in the line of a compressor of which it is known when it stops. */
+  RELIEF_VALVE(
+      "At what pressure does the relief valve of the compressor open?",
+      "should the compressor not stop, the pressure rises to that, and every part must stand it",
+      Rule.PARTS_RATED.source(),
+      "150 psig, or 10 bar(g)"),
 
   /** Whether a regulator holds the pressure. */
   REGULATOR(
@@ -171,6 +220,13 @@ public enum Topic {
       Rule.PROFILES_IN_USE.source(),
       "only one"),
 
+  /** Whether the air is dried. */
+  DRYER(
+      "Does a dryer stand behind the compressor?",
+      "without one, water collects in the pipe, and its lowest point needs a drain",
+      BillExtras.DRAIN,
+      "no"),
+
   /** How cold the parts get. */
   COLDEST(
       "How cold can it get where it is used?",
@@ -225,10 +281,23 @@ public enum Topic {
   /** {@return whether each of several tools has an answer of its own} */
   public boolean isOfTool() {
     return switch (this) {
-      case AIR_NEEDED, PRESSURE_NEEDED, TOOL_INLET, USE, WHIP_HOSE, BLOCKED_NOZZLE, TOOL_RATING ->
-        true;
+      case AIR_NEEDED,
+          PRESSURE_NEEDED,
+          TOOL_INLET,
+          DUTY,
+          EXACT_AIR,
+          EXACT_PRESSURE,
+          USE,
+          WHIP_HOSE,
+          BLOCKED_NOZZLE,
+          TOOL_RATING -> true;
       default -> false;
     };
+  }
+
+  /** {@return whether it is asked of a hose that is there, by its name} */
+  public boolean isOfHose() {
+    return this == HOSE_BORE || this == HOSE_RATING;
   }
 
   /** {@return whether the answer is an amount with its unit, not a word} */
@@ -238,9 +307,16 @@ public enum Topic {
           PRESSURE_NEEDED,
           SUPPLY,
           REACH,
+          DUTY,
+          EXACT_AIR,
+          EXACT_PRESSURE,
+          SETTING,
+          HOSE_BORE,
+          HOSE_RATING,
           BLOCKED_NOZZLE,
           TOOL_RATING,
           HIGHEST,
+          RELIEF_VALVE,
           REGULATOR_FAILED,
           REGULATOR_DROOP,
           COLDEST,

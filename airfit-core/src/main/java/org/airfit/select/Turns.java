@@ -1,5 +1,7 @@
 package org.airfit.select;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -7,11 +9,18 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.airfit.internal.Digits;
+import org.airfit.plant.SupplyRange;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.Range;
+import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Temperature;
+import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.safety.SafetyRule;
+import org.airfit.working.UnitSystem;
 
 /**
  * The values of an amount at which a rule can turn: each rule compares the amount with ratings, limits or lengths that
@@ -19,16 +28,33 @@ import org.airfit.safety.SafetyRule;
  */
 final class Turns {
 
+  /** Two values are the same where they differ by less than this part. */
+  private static final double SAME = 1.0e-9;
+
+  /** The digits of a share that is told: a customer tells no more. */
+  private static final int DIGITS = 3;
+
   private Turns() {}
 
   /** An amount's values, from the first bound to the last, both included, in SI; an end that is infinite is open. */
-  record Domain(double least, double most) {}
+  record Domain(double least, double most) {
+
+    /** Whether it holds more than one value, those aside that differ by rounding alone. */
+    boolean isOpen() {
+      return most - least > SAME * most;
+    }
+  }
 
   /** What an amount can be, as far as the job leaves it. */
   static Domain domain(Topic topic, Requirement job) {
     double usual = job.pressures().usual().pascals();
     return switch (topic) {
-      case HIGHEST -> new Domain(usual, Double.POSITIVE_INFINITY);
+      case DUTY -> duties(job);
+      case EXACT_AIR ->
+        new Domain(si(job.demandRange().least()), si(job.demandRange().most()));
+      case EXACT_PRESSURE -> domain(job.leastRange());
+      case SETTING -> domain(job.settingRange());
+      case HIGHEST, RELIEF_VALVE -> new Domain(usual, Double.POSITIVE_INFINITY);
       case REGULATOR_FAILED -> new Domain(usual, job.highest().pascals());
       case REGULATOR_DROOP -> new Domain(0.0, job.droopRange().most().pascals());
       case BLOCKED_NOZZLE -> new Domain(0.0, job.highest().pascals());
@@ -36,6 +62,46 @@ final class Turns {
       case HOTTEST -> new Domain(coldest(job), Double.POSITIVE_INFINITY);
       default -> new Domain(0.0, Double.POSITIVE_INFINITY);
     };
+  }
+
+  private static Domain domain(Range<GaugePressure> range) {
+    return new Domain(range.least().pascals(), range.most().pascals());
+  }
+
+  /** Between which shares of the time the duty lies, of what is taken on the average and while it runs. */
+  private static Domain duties(Requirement job) {
+    Range<FreeAirFlow> running = job.demandRange();
+    Range<FreeAirFlow> average = job.average().orElse(running);
+    return new Domain(
+        si(average.most()) / si(running.most()),
+        Math.min(1.0, si(average.least()) / si(running.least())));
+  }
+
+  /** A flow in SI, counted at ISO 8778. */
+  private static double si(FreeAirFlow flow) {
+    return FreeAirFlow.from(flow.massFlow(), ReferenceState.ANR).cubicMetresPerSecond();
+  }
+
+  /** The flow of a value in SI. */
+  static FreeAirFlow flow(double si) {
+    return FreeAirFlow.of(si, VolumeFlowUnit.CUBIC_METRE_PER_SECOND, ReferenceState.ANR);
+  }
+
+  /** A flow with a digit more than sheets tell, so that neighbours of where it turns differ. */
+  static String inWords(FreeAirFlow flow, UnitSystem units) {
+    FreeAirFlow counted = units.counted(flow);
+    String said = units.say(flow);
+    double number = units.either(counted.litresPerSecond(), counted.cubicFeetPerMinute());
+    return Digits.significant(number, DIGITS + 1) + said.substring(said.indexOf(' '));
+  }
+
+  /** A share of the time, such as "37.5 %". */
+  static String percent(double share) {
+    return new BigDecimal(100.0 * share)
+            .round(new MathContext(DIGITS))
+            .stripTrailingZeros()
+            .toPlainString()
+        + " %";
   }
 
   private static double coldest(Requirement job) {
@@ -55,7 +121,8 @@ final class Turns {
         turns.add(job.pressuresAtTool().usual().pascals());
         turns.add(job.pressuresAtTool().highest().pascals());
       }
-      case HIGHEST, REGULATOR_FAILED -> pressures(job, catalogue, turns);
+      case HOSE_RATING -> ratings(job).forEach(turns::add);
+      case HIGHEST, RELIEF_VALVE, REGULATOR_FAILED -> pressures(job, catalogue, turns);
       case BLOCKED_NOZZLE -> limits(job).forEach(turns::add);
       case REACH ->
         parts(job, catalogue)
@@ -142,6 +209,35 @@ final class Turns {
     limits(job).forEach(turns::add);
   }
 
+  /** The ratings at which a part may stand in some place of the job, or may not, by itself or by a share of them. */
+  private static Stream<Double> ratings(Requirement job) {
+    List<Double> standing = new ArrayList<>();
+    add(standing, job.pressures());
+    add(standing, job.pressuresAtTool());
+    for (Slot slot : job.layout().allSlots()) {
+      if (slot instanceof Slot.Regulated regulated) {
+        standing.add(regulated.setRange().least().pascals());
+        standing.add(regulated.setRange().most().pascals());
+        regulated.ifFails().map(GaugePressure::pascals).ifPresent(standing::add);
+      }
+    }
+    GaugePressure one = GaugePressure.ofPascals(1.0);
+    List<Double> shares = Stream.concat(
+            Stream.of(1.0),
+            job.rules().rules().stream()
+                .map(rule -> rule.pressureLimit(one))
+                .flatMap(Optional::stream)
+                .map(GaugePressure::pascals))
+        .toList();
+    return standing.stream().flatMap(pressure -> shares.stream().map(share -> pressure / share));
+  }
+
+  private static void add(List<Double> standing, SupplyRange range) {
+    standing.add(range.usual().pascals());
+    standing.add(range.highest().pascals());
+    range.whileRegulated().map(GaugePressure::pascals).ifPresent(standing::add);
+  }
+
   private static Stream<Double> limits(Requirement job) {
     return job.rules().rules().stream()
         .map(SafetyRule::pressureLimit)
@@ -176,6 +272,21 @@ final class Turns {
     return spans(Topic.REACH, of(Topic.REACH, job, catalogue), domain);
   }
 
+  /** The same of the bore of a hose that is there, which lies between two. */
+  static List<Span> boreSpans(Part.Hose hose) {
+    return spans(
+        Topic.HOSE_BORE,
+        List.of(),
+        new Domain(
+            hose.conduitRange().least().bore().metres(),
+            hose.conduitRange().most().bore().metres()));
+  }
+
+  /** The same of what a regulator is set to, which lies between two pressures. */
+  static List<Span> settingSpans(Range<GaugePressure> set) {
+    return spans(Topic.SETTING, List.of(), domain(set));
+  }
+
   private static List<Span> spans(Topic topic, List<Double> all, Domain domain) {
     List<Double> turns = all.stream()
         .filter(turn -> turn > domain.least() && turn < domain.most())
@@ -205,7 +316,9 @@ final class Turns {
   /** The text of a value in SI, as its reader reads it back. */
   static String text(Topic topic, double si) {
     return switch (topic) {
-      case REACH -> Length.ofMetres(si).toString();
+      case REACH, HOSE_BORE -> Length.ofMetres(si).toString();
+      case DUTY -> new BigDecimal(si).toPlainString();
+      case EXACT_AIR -> flow(si).toString();
       case COLDEST, HOTTEST -> Temperature.ofKelvins(si).toString();
       case REGULATOR_DROOP -> PressureDrop.ofPascals(si).toString();
       default -> GaugePressure.ofPascals(si).toString();

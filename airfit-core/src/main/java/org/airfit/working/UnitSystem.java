@@ -101,6 +101,9 @@ public enum UnitSystem {
   /** From so many feet on a length is told with a digit more. */
   private static final double LONG_FEET = 1000.0;
 
+  /** The same in metres. */
+  private static final double LONG_METRES = 10.0;
+
   /** More decimals than a pressure in bar or psi is worth. */
   private static final int MOST_DECIMALS = 9;
 
@@ -352,8 +355,8 @@ public enum UnitSystem {
   }
 
   /**
-   * Writes a length as of a pipe, a hose or a reach; feet with three digits, as nobody lays a hose to a hundredth of a
-   * foot, and from 1000 ft on with four.
+   * Writes a length as of a pipe, a hose or a reach with three digits, as nobody lays a hose to a hundredth of a foot or
+   * a millimetre; from 10 m and from 1000 ft on with four.
    *
    * @param length the length
    * @return such as "10 m", or "30 ft"
@@ -371,7 +374,7 @@ public enum UnitSystem {
    */
   public String say(Length length, Length other) {
     int digits = telling(
-        Math.max(digits(length), digits(other)),
+        digits(length),
         MOST_DIGITS,
         length.metres() - other.metres(),
         SAME * Math.max(length.metres(), other.metres()),
@@ -380,7 +383,9 @@ public enum UnitSystem {
   }
 
   private int digits(Length length) {
-    return this == SI || length.in(LengthUnit.FOOT) >= LONG_FEET ? 4 : 3;
+    boolean isLong =
+        this == SI ? length.metres() >= LONG_METRES : length.in(LengthUnit.FOOT) >= LONG_FEET;
+    return isLong ? 4 : 3;
   }
 
   private String withDigits(Length length, int digits) {

@@ -209,7 +209,7 @@ class CapacityRangeTest {
     }
     assertThat(range.assumption().citation())
         .isEqualTo(
-            "inlet taken as 90 psig, drop from 5 psi to all of it; b not told: from 0 to 0.528, that of a"
+            "inlet at 90 psig as told, drop taken from 5 psi to all of it; b not told: from 0 to 0.528, that of a"
                 + " loss-free nozzle");
     assertThat(CapacityRange.ofRatedFlow(rated).assumption().citation())
         .startsWith("inlet taken as 100 psig, drop");

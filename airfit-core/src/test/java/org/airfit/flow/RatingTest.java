@@ -260,6 +260,9 @@ class RatingTest {
     areAlike(alone.capacity(), CapacityRange.ofRatedFlow(FreeAirFlow.ofScfm60F(40.0)));
     assertThat(assumed("40 scfm"))
         .containsExactly(WARM, "inlet taken as 100 psig, drop from 5 psi to all of it; " + ANY_B);
+    assertThat(assumed("40 scfm at 80 psig"))
+        .as("what the file tells is not said to be taken")
+        .contains(WARM, "inlet at 80 psig as told, drop taken from 5 psi to all of it; " + ANY_B);
     areAlike(
         capacity("40 scfm at 80 psig"),
         CapacityRange.ofRatedFlow(

@@ -119,7 +119,13 @@ class FormShapesTest {
         wanted.add("claw hose tail " + head + " claw × " + bore + " barb");
       }
     }
+    for (String bore : List.of("51 mm", "2 in")) {
+      wanted.add("claw hose tail four-lug claw × " + bore + " barb");
+    }
     for (String gender : List.of("male", "female")) {
+      for (String size : List.of("1-1/4", "1-1/2", "2")) {
+        wanted.add("claw adapter four-lug claw × " + size + " NPT " + gender);
+      }
       for (String size : List.of("1/4", "3/8", "1/2", "3/4", "1", "1-1/4")) {
         wanted.add("claw adapter European claw × G " + size + " " + gender);
       }
@@ -194,6 +200,23 @@ class FormShapesTest {
       assertThat(mating.between()).extracting(StandardAdapter::name).containsExactly(adapter);
       assertThat(mating.reason())
           .endsWith("Between them goes a" + (adapter.startsWith("a") ? "n " : " ") + adapter + ".");
+    }
+  }
+
+  /** The piece is made, and may not go on the head that is there: that is said, and none is named. */
+  @Test
+  void a_four_lug_claw_and_a_thread_are_told_why_no_piece_is_named() {
+    assertThat(StandardAdapter.all())
+        .extracting(StandardAdapter::name)
+        .contains("claw adapter four-lug claw × 1-1/2 NPT female");
+    for (Mating mating : List.of(
+        Mating.of(End.parse("four-lug claw"), End.parse("1-1/2 NPT male")),
+        Mating.of(End.parse("1/2 NPT female"), End.parse("four-lug claw")))) {
+      assertThat(mating.between()).isEmpty();
+      assertThat(mating.reason())
+          .contains("claw adapters from a four-lug claw to 1-1/4, 1-1/2 or 2 NPT (from memory)")
+          .endsWith("ask the maker of the head for the one that goes on it.")
+          .doesNotContain("no standard adapter has an end");
     }
   }
 

@@ -2,6 +2,7 @@ package org.airfit.line;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
 
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
@@ -61,5 +62,25 @@ class ConduitRangeTest {
             "sum of fitting losses K of the conduit that lets least through must be at least that"
                 + " of the other, 2, was 1.9");
     assertThat(new ConduitRange(most, most, SEEN).isExact()).isTrue();
+  }
+
+  /** Of a bore of 4 mm a wall is at most 0.05 × 4 mm rough; all else of both ends stays. */
+  @Test
+  void a_measured_bore_is_that_of_both_ends_and_no_wall_is_rougher_than_it_may_be() {
+    ConduitRange range =
+        new ConduitRange(pipe(8.0, 5.0, 0.35, 2.0), pipe(10.0, 4.0, 0.1, 1.0), SEEN);
+    assertThat(range.ofBore(Length.ofMillimetres(9.0)))
+        .isEqualTo(new ConduitRange(pipe(9.0, 5.0, 0.35, 2.0), pipe(9.0, 4.0, 0.1, 1.0), SEEN));
+    ConduitRange narrow = range.ofBore(Length.ofMillimetres(4.0));
+    assertThat(narrow.least().roughness().millimetres()).isCloseTo(0.2, within(1.0e-12));
+    assertThat(narrow.least().length()).isEqualTo(Length.ofMetres(5.0));
+    assertThat(narrow.least().fittingLoss()).isEqualTo(2.0);
+    assertThat(narrow.most()).isEqualTo(pipe(4.0, 4.0, 0.1, 1.0));
+    ConduitRange hose = new ConduitRange(
+        pipe(8.0, 5.0, 0.35, 2.0).withWall(Wall.SMOOTH_RUBBER_HOSE),
+        pipe(10.0, 4.0, 0.1, 1.0),
+        SEEN);
+    assertThat(hose.ofBore(Length.ofMillimetres(4.0)).least().wall())
+        .contains(Wall.SMOOTH_RUBBER_HOSE);
   }
 }

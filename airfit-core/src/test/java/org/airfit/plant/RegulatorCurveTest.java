@@ -55,6 +55,46 @@ class RegulatorCurveTest {
     return RegulatorRange.ofCurve(WIDE, CURVE).atBest(GaugePressure.ofBar(setBar), AROUND);
   }
 
+  /** Who types scfm reads scfm in a refusal, and no litres. */
+  @Test
+  void a_curve_in_us_units_is_refused_in_us_units() {
+    for (String wrong : List.of(
+        "90 psig at 5 scfm; 86 psig at 20 scfm",
+        "90 psig at 0 scfm; 86 psig at 20 scfm; 84 psig at 20 scfm",
+        "90 psig at 0 scfm; 91 psig at 20 scfm")) {
+      assertThatIllegalArgumentException()
+          .as(wrong)
+          .isThrownBy(() -> RegulatorCurve.parse(wrong))
+          .withMessageContaining("scfm (60 °F)")
+          .satisfies(refused -> assertThat(refused.getMessage()).doesNotContain("L/s", "bar(g)"));
+    }
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> RegulatorCurve.parse("6 bar(g) at 5 L/s ANR; 5 bar(g) at 20 L/s ANR"))
+        .withMessageContaining("was 6 bar(g) at 5 L/s ANR");
+    assertThat(FreeAirFlow.ofScfm60F(20.0).inFewestDigits()).isEqualTo("20 scfm (60 °F)");
+    assertThat(FreeAirFlow.ofAnrLitresPerSecond(10.0).inFewestDigits()).isEqualTo("10 L/s ANR");
+    assertThat(FreeAirFlow.ofScfm60F(0.0).inFewestDigits()).isEqualTo("0 scfm (60 °F)");
+  }
+
+  @Test
+  void a_semicolon_behind_the_last_point_does_no_harm() {
+    String told = "90 psig at 0 scfm; 86 psig at 20 scfm";
+    assertThat(RegulatorCurve.parse(told + ";")).isEqualTo(RegulatorCurve.parse(told));
+    assertThat(RegulatorCurve.parse(told + " ; ")).isEqualTo(RegulatorCurve.parse(told));
+    for (String wrong : List.of(";", "", told + ";;", "90 psig at 0 scfm;; 86 psig at 20 scfm")) {
+      assertThatIllegalArgumentException().as(wrong).isThrownBy(() -> RegulatorCurve.parse(wrong));
+    }
+  }
+
+  @Test
+  void at_another_setting_it_says_what_is_taken() {
+    assertThat(CURVE.otherwiseSet(GaugePressure.ofBar(6.0), UnitSystem.SI)).isEmpty();
+    assertThat(CURVE.otherwiseSet(GaugePressure.ofBar(5.0), UnitSystem.SI))
+        .contains(
+            "its maker's curve is drawn at a setting of 6 bar(g); at 5 bar(g) it is taken to droop by as much at"
+                + " the same flow, which is our choice");
+  }
+
   @Test
   void it_goes_in_straight_lines_between_its_points() {
     double[][] told = {

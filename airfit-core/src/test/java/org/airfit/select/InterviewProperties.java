@@ -74,7 +74,10 @@ class InterviewProperties {
       case PROFILES_IN_USE -> List.of("finch", "wren", "finch, wren", "owl");
       case PROFILE -> List.of("finch", "wren", "owl");
       case TOOL_RATING, BLOCKED_NOZZLE -> List.of(random.nextInt(150) + 1 + " psig");
-      case HIGHEST, REGULATOR_FAILED -> List.of(102 + random.nextInt(200) + " psig");
+      case HIGHEST, RELIEF_VALVE, REGULATOR_FAILED -> List.of(102 + random.nextInt(200) + " psig");
+      case DUTY -> List.of(25 + random.nextInt(75) + " %");
+      case HOSE_RATING -> List.of(20 + random.nextInt(300) + " psig");
+      case DRYER -> List.of("yes", "no");
       case COLDEST -> List.of(random.nextInt(70) - 40 + " °C");
       case HOTTEST -> List.of(30 + random.nextInt(60) + " °C");
       default -> List.of();
@@ -97,7 +100,12 @@ class InterviewProperties {
       case CLEANER -> job.environment().equals(Optional.of(Environment.WASH_DOWN));
       case AIR -> job.lubrication().isEmpty();
       case TOOL_RATING -> job.toolRating().isEmpty();
-      case HIGHEST -> job.pressures().highest().equals(job.pressures().usual());
+      case HIGHEST ->
+        !job.isCutOutTold() && job.pressures().highest().equals(job.pressures().usual());
+      case RELIEF_VALVE ->
+        job.isCutOutTold() && job.pressures().highest().equals(job.pressures().usual());
+      case DUTY -> job.average().isPresent();
+      case HOSE_RATING -> false; // asked of a hose by its name
       case REGULATOR -> !isRegulated;
       case REGULATOR_FAILED -> isRegulated;
       case PROFILE -> job.profile().isEmpty();

@@ -3,6 +3,7 @@ package org.airfit.select;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.airfit.flow.CapacityRange;
@@ -16,6 +17,8 @@ import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
+import org.airfit.run.ElementLoss;
+import org.airfit.run.RunResult;
 import org.airfit.source.Source;
 import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
@@ -306,7 +309,8 @@ class RulesInWordsTest {
     Proposal weak = shown(Shelf.job(), usualWith(narrow));
     assertThat(said(weak, Rule.AIR_AT_TOOL))
         .isEqualTo(rule + "NOT MET. The tool has only " + atTool(weak)
-            + ", it needs 6.2 bar(g) at 10 L/s ANR. The biggest restriction is hose.");
+            + ", it needs 6.2 bar(g) at 10 L/s ANR. The biggest restriction is hose. Without its loss the tool would"
+            + " gain most: " + gain(weak.result()) + ".");
     Proposal starved = shown(Shelf.job(), usualWith(Shelf.hose(facts("hose"), 2.0, 10.0)));
     assertThat(said(starved, Rule.AIR_AT_TOOL))
         .isEqualTo(
@@ -391,7 +395,18 @@ class RulesInWordsTest {
     assertThat(said(miss, Rule.AIR_AT_TOOL))
         .isEqualTo("Air at the tool: NOT MET. The tool has only " + best
             + " at best, it needs 6 bar(g) to 6.2 bar(g) at 20 L/s ANR to 22 L/s ANR. The"
-            + " biggest restriction is hose.");
+            + " biggest restriction is hose. Without its loss the tool would gain most: "
+            + gain(miss.resultAtBest()) + ".");
+  }
+
+  /** What the tool gains without the hose, which is the biggest of all gains. */
+  private static String gain(RunResult result) {
+    return result.fold(
+        delivered -> UnitSystem.SI.say(delivered.shares().stream()
+            .map(ElementLoss::gain)
+            .max(Comparator.naturalOrder())
+            .orElseThrow()),
+        starved -> "none");
   }
 
   /** At worst the hose chokes: nothing at all arrives, and how wide it is settles it. */

@@ -130,10 +130,10 @@ class UnitSystemTest {
 
   @ParameterizedTest
   @CsvSource({
-    "30 ft, 30 ft, 9.144 m",
+    "30 ft, 30 ft, 9.14 m",
     "10 m, 32.8 ft, 10 m",
     "400 m, 1312 ft, 400 m",
-    "6 in, 0.5 ft, 0.1524 m",
+    "6 in, 0.5 ft, 0.152 m",
   })
   void a_length_is_said_in_each_system(String typed, String us, String si) {
     assertThat(UnitSystem.US.say(Length.parse(typed))).isEqualTo(us);
@@ -261,6 +261,18 @@ class UnitSystemTest {
     assertThat(UnitSystem.of(PressureUnit.PSI)).contains(UnitSystem.US);
     assertThat(UnitSystem.of(PressureUnit.BAR)).contains(UnitSystem.SI);
     assertThat(UnitSystem.of(PressureUnit.ATMOSPHERE)).isEmpty();
+  }
+
+  /** Nobody lays a hose to a millimetre: 3 ft is 0.9144 m, 30 ft 9.144 m and 100 ft 30.48 m. */
+  @Test
+  void a_length_that_was_typed_in_feet_is_told_in_metres_without_digits_nobody_meant() {
+    assertThat(UnitSystem.SI.say(Length.parse("3 ft"))).isEqualTo("0.914 m");
+    assertThat(UnitSystem.SI.say(Length.parse("30 ft"))).isEqualTo("9.14 m");
+    assertThat(UnitSystem.SI.say(Length.parse("100 ft"))).isEqualTo("30.48 m");
+    assertThat(UnitSystem.SI.say(Length.parse("10 m"))).isEqualTo("10 m");
+    assertThat(UnitSystem.SI.say(Length.parse("30 ft"), Length.parse("50 ft"))).isEqualTo("9.14 m");
+    assertThat(UnitSystem.SI.say(Length.parse("9.999 m"), Length.parse("10 m")))
+        .isEqualTo("9.999 m");
   }
 
   /** By hand: with four digits 9.9981 and 10 are apart, and 60.0012 and 60 with five; no more are printed. */

@@ -15,9 +15,23 @@ final class AirField {
 
   private AirField() {}
 
-  /** The air while the tool runs: one flow, a range that was told, or all that the words may mean. */
-  static Range<FreeAirFlow> of(
-      Field tool, Optional<MarkingField> marked, AirState around, List<String> remarks)
+  /**
+   * The air while the tool runs: one flow, a range that was told, or all that the words may mean.
+   *
+   * @param average what it takes on the average, where that was told
+   */
+  record Air(Range<FreeAirFlow> whileRunning, Optional<Average> average) {}
+
+  /** What a tool takes on the average, and between which shares of the time its duty lies. */
+  record Average(Range<FreeAirFlow> flow, double leastDuty, double mostDuty) {
+
+    Air air() {
+      return new Air(ToolAir.whileRunning(flow, leastDuty, mostDuty), Optional.of(this));
+    }
+  }
+
+  /** What is told of the air of a tool. */
+  static Air of(Field tool, Optional<MarkingField> marked, AirState around, List<String> remarks)
       throws WrongFileException {
     Optional<DutyField> duty = DutyField.in(tool);
     Optional<Range<FreeAirFlow>> ofMarking =
@@ -44,16 +58,16 @@ final class AirField {
         : withoutDuty(told, duty);
   }
 
-  private static Range<FreeAirFlow> withoutDuty(Range<FreeAirFlow> air, Optional<DutyField> duty)
+  private static Air withoutDuty(Range<FreeAirFlow> air, Optional<DutyField> duty)
       throws WrongFileException {
     if (duty.isPresent()) {
       throw duty.get().wrong("goes with an average, such as \"air\": \"avg 4 scfm\"");
     }
-    return air;
+    return new Air(air, Optional.empty());
   }
 
   /** What the tool takes while it runs, of what it takes on the average. */
-  private static Range<FreeAirFlow> whileRunning(
+  private static Air whileRunning(
       Range<FreeAirFlow> average,
       Optional<DutyField> duty,
       String typed,
@@ -65,8 +79,9 @@ final class AirField {
             .orElse(
                 "up to four times as much if it runs a quarter of the time (common practice, no source); tell"
                     + " tool.duty, the share of the time that it runs."));
-    return duty.map(told -> ToolAir.whileRunning(average, told.least(), told.most()))
-        .orElseGet(() -> ToolAir.whileRunning(average, ToolAir.LEAST_DUTY, 1.0));
+    return duty.map(told -> new Average(average, told.least(), told.most()))
+        .orElseGet(() -> new Average(average, ToolAir.LEAST_DUTY, 1.0))
+        .air();
   }
 
   /** What was typed, or all that it may mean where it does not tell where the air is counted. */

@@ -16,6 +16,7 @@ import org.airfit.run.Run;
 import org.airfit.select.Part;
 import org.airfit.select.RunNow;
 import org.airfit.source.Source;
+import org.airfit.working.UnitSystem;
 
 /**
  * One thing of what is connected to an outlet, an item of the field {@code now} of a job, read by itself. A program that
@@ -90,6 +91,7 @@ public final class Connected {
   private final Optional<GaugePressure> set;
   private final Optional<Part> part;
   private final List<String> taken;
+  private final List<String> assumed;
   private final Optional<RegulatorCurve> curve;
 
   private Connected(
@@ -99,6 +101,7 @@ public final class Connected {
       Optional<GaugePressure> set,
       Optional<Part> part,
       List<String> taken,
+      List<String> assumed,
       Optional<RegulatorCurve> curve) {
     this.curve = curve;
     this.name = name;
@@ -107,6 +110,7 @@ public final class Connected {
     this.set = set;
     this.part = part;
     this.taken = taken;
+    this.assumed = assumed;
   }
 
   private static Connected of(String name, ConduitRange conduit, Optional<Part> part) {
@@ -116,7 +120,8 @@ public final class Connected {
         conduit.isExact(),
         Optional.empty(),
         part,
-        taken(conduit.isExact(), conduit.assumption()),
+        taken(conduit.isExact(), isTold(conduit), conduit.assumption()),
+        assumed(conduit),
         Optional.empty());
   }
 
@@ -127,14 +132,17 @@ public final class Connected {
         capacity.isExact(),
         Optional.empty(),
         part,
-        taken(capacity.isExact(), capacity.assumption()),
+        taken(capacity.isExact(), isTold(capacity), capacity.assumption()),
+        assumed(capacity),
         Optional.empty());
   }
 
   private static Connected of(
       String name, RegulatorRange regulator, GaugePressure set, Optional<Part> part) {
-    List<String> taken = new ArrayList<>(
-        taken(regulator.capacity().isExact(), regulator.capacity().assumption()));
+    List<String> taken = new ArrayList<>(taken(
+        regulator.capacity().isExact(),
+        isTold(regulator.capacity()),
+        regulator.capacity().assumption()));
     if (!regulator.droop().isExact()) {
       taken.add("droop not told: from none to 1 bar (14.5 psi), common practice, no source");
     }
@@ -145,11 +153,33 @@ public final class Connected {
         Optional.of(set),
         part,
         List.copyOf(taken),
+        assumed(regulator.capacity()),
         regulator.curve());
   }
 
-  private static List<String> taken(boolean isExact, Source assumption) {
-    return isExact ? List.of() : List.of(assumption.toString());
+  /** What was taken of what is exact then. */
+  private static List<String> assumed(CapacityRange capacity) {
+    return capacity.isExact() && !isTold(capacity)
+        ? List.of(capacity.assumption().toString())
+        : List.of();
+  }
+
+  private static List<String> assumed(ConduitRange conduit) {
+    return conduit.isExact() && !isTold(conduit)
+        ? List.of(conduit.assumption().toString())
+        : List.of();
+  }
+
+  private static boolean isTold(CapacityRange capacity) {
+    return capacity.assumption().equals(CapacityRange.exactly(capacity.least()).assumption());
+  }
+
+  private static boolean isTold(ConduitRange conduit) {
+    return conduit.assumption().equals(ConduitRange.exactly(conduit.least()).assumption());
+  }
+
+  private static List<String> taken(boolean isExact, boolean isTold, Source assumption) {
+    return isExact ? List.of() : List.of(isTold ? "told as a range" : assumption.toString());
   }
 
   /**
@@ -190,7 +220,10 @@ public final class Connected {
         .text();
     Optional<Field> told = item.find("capacity");
     if (told.isEmpty()) {
-      ConduitRange conduit = FlowFields.conduitOfOneLength(item);
+      item.field(
+          "length",
+          "a length such as \"10 m\" of a hose or a pipe; or, of any other part, its capacity, such as \"Cv 1.4\"");
+      ConduitRange conduit = FlowFields.conduitRange(item);
       FlowFields.remarkOnBore(item, conduit, remarks);
       FlowFields.remarkOnSize(item, conduit, remarks);
       return of(name, conduit, Optional.empty());
@@ -221,7 +254,14 @@ public final class Connected {
       return of(name, regulator.range(), set(item), there);
     }
     return new Connected(
-        name, new WithoutLoss(), true, Optional.empty(), there, List.of(), Optional.empty());
+        name,
+        new WithoutLoss(),
+        true,
+        Optional.empty(),
+        there,
+        List.of(),
+        List.of(),
+        Optional.empty());
   }
 
   private static GaugePressure set(Field item) throws WrongFileException {
@@ -270,6 +310,40 @@ public final class Connected {
     List<String> all = new ArrayList<>(taken);
     all.add("behind the end of its curve not told: from its droop there to all that it is set to");
     return List.copyOf(all);
+  }
+
+  /**
+   * {@return what was taken for what is not told, where that leaves no range, such as the temperature of a rating; of a
+   * regulator that is set otherwise than its curve is drawn, what was taken of that}
+   *
+   * @param units the units of its numbers
+   */
+  public List<String> assumed(UnitSystem units) {
+    List<String> all = new ArrayList<>(assumed);
+    if (set.isPresent()) {
+      curve.flatMap(drawn -> drawn.otherwiseSet(set.get(), units)).ifPresent(all::add);
+    }
+    return List.copyOf(all);
+  }
+
+  /**
+   * Says what was taken for what is not told of what is connected, where that leaves no range.
+   *
+   * @param place the field that lists it, such as "now"
+   * @param connected what is connected
+   * @param units the units of the numbers
+   * @return the sentence; empty where nothing was taken
+   */
+  public static Optional<String> takenForGranted(
+      String place, List<Connected> connected, UnitSystem units) {
+    Objects.requireNonNull(place, "place");
+    String assumed = connected.stream()
+        .filter(one -> !one.assumed(units).isEmpty())
+        .map(one -> Printable.line(one.name) + " (" + String.join("; ", one.assumed(units)) + ")")
+        .collect(Collectors.joining(", "));
+    return assumed.isEmpty()
+        ? Optional.empty()
+        : Optional.of(place + ": taken for what is not told: " + assumed + ".");
   }
 
   /**

@@ -17,7 +17,7 @@ final class EndField {
   /** The same, read by somebody who may have read the same text before. */
   static End in(Field field, Function<String, End> parser, List<String> remarks)
       throws WrongFileException {
-    End end = field.as(parser);
+    End end = field.typed(parser); // 1-2 NPT is no range, but 1/2 or a count of threads misread
     String typed = field.text();
     End.remarkOn(typed)
         .ifPresent(remark -> remarks.add(

@@ -144,15 +144,24 @@ final class FlowFields {
   /** Keeps a word on a hose whose bore is none that its name may mean: one of the two is a slip. */
   static void remarkOnName(Field item, HoseBore named, ConduitRange conduit, List<String> remarks)
       throws WrongFileException {
-    Optional<StandardHose> standard = StandardHose.calledBy(named);
     Optional<Field> bore = item.find("bore");
     Optional<Field> told = bore.isPresent() ? bore : item.find("size");
-    if (standard.isEmpty() || told.isEmpty()) {
+    if (told.isPresent()) {
+      remarkOnMeasured(told.get(), named, conduit, remarks);
+    }
+  }
+
+  /** The same of the field that tells the bore. */
+  static void remarkOnMeasured(
+      Field told, HoseBore named, ConduitRange conduit, List<String> remarks)
+      throws WrongFileException {
+    Optional<StandardHose> standard = StandardHose.calledBy(named);
+    if (standard.isEmpty()) {
       return;
     }
     Limits limits = standard.get().anyBore();
     if (!isWithin(conduit, limits)) {
-      remarks.add(quoted(told.get()) + " is no bore of a hose named " + named.label() + ", which "
+      remarks.add(quoted(told) + " is no bore of a hose named " + named.label() + ", which "
           + measures(limits) + " by ISO 1307: one of the two is a slip, measure the hose."
           + RECKONED);
     }

@@ -210,7 +210,8 @@ public final class JobFile {
     }
     extras(root, requirement);
     Optional<Field> today = root.find("now", "a list of what is connected to the outlet today");
-    Requirement asked = JobSupply.drooping(line.regulator(), root.build(requirement::build));
+    Requirement asked = JobSupply.drooping(
+        line.regulator(), root.build(requirement::build), units.system(), remarks);
     Optional<RunNow> now = today.isPresent()
         ? Optional.of(NowFields.run(today.get(), catalogue, asked, units.system(), remarks))
         : Optional.empty();

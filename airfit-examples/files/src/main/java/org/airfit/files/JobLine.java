@@ -40,6 +40,11 @@ final class JobLine {
   private static final String PART = "part";
   private static final String REACH = "reach";
   private static final String BORE = "bore";
+  private static final String RATED = "rated";
+
+  /** The bore of a hose that is there, as it was measured. */
+  private static final String TRUE_BORE = "measuredBore";
+
   private static final String AT_MOST = "atMost";
   private static final String ACCEPTED_REACH =
       "how long it must be at least, such as \"10 m\", \"25 ft\" or \"25 to 30 ft\"; \"longest\" asks how long it may"
@@ -314,7 +319,7 @@ final class JobLine {
   }
 
   private Slot hose(Field item, boolean isWhip, String name) throws WrongFileException {
-    Optional<Part.Hose> there = parts.hose(item, PART, name, reachTold(item));
+    Optional<Part.Hose> there = seen(item, parts.hose(item, PART, name, reachTold(item)));
     boolean asks = asks(item, name, there.isPresent());
     Range<Length> reach;
     if (there.isPresent() && item.find(REACH).isEmpty()) {
@@ -339,6 +344,36 @@ final class JobLine {
               + "; give the longest that will do, or leave it out");
     }
     return longest.get().build(() -> new Slot.Hose(name, reach, isWhip, most, bore, there));
+  }
+
+  /** A hose that is told by an id or in words, with what was read on it or measured of it. */
+  private Optional<Part.Hose> seen(Field item, Optional<Part.Hose> told) throws WrongFileException {
+    Optional<Part.Hose> seen = told;
+    Optional<Field> rated = item.find(RATED, Accepted.GAUGE);
+    Optional<Field> bore = item.find(TRUE_BORE, "a length, such as \"6.3 mm\"");
+    for (Optional<Field> field : List.of(rated, bore)) {
+      if (field.isPresent() && (told.isEmpty() || item.field(PART, "").isObject())) {
+        throw field
+            .get()
+            .wrong(
+                told.isEmpty()
+                    ? "is read on a hose that is there; tell its part, or leave it out"
+                    : "stands beside the data of the part; put it among them, the bore as \"bore\"");
+      }
+    }
+    if (rated.isPresent()) {
+      Part.Hose hose = seen.orElseThrow();
+      GaugePressure rating = rated.get().least(GaugePressure::parse);
+      seen = Optional.of(rated.get().build(() -> hose.rated(rating)));
+    }
+    if (bore.isPresent()) {
+      Part.Hose hose = seen.orElseThrow();
+      Length measured = bore.get().least(Length::parse);
+      Part.Hose exact = bore.get().build(() -> hose.ofTrueBore(measured));
+      FlowFields.remarkOnMeasured(bore.get(), exact.bore(), exact.conduitRange(), remarks);
+      seen = Optional.of(exact);
+    }
+    return seen;
   }
 
   private Slot pipe(Field item, String name) throws WrongFileException {

@@ -159,7 +159,8 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
    * What the parts must do where the regulator first of all has a curve: all that works is known only now, and so by
    * how much it droops. Behind the end of the curve that is anything up to all that it is set to.
    */
-  static Requirement drooping(Optional<JobLine.Entry> first, Requirement asked)
+  static Requirement drooping(
+      Optional<JobLine.Entry> first, Requirement asked, UnitSystem units, List<String> remarks)
       throws WrongFileException {
     if (first.isEmpty()) {
       return asked;
@@ -170,7 +171,12 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
       return asked;
     }
     RegulatorCurve curve = told.get();
-    GaugePressure set = JobLine.set(item).most();
+    Range<GaugePressure> setRange = JobLine.set(item);
+    curve
+        .otherwiseSet(setRange.least(), units)
+        .or(() -> curve.otherwiseSet(setRange.most(), units))
+        .ifPresent(taken -> remarks.add(item.place() + ".curve: " + taken + "."));
+    GaugePressure set = setRange.most();
     PressureDrop least = curve.droop(asked.airAtOutlet().least().massFlow()).orElse(curve.most());
     PressureDrop most = curve
         .droop(asked.airAtOutlet().most().massFlow())

@@ -8,7 +8,6 @@ import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import org.airfit.air.AirState;
 import org.airfit.joint.End;
-import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
@@ -32,12 +31,14 @@ final class JobTool {
 
   /** How what is told of a tool is said to what it is told of. */
   private record Words<T>(
+      BiFunction<T, AirField.Average, T> average,
       BiFunction<T, GaugePressure, T> rated,
       List<Flag<T>> flags,
       BiFunction<T, GaugePressure, T> cleansAt,
       UnaryOperator<T> cleans) {}
 
   private static final Words<Requirement.Builder> OF_A_JOB = new Words<>(
+      (job, told) -> job.average(told.flow(), told.leastDuty(), told.mostDuty()),
       Requirement.Builder::toolRating,
       List.of(
           new Flag<>("hammers", Requirement.Builder::impactTool),
@@ -49,6 +50,7 @@ final class JobTool {
       Requirement.Builder::blowGun);
 
   private static final Words<ToolLine> OF_A_LINE = new Words<>(
+      (line, told) -> line.withAverage(told.flow(), told.leastDuty(), told.mostDuty()),
       ToolLine::withToolRating,
       List.of(
           new Flag<>("hammers", ToolLine::withImpactTool),
@@ -65,13 +67,13 @@ final class JobTool {
   static Requirement.Builder of(Field tool, AirState around, List<String> remarks)
       throws WrongFileException {
     Optional<MarkingField> marked = MarkingField.in(tool);
-    Range<FreeAirFlow> air = AirField.of(tool, marked, around, remarks);
+    AirField.Air air = AirField.of(tool, marked, around, remarks);
     Range<GaugePressure> pressure = MarkingField.pressure(tool, marked, remarks);
-    UsualValues.askOfTool(tool, air, pressure, remarks);
+    UsualValues.askOfTool(tool, air.whileRunning(), pressure, remarks);
     Requirement.Builder requirement =
-        pressureField(tool, marked).build(() -> Requirement.forTool(air, pressure));
+        pressureField(tool, marked).build(() -> Requirement.forTool(air.whileRunning(), pressure));
     requirement.toolInlet(EndField.in(tool.field("inlet", Accepted.END), remarks));
-    return told(tool, marked, pressure, requirement, OF_A_JOB, remarks);
+    return told(tool, marked, air, pressure, requirement, OF_A_JOB, remarks);
   }
 
   /** A line to a tool, or several that are alike. */
@@ -80,13 +82,14 @@ final class JobTool {
       throws WrongFileException {
     String name = tool.field("name", "what the tool is").text();
     Optional<MarkingField> marked = MarkingField.in(tool);
-    Range<FreeAirFlow> air = AirField.of(tool, marked, around, remarks);
+    AirField.Air air = AirField.of(tool, marked, around, remarks);
     Range<GaugePressure> pressure = MarkingField.pressure(tool, marked, remarks);
-    UsualValues.askOfTool(tool, air, pressure, remarks);
+    UsualValues.askOfTool(tool, air.whileRunning(), pressure, remarks);
     End inlet = EndField.in(tool.field("inlet", Accepted.END), remarks);
     ToolLine line = pressureField(tool, marked)
-        .build(() -> ToolLine.to(name, air, pressure, inlet, slots).alike(count));
-    return told(tool, marked, pressure, line, OF_A_LINE, remarks);
+        .build(
+            () -> ToolLine.to(name, air.whileRunning(), pressure, inlet, slots).alike(count));
+    return told(tool, marked, air, pressure, line, OF_A_LINE, remarks);
   }
 
   /** The field that tells the pressure, of which a complaint about it speaks. */
@@ -99,12 +102,14 @@ final class JobTool {
   private static <T> T told(
       Field tool,
       Optional<MarkingField> marked,
+      AirField.Air air,
       Range<GaugePressure> needed,
       T start,
       Words<T> words,
       List<String> remarks)
       throws WrongFileException {
-    T fuller = start;
+    T fuller =
+        air.average().isPresent() ? words.average().apply(start, air.average().get()) : start;
     Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);
     Optional<GaugePressure> allowed = rating.isPresent()
         ? Optional.of(

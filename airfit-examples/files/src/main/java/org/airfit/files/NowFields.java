@@ -47,6 +47,7 @@ final class NowFields {
       item.requireNothingElse();
     }
     Connected.notKnown(list.place(), connected, most).ifPresent(remarks::add);
+    Connected.takenForGranted(list.place(), connected, units).ifPresent(remarks::add);
     return run;
   }
 

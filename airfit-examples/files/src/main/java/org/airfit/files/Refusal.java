@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * What is answered to a file that speaks of anything but compressed air: no, and why. It is looked for before anything
  * else of the file is read, so that no other fault of it, and no answer, comes first.
  *
+ * @param medium what it speaks of, by which a program knows the refusal; the reason is for people
  * @param title what the file is about; empty where it does not say
  * @param customer whose it is; empty where it does not say
  * @param label the number and the day of a job; empty where the file does not tell them, or not in their form
@@ -21,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param caution what stands against it, which whoever asked must be shown
  */
 public record Refusal(
-    String title, String customer, JobLabel label, String reason, Caution caution) {
+    Medium medium, String title, String customer, JobLabel label, String reason, Caution caution) {
 
   private static final String MEDIUM = "medium";
 
@@ -36,13 +37,20 @@ public record Refusal(
   /**
    * Refuses what is null.
    *
+   * @param medium what it speaks of, by which a program knows the refusal; the reason is for people
    * @param title what the file is about; empty where it does not say
    * @param customer whose it is; empty where it does not say
    * @param label the number and the day of a job; empty where the file does not tell them, or not in their form
    * @param reason why airfit does not advise on it
    * @param caution what stands against it, which whoever asked must be shown
+   * @throws IllegalArgumentException if {@code medium} is compressed air
    */
   public Refusal {
+    Objects.requireNonNull(medium, "medium");
+    if (medium == Medium.COMPRESSED_AIR) {
+      throw new IllegalArgumentException(
+          "medium of a refusal must be another than compressed air, was " + medium);
+    }
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(customer, "customer");
     Objects.requireNonNull(label, "label");
@@ -122,7 +130,7 @@ public record Refusal(
       Optional<Caution> caution = word.isEmpty() ? Optional.empty() : medium.refusal();
       if (caution.isPresent()) {
         return Optional.of(
-            new Refusal(title, customer, label, reason(medium, word), caution.get()));
+            new Refusal(medium, title, customer, label, reason(medium, word), caution.get()));
       }
     }
     return Optional.empty();
@@ -146,10 +154,9 @@ public record Refusal(
   }
 
   private static String reason(Medium medium, String word) {
-    String reason = medium.refusalInWords().orElseThrow();
     return medium.toString().equals(named(word))
-        ? reason
-        : reason.replace("not on " + medium + ".", "not on \"" + shown(word) + "\".")
+        ? medium.refusalInWords().orElseThrow()
+        : medium.refusalInWords("\"" + shown(word) + "\"").orElseThrow()
             + " If it is compressed air, type compressed air.";
   }
 

@@ -6,6 +6,10 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.select.Part;
+import org.airfit.select.Slot;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,6 +55,56 @@ class ClerksSlipsTest {
             "job.json: line[2].lines: holds one line only, to grinder: put what stands in that line")
         .contains("\"tool\" of the job", "\"othersTake\"", "\"count\"")
         .doesNotContain("slots", "layout");
+  }
+
+  /** A dash for a stroke is no range: it is read as threads per inch, and what was most likely meant is named. */
+  @Test
+  void a_dash_in_a_thread_names_the_size_that_is_meant() throws Exception {
+    String line =
+        "{\"kind\": \"pipe\", \"bore\": \"16 mm\", \"length\": \"2 m\", \"wall\": \"galvanized\","
+            + " \"end\": \"1-2 NPT female\"}, {\"kind\": \"coupling\"}";
+    assertThat(refused(line, TOOL))
+        .contains("line[2].end", "1 NPT female has 11.5 threads per inch, not 2")
+        .contains("or size 1/2 if that is meant")
+        .doesNotContain("no range");
+  }
+
+  /** What somebody read on a hose that is there, beside its words or its id. */
+  @Test
+  void what_was_read_on_a_hose_stands_beside_its_part() throws Exception {
+    String hose = "{\"kind\": \"hose\", \"part\": \"3/8 in hose, old, 25 ft\"%s}";
+    Path job = job(hose.formatted(", \"rated\": \"250 psig\", \"measuredBore\": \"9.4 mm\""), TOOL);
+    Part.Hose there = ((Slot.Hose)
+            Disk.job(job).requirement().layout().slot("hose").orElseThrow())
+        .hose()
+        .orElseThrow();
+    assertThat(there.facts().rating()).contains(GaugePressure.ofPsi(250.0));
+    assertThat(there.conduit().bore()).isEqualTo(Length.ofMillimetres(9.4));
+    assertThat(there.widestBore()).isEqualTo(Length.ofMillimetres(9.4));
+    assertThat(Disk.job(job).remarks()).noneMatch(remark -> remark.contains("9.4 mm"));
+  }
+
+  @Test
+  void a_measured_bore_that_the_name_cannot_have_is_told() throws Exception {
+    Path job = job(
+        "{\"kind\": \"hose\", \"part\": \"3/8 in hose, old, 25 ft\", \"measuredBore\": \"6.3 mm\"}",
+        TOOL);
+    assertThat(Disk.job(job).remarks())
+        .anyMatch(
+            remark -> remark.contains("6.3 mm") && remark.contains("one of the two is a slip"));
+  }
+
+  @Test
+  void what_was_read_on_a_hose_goes_with_one_that_is_there() throws Exception {
+    assertThat(refused("{\"kind\": \"hose\", \"reach\": \"25 ft\", \"rated\": \"250 psig\"}", TOOL))
+        .contains("line[2].rated: is read on a hose that is there; tell its part, or leave it out");
+    Files.delete(folder.resolve("catalogue.json"));
+    assertThat(refused(
+            "{\"kind\": \"hose\", \"part\": {\"hose\": \"3/8 in\", \"length\": \"25 ft\", \"wall\": \"hose, old\","
+                + " \"end\": \"3/8 NPT male\"}, \"measuredBore\": \"9.4 mm\"}",
+            TOOL))
+        .contains(
+            "line[2].measuredBore: stands beside the data of the part; put it among them, the bore as \"bore\"");
   }
 
   @Test

@@ -3,6 +3,7 @@ package org.airfit.files;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.airfit.air.AirState;
@@ -14,6 +15,7 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
 import org.airfit.select.Catalogue;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /** One item of what is connected, read by itself, is what a job with that item makes of it. */
@@ -101,6 +103,71 @@ class ConnectedTest {
         "20 L/s ANR"));
     assertThat(told.isExact()).isTrue();
     assertThat(told.taken()).isEmpty();
+  }
+
+  /** What is exact only because something was taken says so; what the file tells whole says nothing. */
+  @Test
+  void an_exact_rating_tells_what_was_taken_for_it() throws Exception {
+    Connected rated =
+        read(Map.of("name", "coupling", "capacity", "40 scfm at 100 psig, 5 psi drop, b 0.3"));
+    assertThat(rated.isExact()).isTrue();
+    assertThat(rated.taken()).isEmpty();
+    assertThat(rated.assumed(UnitSystem.US))
+        .singleElement()
+        .asString()
+        .contains("air of the rating taken as 20 °C");
+    assertThat(Connected.takenForGranted("now", List.of(rated, read(ITEMS.get(0))), UnitSystem.US)
+            .orElseThrow())
+        .startsWith("now: taken for what is not told: coupling (gauge pressures")
+        .endsWith(").");
+    assertThat(read(ITEMS.get(0)).assumed(UnitSystem.US)).isEmpty();
+    assertThat(Connected.takenForGranted("now", List.of(read(ITEMS.get(0))), UnitSystem.US))
+        .isEmpty();
+  }
+
+  /** The curve of a maker holds at one setting: at another it is a choice, and that is said. */
+  @Test
+  void a_curve_at_another_setting_is_told_as_a_choice() throws Exception {
+    Map<String, Object> regulator = Map.of(
+        "name",
+        "regulator",
+        "capacity",
+        "C 9 dm3/(s bar), b 0.3",
+        "set",
+        "85 psig",
+        "curve",
+        "90 psig at 0 scfm; 80 psig at 40 scfm");
+    assertThat(read(regulator).assumed(UnitSystem.US))
+        .containsExactly(
+            "its maker's curve is drawn at a setting of 90 psig; at 85 psig it is taken"
+                + " to droop by as much at the same flow, which is our choice");
+    Map<String, Object> alike = new HashMap<>(regulator);
+    alike.put("set", "90 psig");
+    assertThat(read(alike).assumed(UnitSystem.US)).isEmpty();
+  }
+
+  /** As other ranges: the longest is the worst, the shortest the best. */
+  @Test
+  void a_length_may_be_a_range() throws Exception {
+    Map<String, Object> hose = Map.of(
+        "name", "hose", "bore", "3/8 in", "length", "25 to 35 ft", "wall", "smooth rubber hose");
+    Connected read = read(hose);
+    assertThat(read.isExact()).isFalse();
+    assertThat(read.taken()).containsExactly("told as a range");
+    Map<String, Object> longest = new HashMap<>(hose);
+    longest.put("length", "35 ft");
+    assertThat(read.addTo(SUPPLY)).as("at worst").isEqualTo(read(longest).addTo(SUPPLY));
+  }
+
+  @Test
+  void what_has_neither_a_length_nor_a_capacity_is_told_both_ways() {
+    assertThatThrownBy(() -> read(Map.of("name", "coupling")))
+        .isInstanceOfSatisfying(
+            WrongFileException.class,
+            wrong -> assertThat(wrong.complaint())
+                .startsWith("is missing")
+                .contains("a length such as")
+                .contains("or, of any other part, its capacity, such as \"Cv 1.4\""));
   }
 
   @Test

@@ -31,6 +31,9 @@ class RefusalTest {
     assertThat(reason(told)).isEqualTo(medium.refusalInWords()).isPresent();
     assertThat(Refusal.of(Document.of("job.json", Map.of("medium", told))).map(Refusal::caution))
         .isEqualTo(medium.refusal());
+    assertThat(Refusal.of(Document.of("job.json", Map.of("medium", told))).map(Refusal::medium))
+        .as("known by its kind, not by its words")
+        .contains(medium);
   }
 
   @ParameterizedTest
@@ -44,6 +47,8 @@ class RefusalTest {
     assertThat(reason("Argon").orElseThrow())
         .startsWith("airfit advises on compressed air for tools only, not on \"Argon\".")
         .endsWith("If it is compressed air, type compressed air.");
+    assertThat(Refusal.of(Document.of("job.json", Map.of("medium", "Argon"))).map(Refusal::medium))
+        .contains(Medium.OTHER);
     assertThat(reason("Another  medium")).isEqualTo(Medium.OTHER.refusalInWords());
   }
 

@@ -25,6 +25,7 @@ final class BillPlaces {
     Set<String> places = new LinkedHashSet<>();
     if (line.kind() == BillLine.Kind.PART) {
       List<Slot> slots = proposal.requirement().layout().allSlots();
+      boolean isOfMany = line.quantity() > 1 && manyPlaces(line, proposal, slots);
       boolean manyHoses = slots.stream().filter(Slot.Hose.class::isInstance).count() > 1;
       for (Slot slot : slots) {
         if (slot instanceof Slot.Coupling coupling && isIn(line, proposal, coupling)) {
@@ -32,7 +33,7 @@ final class BillPlaces {
         } else if (slot instanceof Slot.Hose hose
             && manyHoses
             && isOf(line, proposal.hose(hose.name()))
-            && !UNNAMED.contains(hose.name())) {
+            && (isOfMany || !UNNAMED.contains(hose.name()))) {
           places.add(hose.name());
         }
       }
@@ -45,6 +46,14 @@ final class BillPlaces {
       }
     }
     return places.isEmpty() ? otherwise(line) : String.join("; ", places);
+  }
+
+  /** Whether a hose stands in places of which at least one has a name of its own: then all are told. */
+  private static boolean manyPlaces(BillLine line, Proposal proposal, List<Slot> slots) {
+    return slots.stream()
+        .anyMatch(slot -> slot instanceof Slot.Hose hose
+            && isOf(line, proposal.hose(hose.name()))
+            && !UNNAMED.contains(hose.name()));
   }
 
   /** To what regulators are set, each with its name where it has one of its own. */
@@ -87,8 +96,21 @@ final class BillPlaces {
     return name + " (" + end.label() + ")";
   }
 
-  /** What goes with the parts says why in the first words of its reason. */
+  /** What goes with the parts says why in the first words of its reason, of several places once for each of them. */
   private static String otherwise(BillLine line) {
-    return line.kind() == BillLine.Kind.PART ? "" : line.reason().replaceFirst("[;:].*", "");
+    if (line.kind() == BillLine.Kind.PART) {
+      return "";
+    }
+    Set<String> why = new LinkedHashSet<>();
+    String verb = "";
+    for (String clause : line.reason().split("; ", -1)) {
+      String words = clause.replaceFirst("[;:].*", "");
+      String first = words.replaceFirst(" .*", "");
+      verb = verb.isEmpty() ? first : verb;
+      if (first.equals(verb)) {
+        why.add(words);
+      }
+    }
+    return String.join("; ", why);
   }
 }

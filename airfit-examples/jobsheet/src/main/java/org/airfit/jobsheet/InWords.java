@@ -17,6 +17,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.run.ElementLoss;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
@@ -340,8 +341,46 @@ final class InWords {
         .flatMap(now -> now.fold(
             delivered -> Optional.of("Biggest restriction"
                 + (isExact ? "" : ", with all that is not known at its worst") + ": "
-                + delivered.bottleneck().name() + "."),
+                + restriction(delivered, sheet.units())),
             starved -> Optional.empty()));
+  }
+
+  /** What narrows most, and why that is the biggest restriction. */
+  static String restriction(RunResult.Delivered delivered, UnitSystem units) {
+    return delivered.bottleneck().name() + ". Without its loss the tool would gain most: "
+        + units.say(delivered.bottleneck().gain()) + ".";
+  }
+
+  /** What the regulator at the supply is called in a table of losses. */
+  static final String AT_SUPPLY = "regulator at the supply";
+
+  /**
+   * What a regulator at the supply loses in front of the first part, for the table of losses.
+   *
+   * @param lost by how much less than its setting stands behind it
+   * @param note what it is set to
+   */
+  record AtSupply(PressureDrop lost, String note) {}
+
+  /** The regulator at the supply, in front of the losses of a run; empty where there is none. */
+  static Optional<AtSupply> atSupply(RunResult result, JobSheet sheet) {
+    UnitSystem units = sheet.units();
+    List<ElementLoss> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
+    if (shares.isEmpty()) {
+      return Optional.empty();
+    }
+    AbsolutePressure behind = shares.get(0).inlet();
+    return sheet
+        .requirement()
+        .belowSetting(behind)
+        .map(
+            lost -> new AtSupply(
+                lost,
+                "set to "
+                    + units.say(GaugePressure.of(
+                        AbsolutePressure.ofPascals(behind.pascals() + lost.pascals()),
+                        sheet.job().atmosphere()))
+                    + "; what it takes down to that is no loss. Its loss is not among those that the shares are of"));
   }
 
   /** What arrives, against what is needed, in a sentence; of parts what arrives at best may be known too. */

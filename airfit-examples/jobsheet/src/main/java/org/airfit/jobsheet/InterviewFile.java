@@ -2,6 +2,7 @@ package org.airfit.jobsheet;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +21,7 @@ import org.airfit.plug.Identification;
 import org.airfit.plug.PlugProfile;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.QuantityFormatException;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
@@ -45,6 +47,10 @@ final class InterviewFile {
       "sprays paint", "paints",
       "blasts", "blasts",
       "feeds fasteners", "feedsFasteners");
+
+  /** What is asked of one item of the line, by its name. */
+  private static final Set<Topic> NAMED =
+      EnumSet.of(Topic.REACH, Topic.SETTING, Topic.HOSE_BORE, Topic.HOSE_RATING);
 
   private static final String NO = "no";
   private static final String TO = " to ";
@@ -378,13 +384,17 @@ final class InterviewFile {
               "regulator must be told once, was told before: the line begins with one; leave it out");
         }
       }
-      case REGULATOR_FAILED -> requireTold(topic, Topic.REGULATOR, isRegulated());
+      case REGULATOR_FAILED, SETTING -> requireTold(topic, Topic.REGULATOR, isRegulated());
+      case HOSE_BORE, HOSE_RATING ->
+        throw new IllegalArgumentException("hose must be told for the " + topic
+            + ", was none; name one of: " + String.join("; ", namesOf(topic)));
       default -> {}
     }
   }
 
   private void requireThere(Topic topic, String name) {
-    List<String> names = topic == Topic.REACH ? hoses() : topic.isOfTool() ? ways() : List.of();
+    List<String> names =
+        NAMED.contains(topic) ? namesOf(topic) : topic.isOfTool() ? ways() : List.of();
     if (!names.contains(name)) {
       throw new IllegalArgumentException("line or hose of the " + topic
           + " must be one of the job, was \"" + name + "\"; "
@@ -401,20 +411,28 @@ final class InterviewFile {
 
   private boolean isRegulated() {
     List<Map<String, Object>> items = items();
-    return !items.isEmpty() && "regulator".equals(items.get(0).get("kind"));
+    return !items.isEmpty() && String.valueOf(items.get(0).get("kind")).contains("regulator");
   }
 
   private List<String> ways() {
     return lines().stream().map(Line::way).toList();
   }
 
-  private List<String> hoses() {
-    Map<String, Map<String, Object>> byName = new LinkedHashMap<>();
-    put(byName, items(), "");
-    return byName.entrySet().stream()
-        .filter(each -> "hose".equals(each.getValue().get("kind")))
+  /** The names of what a topic may be asked of. */
+  private List<String> namesOf(Topic topic) {
+    return itemsByName().entrySet().stream()
+        .filter(each -> isOf(topic, each.getValue()))
         .map(Map.Entry::getKey)
         .toList();
+  }
+
+  private static boolean isOf(Topic topic, Map<String, Object> item) {
+    String kind = String.valueOf(item.get("kind"));
+    return switch (topic) {
+      case SETTING -> kind.contains("regulator");
+      case REACH -> kind.equals("hose");
+      default -> kind.endsWith("hose") && item.get("part") != null;
+    };
   }
 
   /** This with an answer. */
@@ -424,8 +442,8 @@ final class InterviewFile {
     String told = answer.strip();
     if (subject.of().isEmpty()) {
       fuller.tell(subject.topic(), told);
-    } else if (subject.topic() == Topic.REACH) {
-      fuller.tellReach(subject.of().get(), told);
+    } else if (NAMED.contains(subject.topic())) {
+      fuller.tellItem(subject.of().get(), subject.topic(), told);
     } else {
       fuller.lines().stream()
           .filter(line -> line.way().equals(subject.of().get()))
@@ -434,11 +452,23 @@ final class InterviewFile {
     return fuller;
   }
 
-  /** Tells a hose how far it must reach, by its name. */
-  private void tellReach(String hose, String reach) {
+  /** Tells a hose or a regulator what was answered of it, by its name. */
+  private void tellItem(String name, Topic topic, String answer) {
+    Map<String, Object> item = itemsByName().getOrDefault(name, new LinkedHashMap<>());
+    Map<String, Object> of = item.get("part") instanceof Map ? into(item.get("part")) : item;
+    switch (topic) {
+      case SETTING -> item.put("set", lower(answer));
+      case HOSE_BORE -> of.put(of == item ? "measuredBore" : "bore", lower(answer));
+      case HOSE_RATING -> of.put("rated", lower(answer));
+      default -> item.put("reach", answer);
+    }
+  }
+
+  /** The items of the line and of all lines behind it, each by its name. */
+  private Map<String, Map<String, Object>> itemsByName() {
     Map<String, Map<String, Object>> byName = new LinkedHashMap<>();
     put(byName, items(), "");
-    byName.getOrDefault(hose, new LinkedHashMap<>()).put("reach", reach);
+    return byName;
   }
 
   /** Puts the items of a line and of all lines behind it. */
@@ -471,7 +501,14 @@ final class InterviewFile {
   private static void tell(Map<String, Object> tool, Topic topic, String answer) {
     switch (topic) {
       case AIR_NEEDED -> tool.put("air", answer);
-      case PRESSURE_NEEDED -> tool.put("pressure", higher(answer));
+      case PRESSURE_NEEDED -> tool.put("pressure", answer);
+      case DUTY -> tool.put("duty", lower(answer).strip());
+      case EXACT_AIR -> {
+        unmark(tool);
+        tool.remove("duty");
+        tool.put("air", higher(answer));
+      }
+      case EXACT_PRESSURE -> tool.put("pressure", higher(answer));
       case TOOL_INLET -> tool.put("inlet", answer);
       case USE -> USES.forEach((use, field) -> tool.put(field, use.equalsIgnoreCase(answer)));
       case WHIP_HOSE -> tool.put("whipHose", answer.equalsIgnoreCase("yes"));
@@ -480,16 +517,45 @@ final class InterviewFile {
     }
   }
 
+  /** Tells beside each other what is printed on a tool: its air is told otherwise now. */
+  private static void unmark(Map<String, Object> tool) {
+    if (!(tool.get("marking") instanceof String printed)) {
+      return;
+    }
+    ToolMarking marking = ToolMarking.parse(printed);
+    boolean tellsAir = marking
+        .air(AbsolutePressure.STANDARD_ATMOSPHERE, Temperature.ofCelsius(20.0))
+        .isPresent();
+    if (tellsAir) {
+      PressureUnit unit =
+          printed.toLowerCase(Locale.ROOT).contains("psi") ? PressureUnit.PSI : PressureUnit.BAR;
+      tool.remove("marking");
+      marking.needed().ifPresent(needed -> tool.putIfAbsent("pressure", needed.format(unit)));
+      marking.allowed().ifPresent(most -> tool.putIfAbsent("notAbove", most.format(unit)));
+    }
+  }
+
   private void tell(Topic topic, String answer) {
     boolean isYes = answer.equalsIgnoreCase("yes");
     switch (topic) {
       case MEDIUM -> object("conditions").put("medium", answer);
-      case AIR_NEEDED, PRESSURE_NEEDED, TOOL_INLET, USE, WHIP_HOSE, BLOCKED_NOZZLE, TOOL_RATING ->
-        tell(object("tool"), topic, answer);
+      case AIR_NEEDED,
+          PRESSURE_NEEDED,
+          TOOL_INLET,
+          DUTY,
+          EXACT_AIR,
+          EXACT_PRESSURE,
+          USE,
+          WHIP_HOSE,
+          BLOCKED_NOZZLE,
+          TOOL_RATING -> tell(object("tool"), topic, answer);
+      case SETTING -> items().get(0).put("set", lower(answer));
+      case DRYER -> object("supply").put("dryer", isYes);
+      case HOSE_BORE, HOSE_RATING -> {} // told of a hose by its name
       case SUPPLY -> object("supply").put("pressure", answer);
       case OUTLET -> tellOutlet(answer);
       case REACH -> tellReach(answer);
-      case HIGHEST -> object("supply").put("highest", higher(answer));
+      case HIGHEST, RELIEF_VALVE -> object("supply").put("highest", higher(answer));
       case REGULATOR -> {
         if (isYes) {
           tellRegulator();

@@ -105,11 +105,15 @@ final class InterviewProgram {
     if (talk.next().isPresent()) {
       return "Not all was asked; this is what stands so far.";
     }
+    if (sheet.selection().isEmpty()) {
+      return "All was asked that is asked here. No parts are chosen before the plug is known: read it again, or take"
+          + " atHand out of the file and tell the profile of the couplings.";
+    }
     return isKnown(sheet)
         ? "All was asked that can change the proposal."
-        : "All was asked that is asked here. What is not known exactly, of the air the tool takes and how long at a"
-            + " time, of the pressures, of pipes and of parts that stay, was taken at its worst and can change the"
-            + " proposal: measure it and write it into the file.";
+        : "All was asked that is asked here. What was not answered, and what is not known exactly of what others take,"
+            + " of pipes and of parts that stay, was taken at its worst and can change the proposal: measure it and write"
+            + " it into the file.";
   }
 
   /** Whether no number that this talk does not ask for is open. */

@@ -111,6 +111,7 @@ public record JobSheet(
     return medium
         .refusal()
         .map(caution -> new Refusal(
+            medium,
             job.title(),
             job.customer(),
             job.label(),

@@ -230,6 +230,14 @@ public final class PageReasons {
         .append(
             "<th scope=\"col\" class=\"n\">pressure<br>loss</th><th scope=\"col\" class=\"n\">share</th>")
         .append("<th scope=\"col\" class=\"n\">gain<br>without it</th></tr></thead>\n<tbody>\n");
+    InWords.atSupply(result, sheet)
+        .ifPresent(regulator -> out.append("<tr><th scope=\"row\">")
+            .append(Html.shown(InWords.AT_SUPPLY))
+            .append("<br><span class=\"soft\">")
+            .append(Html.shown(regulator.note()))
+            .append("</span></th><td class=\"n\">")
+            .append(Html.escaped(units.say(regulator.lost())))
+            .append("</td><td class=\"n\"></td><td class=\"n\"></td></tr>\n"));
     for (ElementLoss share : shares) {
       out.append("<tr><th scope=\"row\">").append(Html.shown(share.name()));
       List<String> notes = new ArrayList<>();

@@ -138,6 +138,10 @@ public final class TextSheet {
     InWords.sharesOf(result).ifPresent(of -> wrapped("", of));
     line("  " + padded("where pressure is lost", NAME) + right("pressure loss", 20)
         + right("share", 13) + right("gain without it", 20));
+    InWords.atSupply(result, sheet).ifPresent(regulator -> {
+      line("  " + padded(InWords.AT_SUPPLY, NAME) + right(units.say(regulator.lost()), 20));
+      wrapped("      note: ", regulator.note());
+    });
     for (ElementLoss share : shares) {
       boolean fits = share.name().length() < NAME;
       if (!fits) {
@@ -151,7 +155,7 @@ public final class TextSheet {
     }
     result.fold(
         delivered -> {
-          wrapped("  ", "Biggest restriction: " + delivered.bottleneck().name() + ".");
+          wrapped("  ", "Biggest restriction: " + InWords.restriction(delivered, units));
           return delivered;
         },
         starved -> starved);

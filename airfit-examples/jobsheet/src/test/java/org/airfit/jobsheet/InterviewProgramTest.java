@@ -2,6 +2,7 @@ package org.airfit.jobsheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayInputStream;
@@ -24,11 +25,16 @@ import org.airfit.files.Document;
 import org.airfit.files.Job;
 import org.airfit.files.WrongFileException;
 import org.airfit.plug.PlugVerdict;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Length;
+import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.select.Environment;
 import org.airfit.select.Interview;
+import org.airfit.select.Part;
 import org.airfit.select.Requirement;
+import org.airfit.select.Slot;
 import org.airfit.select.Subject;
 import org.airfit.select.Topic;
 import org.junit.jupiter.api.Test;
@@ -324,6 +330,93 @@ class InterviewProgramTest {
             "conditions.hottest: must be at least conditions.coldest, \"-10 °C\", was \"-20 °C\"");
   }
 
+  private static final String RANGES = """
+      {
+        "supply": {"pressure": "110 to 120 psig"},
+        "line": [
+          {"kind": "regulator", "set": "90 to 100 psig"},
+          {"kind": "pipe", "bore": "0.82 in", "length": "30 ft", "wall": "galvanized"},
+          {"kind": "outlet", "end": "1/2 NPT female"},
+          {"kind": "coupling", "profile": "gannet"},
+          {"kind": "hose", "part": "3/8 in hose, old, 25 ft, 3/8 NPT male"},
+          {"kind": "coupling", "profile": "gannet"}
+        ],
+        "tool": {"name": "ratchet", "marking": "max 95 psi, avg 5 CFM", "inlet": "1/4 NPT female"}
+      }
+      """;
+
+  /** Each answer stands where a person would type it, and the file says the same as the talk. */
+  @Test
+  void what_was_told_as_a_range_is_filled_in_where_a_person_would_type_it() throws Exception {
+    assertThat(interviewFrom(RANGES, "compressed air\n")).as(complained()).isZero();
+    assertThat(printed().replaceAll("\\s+", " "))
+        .contains("What is the regulator set to exactly, by its gauge while no air flows?")
+        .contains("with what else is asked it may settle: Air at the tool");
+    InterviewFile file = InterviewFile.of(
+            Disk.fields(job(), new ArrayList<>()), CATALOGUE.toAbsolutePath().toString())
+        .with(Subject.ofJob(Topic.SETTING), "95 to 97 psig")
+        .with(Subject.ofJob(Topic.DUTY), "30 to 50 %")
+        .with(Subject.ofJob(Topic.EXACT_PRESSURE), "70 to 80 psig")
+        .with(Subject.of(Topic.HOSE_BORE, "hose"), "9.2 to 9.4 mm")
+        .with(Subject.of(Topic.HOSE_RATING, "hose"), "200 to 250 psig")
+        .with(Subject.ofJob(Topic.DRYER), "no");
+    Requirement job = file.job(at()).requirement();
+    assertThat(job.pressures().whileRegulated().orElseThrow().psi()).isCloseTo(95.0, within(1e-9));
+    assertThat(job.demandRange().least().massFlow().kilogramsPerSecond())
+        .as("5 CFM over 30 % of the time, with all readings of a CFM")
+        .isCloseTo(5.0 / 0.3 * 0.3048 * 0.3048 * 0.3048 / 60.0 * 1.2, within(0.0006));
+    assertThat(job.least()).isEqualTo(GaugePressure.ofPsi(80.0));
+    assertThat(job.isDried()).contains(false);
+    Part.Hose hose =
+        ((Slot.Hose) job.layout().slot("hose").orElseThrow()).hose().orElseThrow();
+    assertThat(hose.conduit().bore()).isEqualTo(Length.ofMillimetres(9.2));
+    assertThat(hose.widestBore()).isEqualTo(Length.ofMillimetres(9.2));
+    assertThat(hose.facts().rating()).contains(GaugePressure.ofPsi(200.0));
+    InterviewFile exact = file.with(Subject.ofJob(Topic.EXACT_AIR), "11 to 12 scfm");
+    assertThat(exact.fields())
+        .extractingByKey("tool")
+        .asString()
+        .contains("air=12 scfm", "notAbove=95 psig", "pressure=80 psig")
+        .doesNotContain("marking", "duty");
+    assertThat(exact.job(at()).requirement().demand()).isEqualTo(FreeAirFlow.ofScfm60F(12.0));
+  }
+
+  /** A hose that is told by an object has the answers among its data, a regulator of the line by its name. */
+  @Test
+  void of_what_has_data_of_its_own_the_answers_stand_among_them() throws Exception {
+    String start = """
+        {
+          "supply": {"pressure": "110 psig"},
+          "line": [
+            {"kind": "outlet", "end": "1/2 NPT female"},
+            {"kind": "regulator", "name": "in the bay", "set": "80 to 90 psig"},
+            {"kind": "hose", "name": "old one", "part": {
+              "hose": "3/8 in", "length": "25 ft", "wall": "hose, old", "end": "3/8 NPT male"}}
+          ],
+          "tool": {"name": "ratchet", "air": "11 scfm", "pressure": "60 psig", "inlet": "1/4 NPT female"}
+        }
+        """;
+    assertThat(interviewFrom(start, "compressed air\n")).as(complained()).isZero();
+    InterviewFile file = InterviewFile.of(
+            Disk.fields(job(), new ArrayList<>()), CATALOGUE.toAbsolutePath().toString())
+        .with(Subject.of(Topic.SETTING, "in the bay"), "85 psig")
+        .with(Subject.of(Topic.HOSE_BORE, "old one"), "3/8 in")
+        .with(Subject.of(Topic.HOSE_RATING, "old one"), "250 psig");
+    Requirement job = file.job(at()).requirement();
+    Slot.Hose hose = (Slot.Hose) job.layout().slot("old one").orElseThrow();
+    assertThat(hose.hose().orElseThrow().conduitRange().least().bore())
+        .isEqualTo(Length.parse("3/8 in"));
+    assertThat(hose.hose().orElseThrow().facts().rating()).contains(GaugePressure.ofPsi(250.0));
+    assertThat(((Slot.Regulated) job.layout().slot("in the bay").orElseThrow()).setRange())
+        .isEqualTo(Range.exactly(GaugePressure.ofPsi(85.0)));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> file.requireOpen(Subject.ofJob(Topic.HOSE_BORE)))
+        .withMessageContaining("name one of: old one");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> file.requireOpen(Subject.of(Topic.SETTING, "old one")))
+        .withMessageContaining("name one of: in the bay");
+  }
+
   private static Map<String, Object> conditions(InterviewFile file) {
     return Document.fields(Objects.requireNonNull(file.fields().get("conditions")));
   }
@@ -462,6 +555,31 @@ class InterviewProgramTest {
     assertThat(interview(sander().knows("Which profile", "another one"))).isZero();
     assertThat(printed().replaceAll("\\s+", " "))
         .contains("Recommended parts: not chosen before the plug is known");
+  }
+
+  /** The talk goes on, and does not say that the proposal stands where there is none. */
+  @Test
+  void a_plug_that_matches_nothing_does_not_end_the_talk() throws Exception {
+    String start = """
+        {
+          "atHand": {
+            "where": "the customer's", "instrument": "digital caliper 0.01 mm",
+            "readings": {"tip diameter": "15.00 mm", "tip length": "22.00 mm", "groove width": "9.0 mm"}
+          },
+          "supply": {"pressure": "105 psig"},
+          "line": [
+            {"kind": "outlet", "end": "1/2 NPT female"},
+            {"kind": "coupling"}, {"kind": "hose", "reach": "30 ft"}, {"kind": "coupling"}
+          ],
+          "tool": {"air": "22 scfm", "pressure": "90 psig", "inlet": "1/4 NPT female"}
+        }
+        """;
+    assertThat(interviewFrom(start, "compressed air\n" + "\n".repeat(40))).isZero();
+    assertThat(questions()).hasSizeGreaterThan(3);
+    assertThat(printed().replaceAll("\\s+", " "))
+        .contains("Plug: No match")
+        .contains("All was asked that is asked here. No parts are chosen before the plug is known:")
+        .doesNotContain("All was asked that can change the proposal.");
   }
 
   @Test
