@@ -5,8 +5,8 @@ import java.util.Objects;
 import org.airfit.working.UnitSystem;
 
 /**
- * A part that a catalogue lacks, or a figure that it does not tell, with the jobs that it alone would solve. Each of them
- * was solved again with it.
+ * A part that a catalogue lacks, or a figure that it does not tell, with the jobs that it alone would solve. Each of
+ * them was solved again with it.
  *
  * @param kind what is lacking
  * @param part the part that would be added; of a figure the part that would tell it

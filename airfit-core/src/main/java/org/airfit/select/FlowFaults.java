@@ -31,8 +31,8 @@ import org.airfit.working.UnitSystem;
  * = 0, 0.943 times. What exceeds even that fits no b and no xT. There is no bound on the other side: behind a passage
  * that widens gently b goes to 1 and Kv to any size, so a C that is small for Kv is never called impossible.
  *
- * <p><b>What printing rounds.</b> A figure of two digits is off by 5 % at most, two of them by 1.05² together; a bore by
- * a quarter of a millimetre, as if it were printed to the half. What lies above the bound by less than that is to be
+ * <p><b>What printing rounds.</b> A figure of two digits is off by 5 % at most, two of them by 1.05² together; a bore
+ * by a quarter of a millimetre, as if it were printed to the half. What lies above the bound by less than that is to be
  * checked, and is not called impossible. Both allowances are our own choice, and so is from where on a Kv that differs
  * from that of C and b is told.
  *

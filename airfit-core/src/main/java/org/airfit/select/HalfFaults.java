@@ -95,10 +95,10 @@ final class HalfFaults {
     }
     boolean isSocket = part instanceof Part.Socket;
     String other = isSocket ? "plug" : "socket";
-    List<Part> mates = profiles.stream()
-        .flatMap(profile -> (isSocket ? plugs : sockets).getOrDefault(profile, List.of()).stream())
-        .distinct()
-        .toList();
+    Set<Part> mates = new LinkedHashSet<>();
+    for (String profile : profiles) {
+      mates.addAll((isSocket ? plugs : sockets).getOrDefault(profile, List.of()));
+    }
     if (mates.isEmpty()) {
       found.add(ListFault.of(
           FaultKind.NO_OTHER_HALF,

@@ -13,19 +13,20 @@ import org.airfit.internal.Interruption;
 /**
  * Which jobs of a mix a catalogue solves, and which single part or figure it lacks most.
  *
- * <p>Each job is solved by {@link Selection}. It is <em>solved</em> where a proposal meets every rule, <em>open</em> where
- * every proposal that breaks none leaves something to ask, and <em>without a proposal</em> where each breaks a rule.
- * For those of the last two kinds up to {@link #MOST_CANDIDATES} gaps are tried, of each kind those that most jobs suggest: an
- * adapter of a standard shape where two ends do not go together, a hose of a standard bore that is long enough, the
- * rating of a part that tells none, and what decides the air through a part where that is only known as a range. A gap
- * counts for a job that is solved when it is solved again with it alone. A hose is left out where one that is neither
- * wider nor longer solves all that it does.
+ * <p>Each job is solved by {@link Selection}. It is <em>solved</em> where a proposal meets every rule, <em>open</em>
+ * where every proposal that breaks none leaves something to ask, and <em>without a proposal</em> where each breaks a
+ * rule. For those of the last two kinds up to {@link #MOST_CANDIDATES} gaps are tried, of each kind those that most
+ * jobs suggest: an adapter of a standard shape where two ends do not go together, a hose of a standard bore that is
+ * long enough, the rating of a part that tells none, and what decides the air through a part where that is only known
+ * as a range. A gap counts for a job that is solved when it is solved again with it alone. A hose is left out where
+ * one that is neither wider nor longer solves all that it does.
  *
  * <p><b>Limits.</b> A hose is tried with the ends and the rating that a hose of the catalogue has, an adapter with the
  * narrowest bore that its ends are reckoned to have. Sockets, plugs and regulators are not tried, as no standard tells
  * them. Two gaps at once are not tried. A gap is found and counted with the same jobs, so its share is a little too
  * high: draw with another seed to see how much. <b>Cost:</b> at most {@link JobMix#MOST_JOBS} × (1 + {@link
- * #MOST_CANDIDATES}) selections, of some ten milliseconds each for a catalogue of hundreds.
+ * #MOST_CANDIDATES}) selections, of some ten milliseconds each for a catalogue of hundreds, and of
+ * seconds for one of 10,000 with thousands of adapters.
  *
  * <p>This class is immutable, thread-safe and value-based.
  */

@@ -17,9 +17,9 @@ import org.airfit.quantity.Range;
 import org.airfit.quantity.ReferenceState;
 
 /**
- * What jobs come to a counter, as its owner states it: tools and places, each with how often it comes. A job is a tool at
- * a place, drawn independently of each other; its air, its pressure and how far it is are drawn evenly from their
- * ranges. The same seed draws the same jobs.
+ * What jobs come to a counter, as its owner states it: tools and places, each with how often it comes. A job is a
+ * tool at a place, drawn independently of each other; its air, its pressure and how far it is are drawn evenly from
+ * their ranges. The same seed draws the same jobs.
  *
  * @param seed where the random numbers begin
  * @param jobs how many jobs are drawn, from 1 to {@link #MOST_JOBS}

@@ -22,9 +22,9 @@ import org.airfit.quantity.Money;
  *   x = ln price,   |x − median| &gt; max(3.5 × 1.4826 MAD, ln 2),   MAD = median |x − median|
  * </pre>
  *
- * <p>1.4826 makes the MAD the standard deviation of a bell curve. The limits 3.5 and 2, and that at least five others of
- * the same kind and size must have a price, are our own choice: so that one slip of a decimal point is found and usual
- * differences of make and material are not. A few wrong prices move neither median nor MAD; half of them would.
+ * <p>1.4826 makes the MAD the standard deviation of a bell curve. The limits 3.5 and 2, and that at least five others
+ * of the same kind and size must have a price, are our own choice: so that one slip of a decimal point is found and
+ * usual differences of make and material are not. A few wrong prices move neither median nor MAD; half of them would.
  */
 final class ListOrder {
 

@@ -225,6 +225,11 @@ class JobCoverageTest {
   }
 
   @Test
+  void as_many_gaps_are_tried_as_is_said() {
+    assertThat(GapCandidates.mostTried()).isEqualTo(JobCoverage.MOST_CANDIDATES);
+  }
+
+  @Test
   void a_mix_out_of_range_is_refused() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> mix(0, List.of(GRINDER), List.of(NEAR)))

@@ -192,9 +192,9 @@ class PriceListCheckTest {
   }
 
   /**
-   * The bound by hand: IEC 60534 gives a choked mass flow of (2/3) 31.6 kg/h Kv √(p ρ) with xT = 1, p in bar, ρ at 20 °C
-   * and 1 bar 1.1884 kg/m³: 22.97 kg/h, over 1.185 kg/m³ (ANR) 19.38 m³/h or 5.38 dm³/s for each bar. With 3/(2√2) that
-   * is 5.71, with the rounding of two figures 6.29 dm³/(s·bar) for Kv 1.
+   * The bound by hand: IEC 60534 gives a choked mass flow of (2/3) 31.6 kg/h Kv √(p ρ) with xT = 1, p in bar, ρ at 20
+   * °C and 1 bar 1.1884 kg/m³: 22.97 kg/h, over 1.185 kg/m³ (ANR) 19.38 m³/h or 5.38 dm³/s for each bar. With 3/(2√2)
+   * that is 5.71, with the rounding of two figures 6.29 dm³/(s·bar) for Kv 1.
    */
   @ParameterizedTest
   @CsvSource({"5.5, none", "5.8, check", "6.2, check", "6.4, impossible", "60, impossible"})
@@ -401,7 +401,10 @@ class PriceListCheckTest {
     assertThat(only().inWords()).contains("goes on its end 3 NPT male, straight or");
   }
 
-  /** 1 NPT to 1-1/2, 1-1/2 to 2, 2 to 2-1/2: three in a row lead from a usual end to a part with 2-1/2 only at the far end. */
+  /**
+   * 1 NPT to 1-1/2, 1-1/2 to 2, 2 to 2-1/2: three in a row lead from a usual end to a part with 2-1/2 only at the
+   * far end.
+   */
   @Test
   void adapters_are_used_through_others_up_to_three_in_a_row() {
     add(adapter("A-2", "1 NPT male", "1-1/2 NPT female"));

@@ -45,9 +45,9 @@ class PriceListProperties {
   }
 
   /**
-   * A part as physics makes it: air and water contract behind its narrowest place, water to 0.61 at least and choked air
-   * by 0.84/0.61 less at most (a sharp edge into a vacuum, from memory: Cunningham 1951); friction takes of both; what
-   * widens gently behind it gives water pressure back, so that its Kv is up to three times as large. Then all is
+   * A part as physics makes it: air and water contract behind its narrowest place, water to 0.61 at least and choked
+   * air by 0.84/0.61 less at most (a sharp edge into a vacuum, from memory: Cunningham 1951); friction takes of both;
+   * what widens gently behind it gives water pressure back, so that its Kv is up to three times as large. Then all is
    * printed with two digits, the bore to half a millimetre.
    */
   @Property(tries = 2000)

@@ -11,8 +11,8 @@ import org.airfit.plug.ReferenceSet;
 import org.airfit.select.ListedPart;
 
 /**
- * Reads the parts of a price list one after the other, and goes on where one cannot be read. To find every fault of such
- * a part, each field that was refused gets a value that is accepted, and the part is read again; it is never used.
+ * Reads the parts of a price list one after the other, and goes on where one cannot be read. To find every fault of
+ * such a part, each field that was refused gets a value that is accepted, and the part is read again; it is never used.
  */
 final class TolerantParts {
 

@@ -14,6 +14,7 @@ public final class PriceListPage {
       .heading { border-bottom: 3px solid var(--line); padding-bottom: 6px; margin-bottom: 10px; }
       .heading p { margin: 0; }
       .wide table { min-width: 40em; }
+      .wide.few table { min-width: 0; }
       .wide th[scope=row] { overflow-wrap: anywhere; max-width: 12em; }
       .care { border: 1.5px solid var(--line); padding: 8px 14px 4px; margin-top: 16px; }
       .care h2 { margin-top: 0; }
@@ -111,7 +112,8 @@ public final class PriceListPage {
   /** A table under its heading, whose columns from one on hold numbers. */
   private void table(String label, List<String> heads, List<List<String>> rows, int numbers) {
     element("h2", label);
-    out.append("<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"")
+    out.append(numbers < heads.size() ? "<div class=\"wide few\"" : "<div class=\"wide\"");
+    out.append(" tabindex=\"0\" role=\"region\" aria-label=\"")
         .append(escaped(label))
         .append("\">\n<table>\n<thead><tr>");
     for (int i = 0; i < heads.size(); i++) {

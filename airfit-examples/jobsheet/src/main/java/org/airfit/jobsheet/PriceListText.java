@@ -51,15 +51,13 @@ public final class PriceListText {
       sheet
           .gaps()
           .forEach(row ->
-              out.wrapped("  ", row.get(0) + ": " + row.get(1) + " jobs more, " + row.get(2)));
+              out.wrapped("  ", row.get(0) + ": " + jobs(row.get(1)) + " more, " + row.get(2)));
       if (sheet.gaps().isEmpty()) {
         out.wrapped("  ", "No single part or figure that was tried solves a job more.");
       }
       if (!sheet.inTheWay().isEmpty()) {
         out.heading("What stands in the way of jobs without a proposal");
-        sheet
-            .inTheWay()
-            .forEach(row -> out.wrapped("  ", row.get(0) + ": " + row.get(1) + " jobs"));
+        sheet.inTheWay().forEach(row -> out.wrapped("  ", row.get(0) + ": " + jobs(row.get(1))));
       }
     }
     out.heading("How far this can be trusted");
@@ -67,5 +65,9 @@ public final class PriceListText {
     out.heading("Before anything is sold by this list");
     sheet.cautions().forEach(caution -> out.wrapped("  - ", caution.toString()));
     out.line("");
+  }
+
+  private static String jobs(String count) {
+    return count + (count.equals("1") ? " job" : " jobs");
   }
 }
