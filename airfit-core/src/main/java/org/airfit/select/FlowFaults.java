@@ -88,9 +88,11 @@ final class FlowFaults {
       pairs++;
       against(part, range, kv);
     }));
-    if (article.bore().isPresent()
-            && (capacity.isPresent() || article.fullFlow().isPresent())
-        || article.fullFlow().isPresent() && capacity.isPresent()) {
+    int figures = (article.bore().isPresent() ? 1 : 0)
+        + (article.fullFlow().isPresent() ? 1 : 0)
+        + (capacity.isPresent() ? 1 : 0);
+    boolean hasBound = article.bore().isPresent() || article.fullFlow().isPresent();
+    if (hasBound && figures > 1) {
       choked++;
     }
     article.bore().ifPresent(bore -> {

@@ -25,9 +25,6 @@ import org.airfit.quantity.Temperature;
 /** What might solve jobs that a catalogue does not solve, each with how many jobs suggest it. */
 final class GapCandidates {
 
-  /** So many gaps of each kind are tried, in the order of the kinds. */
-  private static final int[] MOST_OF_KIND = {4, 4, 6, 10};
-
   /** So many of the proposals that miss least are asked what they lack. */
   private static final int MOST_MISSES = 3;
 
@@ -80,9 +77,20 @@ final class GapCandidates {
     suggested.forEach(candidate -> votes.merge(candidate, 1, Integer::sum));
   }
 
+  /** {@return how many gaps of a kind are tried at most} */
+  private static int mostOf(CatalogueGap.Kind kind) {
+    return switch (kind) {
+      case RATING, AIR_FIGURE -> 4;
+      case ADAPTER -> 6;
+      case HOSE -> 10;
+    };
+  }
+
   /** {@return how many gaps are tried at most} */
   static int mostTried() {
-    return Arrays.stream(MOST_OF_KIND).sum();
+    return Arrays.stream(CatalogueGap.Kind.values())
+        .mapToInt(GapCandidates::mostOf)
+        .sum();
   }
 
   /**
@@ -96,7 +104,7 @@ final class GapCandidates {
           .filter(each -> each.getKey().kind() == kind)
           .sorted(Comparator.comparing((Map.Entry<Candidate, Integer> each) -> -each.getValue())
               .thenComparing(each -> each.getKey().part().id()))
-          .limit(MOST_OF_KIND[kind.ordinal()])
+          .limit(mostOf(kind))
           .forEach(each -> most.add(each.getKey()));
     }
     return most;

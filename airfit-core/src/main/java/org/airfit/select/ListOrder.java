@@ -219,7 +219,8 @@ final class ListOrder {
   private static List<Object> kindAndSize(Part part) {
     if (part instanceof Part.Hose hose) {
       return List.of("hoses " + hose.bore().label() + ", about "
-          + Digits.significant(Math.round(hose.longest().in(LengthUnit.METRE)), 3) + " m long");
+          + Digits.significant((double) Math.round(hose.longest().in(LengthUnit.METRE)), 3)
+          + " m long");
     }
     List<String> ends = Ends.all(part).stream().map(End::label).sorted().toList();
     return List.of(noun(part) + " with " + String.join(" and ", ends));
