@@ -139,10 +139,13 @@ import org.airfit.select.ChangeOver;
 import org.airfit.select.ChangeStep;
 import org.airfit.select.CouplingInventory;
 import org.airfit.select.DeviceKind;
+import org.airfit.select.FaultKind;
 import org.airfit.select.Finding;
 import org.airfit.select.Interview;
 import org.airfit.select.JobFindings;
 import org.airfit.select.Layout;
+import org.airfit.select.ListFault;
+import org.airfit.select.ListedPart;
 import org.airfit.select.Material;
 import org.airfit.select.MixedPair;
 import org.airfit.select.Offer;
@@ -151,6 +154,8 @@ import org.airfit.select.Part;
 import org.airfit.select.PartFacts;
 import org.airfit.select.PlantYear;
 import org.airfit.select.PossibleAnswer;
+import org.airfit.select.PriceList;
+import org.airfit.select.PriceListCheck;
 import org.airfit.select.Proposal;
 import org.airfit.select.Question;
 import org.airfit.select.Requirement;
@@ -795,6 +800,30 @@ class DocumentsTest {
         .extracting(MixedPair::outcome)
         .containsExactlyInAnyOrder(PairOutcome.LETS_GO, PairOutcome.NOT_TOLD);
     assertThat(order).hasSize(1);
+  }
+
+  /** By hand: 5.71 dm³/(s·bar) for Kv 1 and so 4.94 for Cv 1; 1.2 Cv make 5.93, which is 0.01444 ft³/(s·psi). */
+  @Test
+  void the_price_list_of_the_guide_has_a_figure_that_no_part_can_have() {
+    Part.Socket printed = new Part.Socket(
+        PartFacts.of("S-1", "socket wren")
+            .withRating(GaugePressure.parse("16 bar(g)"))
+            .withPrice(Money.parse("9 USD")),
+        Set.of("demo-heron"),
+        End.parse("3/8 NPT male"),
+        FlowCapacity.of(SonicConductance.parse("9 dm3/(s bar)"), 0.3));
+    ListedPart article = new ListedPart(
+        printed, Optional.of(ValveCoefficient.parse("1.2 Cv")), Optional.empty(), Optional.empty());
+    PriceListCheck checked =
+        PriceListCheck.of(PriceList.of(List.of(article), DemoProfiles.birds()));
+    List<ListFault> faults = checked.faults();
+    String worst = faults.get(0).inWords(UnitSystem.US);
+    assertThat(worst)
+        .isEqualTo(
+            "socket wren: C 0.02191 ft³/(s·psi) stands beside Cv 1.2, and no b from 0 to 1 and no xT up to 1"
+                + " gives more than C 0.01444 ft³/(s·psi) with it.");
+    assertThat(faults).extracting(ListFault::isImpossible).containsExactly(true, false);
+    assertThat(faults.get(1).kind()).isEqualTo(FaultKind.NO_OTHER_HALF);
   }
 
   /** By hand: 60 L/s over 12 s of starting and 18 s beside 40 L/s take 1080 L of free air, 2.2 bar of 500 L. */

@@ -49,12 +49,16 @@ import org.airfit.run.WiderHose;
 import org.airfit.safety.SafetyRules;
 import org.airfit.safety.Situation;
 import org.airfit.select.Catalogue;
+import org.airfit.select.CatalogueGap;
 import org.airfit.select.CouplingInventory;
 import org.airfit.select.CouplingPlan;
+import org.airfit.select.JobMix;
+import org.airfit.select.ListFault;
 import org.airfit.select.Material;
 import org.airfit.select.Offers;
 import org.airfit.select.Part;
 import org.airfit.select.PartFacts;
+import org.airfit.select.PriceList;
 import org.airfit.select.Requirement;
 import org.airfit.select.Selection;
 import org.airfit.select.Shelf;
@@ -227,7 +231,11 @@ final class FuzzSeeds {
         Contradiction.class,
         NextGaugeReading.class,
         CouplingInventory.class,
-        CouplingPlan.class)) {
+        CouplingPlan.class,
+        PriceList.class,
+        ListFault.class,
+        JobMix.class,
+        CatalogueGap.class)) {
       values.addAll(Samples.of(type));
     }
   }

@@ -68,11 +68,20 @@ import org.airfit.safety.SafetyRules;
 import org.airfit.safety.Situation;
 import org.airfit.select.Bay;
 import org.airfit.select.Catalogue;
+import org.airfit.select.CatalogueGap;
 import org.airfit.select.ChangeOver;
 import org.airfit.select.CouplingInventory;
 import org.airfit.select.CouplingPlan;
+import org.airfit.select.Environment;
+import org.airfit.select.JobCoverage;
+import org.airfit.select.JobMix;
+import org.airfit.select.ListFault;
+import org.airfit.select.ListedPart;
 import org.airfit.select.Part;
 import org.airfit.select.PartFacts;
+import org.airfit.select.PriceList;
+import org.airfit.select.PriceListCheck;
+import org.airfit.select.Shelf;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -366,6 +375,21 @@ final class Samples {
     if (type == CouplingInventory.class) {
       return List.of(inventory());
     }
+    if (type == PriceList.class) {
+      return List.of(priceList());
+    }
+    if (type == ListFault.class) {
+      return List.copyOf(PriceListCheck.of(priceList()).faults());
+    }
+    if (type == JobMix.class) {
+      return List.of(mix());
+    }
+    if (type == JobCoverage.class) {
+      return List.of(JobCoverage.of(Catalogue.of(Shelf.parts()), mix()));
+    }
+    if (type == CatalogueGap.class) {
+      return List.copyOf(JobCoverage.of(Catalogue.of(Shelf.parts()), mix()).gaps());
+    }
     if (type == CouplingPlan.class) {
       return List.of(ChangeOver.of(inventory()).best().orElseThrow());
     }
@@ -398,6 +422,44 @@ final class Samples {
       return List.of(Effort.usual());
     }
     return List.of();
+  }
+
+  /** Of a plug without a socket, told in two ways that do not agree. */
+  private static PriceList priceList() {
+    return PriceList.of(
+        List.of(new ListedPart(
+            new Part.Plug(
+                PartFacts.of("P", "plug").withPrice(Money.parse("3 USD")),
+                "demo-heron",
+                End.parse("1/4 NPT male")),
+            Optional.empty(),
+            Optional.of(Length.ofMillimetres(5.0)),
+            Optional.of(new ListedPart.FullFlow(
+                FreeAirFlow.ofAnrLitresPerSecond(90.0),
+                AirState.of(AbsolutePressure.ofBar(8.0), Temperature.ofCelsius(20.0)))))),
+        DemoProfiles.birds());
+  }
+
+  private static JobMix mix() {
+    return new JobMix(
+        1L,
+        2,
+        List.of(new JobMix.Tool(
+            "grinder",
+            1.0,
+            Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(8.0)),
+            GaugePressure.ofBar(5.5),
+            GaugePressure.ofBar(9.0),
+            End.parse("1/4 NPT female"))),
+        List.of(new JobMix.Place(
+            "bench",
+            1.0,
+            Range.exactly(GaugePressure.ofBar(7.0)),
+            End.parse("3/8 NPT male"),
+            Range.exactly(Length.ofMetres(12.0)),
+            Environment.INDOORS)),
+        AirState.of(AbsolutePressure.ofBar(1.0), Temperature.ofCelsius(20.0)),
+        JobMix.METRES);
   }
 
   private static CouplingInventory inventory() {

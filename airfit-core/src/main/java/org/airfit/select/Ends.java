@@ -1,5 +1,7 @@
 package org.airfit.select;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.airfit.joint.End;
 
 /** How a part is joined on either side. */
@@ -58,5 +60,17 @@ final class Ends {
       return pipe.downstream();
     }
     return part instanceof Part.Hose hose ? hose.downstream() : upstream(part);
+  }
+
+  /** Every end of a part, that towards the supply first. */
+  static List<End> all(Part part) {
+    if (part instanceof Part.Splitter splitter) {
+      List<End> ends = new ArrayList<>(List.of(splitter.upstream()));
+      ends.addAll(splitter.outlets());
+      return ends;
+    }
+    return part instanceof Part.Socket || part instanceof Part.Plug
+        ? List.of(upstream(part))
+        : List.of(upstream(part), downstream(part));
   }
 }

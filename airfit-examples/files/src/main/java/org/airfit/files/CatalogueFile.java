@@ -110,6 +110,12 @@ public final class CatalogueFile {
         : read(shelf.open(path));
   }
 
+  /** The profiles of a catalogue whose parts are read one by one. */
+  static ReferenceSet profilesOf(Document document, Field root) throws WrongFileException {
+    return profiles(
+        document, root, root.field("catalogue", "the name of the catalogue").text());
+  }
+
   /** The profiles in the catalogue itself, or in a set file of the shop's own. */
   private static ReferenceSet profiles(Document document, Field root, String name)
       throws WrongFileException {

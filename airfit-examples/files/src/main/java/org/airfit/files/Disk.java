@@ -221,6 +221,19 @@ public final class Disk {
   }
 
   /**
+   * Reads what is asked of a price list and the files it names, and notes every file that is read for it.
+   *
+   * @param path the file
+   * @param read takes the files that were read; see {@link #requireOther}
+   * @return what is asked, with the articles that could not be read
+   * @throws WrongFileException if a file is not there, or something in it is refused, other than in an article
+   */
+  public static PriceListJob priceList(Path path, Collection<Path> read) throws WrongFileException {
+    Objects.requireNonNull(read, "read");
+    return PriceListFile.read(open(path, "a JSON file", read));
+  }
+
+  /**
    * Reads a reference set.
    *
    * @param path the set file

@@ -1,6 +1,7 @@
 package org.airfit.files;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -152,6 +153,14 @@ final class Field {
                 + String.join(", ", known));
       }
     }
+  }
+
+  /** The same object with another value of a field, or without it; nothing of it was asked for yet. */
+  Field replacing(String field, Optional<Object> other) throws WrongFileException {
+    Map<Object, Object> copy = new LinkedHashMap<>(object());
+    copy.remove(field);
+    other.ifPresent(instead -> copy.put(field, instead));
+    return new Field(file, name, copy, notation, accepted);
   }
 
   /** The names of the fields of an object. */

@@ -25,6 +25,7 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.select.DeviceKind;
+import org.airfit.select.ListedPart;
 import org.airfit.select.Lubrication;
 import org.airfit.select.Material;
 import org.airfit.select.Part;
@@ -87,11 +88,17 @@ final class PartFields {
 
   /** A part of a catalogue. */
   Part ofCatalogue(Field item) throws WrongFileException {
+    return listed(item).part();
+  }
+
+  /** The same with the figures that are printed beside it. */
+  ListedPart listed(Field item) throws WrongFileException {
     String kind =
         item.field("kind", "such as socket, plug, hose or adapter").oneOf(kinds(), word -> word);
     Part part = part(item, kind, factsOfCatalogue(item));
+    ListedPart listed = PrintedFields.beside(part, item);
     item.requireNothingElse();
-    return part;
+    return listed;
   }
 
   /** What an article of a catalogue tells of itself, whatever it is. */

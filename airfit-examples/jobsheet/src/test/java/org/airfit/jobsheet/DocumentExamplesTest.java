@@ -60,6 +60,7 @@ class DocumentExamplesTest {
       "LEDGER.csv", "jobs/joinery/leaks.csv",
       "DIAGNOSIS.json", "diagnoses/saddler-lane/slow-grinder.json",
       "INVENTORY.json", "shops/weir-street/inventory.json",
+      "CHECK.json", "shops/canal-row/check.json",
       "DAY.json", "days/lock-street/smithy.json");
 
   /** The catalogue with which the jobs of the documents are answered. */
@@ -214,7 +215,7 @@ class DocumentExamplesTest {
 
   /** A part alone, as {@code docs/embedding.md} shows it; its own test reads it. */
   private static boolean isPart(String json) {
-    return json.strip().startsWith("{\"kind\": \"plug\"");
+    return json.strip().startsWith("{\"kind\": \"plug\"") || isPrinted(json);
   }
 
   private static boolean isLetterhead(String json) {
@@ -264,6 +265,7 @@ class DocumentExamplesTest {
           && !isCatalogue(json)
           && !isDiagnosis(json)
           && !isInventory(json)
+          && !isPriceList(json)
           && !isInterview(json)) {
         sets.add(Document.of("block", Json.read("block", json)));
       }
@@ -318,6 +320,46 @@ class DocumentExamplesTest {
           .as(err.toString(StandardCharsets.UTF_8))
           .isZero();
       assertThat(out.toString(StandardCharsets.UTF_8)).contains("IN SHORT", "Keep tern");
+    }
+  }
+
+  /** A part of a price list, with what is printed beside it. */
+  private static boolean isPrinted(String json) {
+    return json.contains("\"printed\"");
+  }
+
+  private static boolean isPriceList(String json) {
+    return json.contains("\"airfitPriceList\"");
+  }
+
+  @Test
+  void every_check_of_a_price_list_of_the_documents_is_answered() throws Exception {
+    List<String> files = blocks("json", INDENTED_JSON).stream()
+        .filter(DocumentExamplesTest::isPriceList)
+        .toList();
+    assertThat(files).isNotEmpty();
+    for (String name : List.of("price-list.json", "profiles.csv")) {
+      Files.copy(EXAMPLES.resolve("shops/canal-row").resolve(name), folder.resolve(name));
+    }
+    String parts = "\"parts\": [";
+    Path list = folder.resolve("price-list.json");
+    for (String part : blocks("json", NEVER)) {
+      if (isPrinted(part)) {
+        Files.writeString(list, Files.readString(list).replace(parts, parts + part + ","));
+      }
+    }
+    for (String json : files) {
+      Path file = folder.resolve("check.json");
+      Files.writeString(file, json);
+      assertThat(run(
+              List.of("pricelist", file.toString(), folder.resolve("page.html").toString())))
+          .as(err.toString(StandardCharsets.UTF_8))
+          .isZero();
+      assertThat(out.toString(StandardCharsets.UTF_8))
+          .contains(
+              "4 articles could not be read",
+              "26 articles",
+              "What would solve most jobs more: Hose");
     }
   }
 
@@ -425,6 +467,14 @@ class DocumentExamplesTest {
       assertThat(Disk.diagnosis(file, new ArrayList<>()).readings()).isNotEmpty();
     } else if (path.endsWith("inventory.json")) {
       assertThat(Disk.inventory(file, new ArrayList<>()).inventory().bays()).isNotEmpty();
+    } else if (path.endsWith("check.json")) {
+      assertThat(Disk.priceList(file, new ArrayList<>()).list().articles()).isNotEmpty();
+    } else if (path.endsWith("price-list.json")) {
+      assertThat(Disk.priceList(file.resolveSibling("check.json"), new ArrayList<>())
+              .unread())
+          .isNotEmpty();
+    } else if (path.contains("/shops/") && path.endsWith(".csv")) {
+      assertThat(Disk.referenceSet(file).profiles()).isNotEmpty();
     } else if (path.endsWith(Shop.FILE)) {
       assertThat(Disk.shop(new ArrayList<>(List.of(file)))).isPresent();
     } else if (path.endsWith("catalogue.json")) {

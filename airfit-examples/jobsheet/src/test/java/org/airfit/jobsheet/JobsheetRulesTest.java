@@ -41,6 +41,7 @@ class JobsheetRulesTest {
       "DiagnosisProgram",
       "LeakProgram",
       "InventoryProgram",
+      "PriceListProgram",
       "SetProgram",
       "InterviewProgram",
       "InterviewTalk",
