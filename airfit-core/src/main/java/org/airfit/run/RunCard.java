@@ -31,7 +31,8 @@ import org.airfit.working.ValueKind;
  * <p>The line's last equation stands for that of isothermal flow, p1² − p2² = G² R T (k + 2 ln(p1/p2)), which no pencil
  * solves: −2 ln(p2/p1) is a k in first order. What that leaves out is part of the distance that the card proves.
  *
- * <p>An element for which no pencil has an equation keeps its drop as it was computed, rounded, and the card says so.
+ * <p>A regulator that has more in front than it is set to holds the pressure behind it, which is given. Any other element
+ * for which no pencil has an equation keeps its drop as it was computed, rounded, and the card says so.
  */
 final class RunCard {
 
@@ -46,7 +47,12 @@ final class RunCard {
   /** How high a figure is, and how wide beside another or alone [mm]. */
   private static final double HEIGHT = 70.0;
 
-  private static final double LINES_BESIDE = 65.0;
+  /** How high it is where a run has so many elements that all would not stand on one side [mm]. */
+  private static final double LOW = 50.0;
+
+  private static final int MANY = 5;
+
+  private static final double LINES_BESIDE = 58.0;
   private static final double PARTS_BESIDE = 80.0;
   private static final double WIDE = 120.0;
 
@@ -202,7 +208,8 @@ final class RunCard {
     PencilChart chart = PencilChart.of(
         "Friction factor λ of Darcy over the Reynolds number, after Colebrook (1939); 64/Re below 2300",
         ChartAxis.logarithmic("Re", from, to, parts ? LINES_BESIDE : WIDE),
-        ChartAxis.logarithmic("λ", nice(0.99 * lowest, false), nice(1.01 * highest, true), HEIGHT));
+        ChartAxis.logarithmic(
+            "λ", nice(0.99 * lowest, false), nice(1.01 * highest, true), height()));
     List<String> drawn = new ArrayList<>();
     for (Conduit conduit : conduits) {
       if (!drawn.contains(curve(conduit))) {
@@ -211,6 +218,10 @@ final class RunCard {
       }
     }
     return Optional.of(chart);
+  }
+
+  private double height() {
+    return shares.size() <= MANY ? HEIGHT : LOW;
   }
 
   /** The next number with one digit, or 1.5, below or above. */
@@ -262,7 +273,7 @@ final class RunCard {
         "Curve of ISO 6358: φ = √(1 − q^(1/m)), q the flow over the choked flow"
             + (to == 1.0 ? "" : "; the part of it that is needed"),
         ChartAxis.even("q", 0.0, to, friction.isPresent() ? PARTS_BESIDE : WIDE),
-        ChartAxis.even("φ", beginning(to == 1.0 ? 0.0 : lowest), 1.0, HEIGHT));
+        ChartAxis.even("φ", beginning(to == 1.0 ? 0.0 : lowest), 1.0, height()));
     List<String> drawn = new ArrayList<>();
     for (FlowCapacity capacity : capacities) {
       if (!drawn.contains(curve(capacity))) {
@@ -338,6 +349,10 @@ final class RunCard {
       along(line.get(), i, before, behind);
     } else if (part.isPresent()) {
       through(part.get(), i, before, behind);
+    } else if (shares.get(i).regulated().pascals() > 0.0) {
+      card.note(
+          "It holds the pressure behind it, " + behind.text() + ", which is taken from its curve.");
+      card.given(behind, shares.get(i).outlet().pascals());
     } else {
       card.note(why(i));
       Symbol drop = Symbol.of("Δp" + at, ValueKind.SAID_PRESSURE);

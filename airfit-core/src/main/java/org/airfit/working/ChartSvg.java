@@ -1,6 +1,7 @@
 package org.airfit.working;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.airfit.internal.Digits;
@@ -17,6 +18,9 @@ final class ChartSvg extends SvgWriter {
   static final double FOOT = 10.0;
   static final double TOP = 5.0;
   static final double RIGHT = 5.0;
+
+  /** Room for the names of several curves behind their ends [mm]. */
+  static final double NAMES = 14.0;
 
   /** By how much a straight piece may leave its curve [mm]; a reader's half millimetre covers it. */
   static final double CHORD = 0.02;
@@ -63,10 +67,13 @@ final class ChartSvg extends SvgWriter {
         "none",
         INK,
         0.25);
-    double label = 0.0;
     for (ChartCurve curve : curves) {
       curve(curve);
-      label = name(curve, label);
+    }
+    if (curves.size() > 1) {
+      namesBeside(curves);
+    } else {
+      curves.forEach(this::nameOn);
     }
     textOf(
         x(across.millimetres()),
@@ -77,7 +84,7 @@ final class ChartSvg extends SvgWriter {
         escaped(across.symbol()));
     textOf(1.0, TOP - 1.8, "start", TEXT, "font-weight=\"bold\"", escaped(up.symbol()));
     return svg(
-        LEFT + across.millimetres() + RIGHT,
+        LEFT + across.millimetres() + (curves.size() > 1 ? NAMES : RIGHT),
         TOP + up.millimetres() + FOOT,
         title + ", drawn to scale: " + up.symbol() + " over " + across.symbol(),
         TEXT,
@@ -252,20 +259,52 @@ final class ChartSvg extends SvgWriter {
     }
   }
 
-  /** Writes the name of a curve on it, each further to the left than the one before. */
-  private double name(ChartCurve curve, double taken) {
+  /** Writes the name of the only curve on it. */
+  private void nameOn(ChartCurve curve) {
     double width = 0.54 * TEXT * curve.name().length();
-    double at = across.millimetres() - 3.0 - taken - width;
-    double here =
-        up.at(curve.function().applyAsDouble(across.value(Math.max(1.0, at + 0.5 * width))));
-    double low = Math.max(2.0, Math.min(up.millimetres() - 4.0, here + 1.6));
+    double at = across.millimetres() - 3.0 - width;
+    double here = height(curve, at + 0.5 * width);
     textOf(
-        x(Math.max(1.0, at)),
-        y(low),
+        x(at),
+        y(Math.max(2.0, Math.min(up.millimetres() - 4.0, here + 1.6))),
         "start",
         TEXT,
         "stroke=\"#ffffff\" stroke-width=\"0.9\" stroke-linejoin=\"round\" paint-order=\"stroke\"",
         escaped(curve.name()));
-    return taken + width + 3.0;
+  }
+
+  private double height(ChartCurve curve, double at) {
+    double height = up.at(curve.function().applyAsDouble(across.value(at)));
+    return Math.max(0.0, Math.min(up.millimetres(), height));
+  }
+
+  /**
+   * Writes what several curves are called behind their ends, from the lowest up and apart, with a line to each; what
+   * all names begin with stands above them once.
+   */
+  private void namesBeside(List<ChartCurve> curves) {
+    double end = across.millimetres();
+    String first = curves.get(0).name();
+    String head = first.substring(0, first.indexOf(" = ") + 1);
+    boolean isShared =
+        !head.isEmpty() && curves.stream().allMatch(curve -> curve.name().startsWith(head + "= "));
+    if (isShared) {
+      textOf(x(end) + 3.2, TOP - 1.8, "start", TEXT, "font-weight=\"bold\"", escaped(head.strip()));
+    }
+    List<ChartCurve> rising = new ArrayList<>(curves);
+    rising.sort(Comparator.comparingDouble(curve -> height(curve, end)));
+    double free = 0.0;
+    for (ChartCurve curve : rising) {
+      double here = height(curve, end);
+      double at = Math.max(free, here);
+      path(
+          "M" + n(x(end)) + " " + n(y(here)) + "L" + n(x(end) + 2.8) + " " + n(y(at)),
+          "none",
+          INK,
+          0.12);
+      String name = isShared ? curve.name().substring(head.length() + 2) : curve.name();
+      textOf(x(end) + 3.2, y(at) + 0.9, "start", TEXT, "", escaped(name));
+      free = at + TEXT + 0.4;
+    }
   }
 }

@@ -13,6 +13,7 @@ import org.airfit.Rows;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
+import org.airfit.plant.RegulatorElement;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
@@ -353,6 +354,25 @@ class RunCardTest {
     CardAnswer answer = card.answers().get(0);
     assertThat(answer.apart().getAsDouble() / answer.exact()).isLessThan(0.03);
     assertThat(Double.parseDouble(answer.onCard().value())).isCloseTo(answer.exact(), within(0.03));
+  }
+
+  @Test
+  void a_regulator_holds_what_is_behind_it() {
+    Run run = run()
+        .through("pipe", hose(20.0, 10.0))
+        .through("regulator", RegulatorElement.of(part(40.0), AbsolutePressure.ofBar(6.0)))
+        .through("hose", hose(9.0, 5.0));
+    PencilCard card = delivered(run, 0.01).pencilCard(UnitSystem.SI);
+    assertThat(notes(card))
+        .containsExactly("It holds the pressure behind it, p3, which is taken from its curve.");
+    assertThat(card.given()).extracting(Term::toString).contains("p3 = 6 bar");
+    CardAnswer answer = card.answers().get(0);
+    assertThat(answer.apart().getAsDouble() / answer.exact()).isLessThan(0.03);
+    // set higher than what arrives, it holds nothing
+    Run open =
+        run().through("regulator", RegulatorElement.of(part(40.0), AbsolutePressure.ofBar(9.0)));
+    assertThat(notes(delivered(open, 0.01).pencilCard(UnitSystem.SI)))
+        .containsExactly("It has a curve or table of its own: its drop is taken from there.");
   }
 
   @Test

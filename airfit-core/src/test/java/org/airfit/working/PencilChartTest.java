@@ -101,6 +101,28 @@ class PencilChartTest {
     assertThat(QUARTER.toSvg()).contains("d=\"M12 5h100v100h-100Z\"");
   }
 
+  /** Two curves that end close together: their names stand apart, in the order of the curves, a line from each end. */
+  @Test
+  void several_curves_are_named_behind_their_ends() {
+    PencilChart chart =
+        PencilChart.of("Two", Q, PHI).with("e = 0.2", x -> 0.51 * x).with("e = 0.1", x -> 0.50 * x);
+    String svg = chart.toSvg();
+    assertThat(svg).contains("width=\"126mm\"").contains(">e</text>");
+    // the lower ends at 50 mm, 105 − 50 down; the higher at 51 mm, its name pushed up to 53 mm
+    assertThat(svg)
+        .contains("d=\"M112 55L114.8 55\"")
+        .contains("<text x=\"115.2\" y=\"55.9\" text-anchor=\"start\" font-size=\"2.6\">0.1</text>")
+        .contains("d=\"M112 54L114.8 52\"")
+        .contains(
+            "<text x=\"115.2\" y=\"52.9\" text-anchor=\"start\" font-size=\"2.6\">0.2</text>");
+    assertThat(PencilChart.of("Two", Q, PHI)
+            .with("a", x -> x)
+            .with("b", x -> 0.5 * x)
+            .toSvg())
+        .contains(">a</text>")
+        .contains(">b</text>");
+  }
+
   @Test
   void marks_lie_apart_and_name_round_numbers() {
     for (ChartAxis axis : List.of(
