@@ -31,8 +31,8 @@ import org.airfit.working.ValueKind;
  * <p>The line's last equation stands for that of isothermal flow, p1² − p2² = G² R T (k + 2 ln(p1/p2)), which no pencil
  * solves: −2 ln(p2/p1) is a k in first order. What that leaves out is part of the distance that the card proves.
  *
- * <p>A regulator that has more in front than it is set to holds the pressure behind it, which is given. Any other element
- * for which no pencil has an equation keeps its drop as it was computed, rounded, and the card says so.
+ * <p>A regulator that has more in front than it is set to holds the pressure behind it, which is given. Any other
+ * element for which no pencil has an equation keeps its drop as it was computed, rounded, and the card says so.
  */
 final class RunCard {
 
@@ -52,7 +52,7 @@ final class RunCard {
 
   private static final int MANY = 5;
 
-  private static final double LINES_BESIDE = 58.0;
+  private static final double LINES_BESIDE = 56.0;
   private static final double PARTS_BESIDE = 80.0;
   private static final double WIDE = 120.0;
 

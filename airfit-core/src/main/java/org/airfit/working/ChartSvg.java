@@ -20,7 +20,7 @@ final class ChartSvg extends SvgWriter {
   static final double RIGHT = 5.0;
 
   /** Room for the names of several curves behind their ends [mm]. */
-  static final double NAMES = 14.0;
+  static final double NAMES = 16.0;
 
   /** By how much a straight piece may leave its curve [mm]; a reader's half millimetre covers it. */
   static final double CHORD = 0.02;

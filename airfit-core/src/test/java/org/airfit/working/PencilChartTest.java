@@ -107,7 +107,7 @@ class PencilChartTest {
     PencilChart chart =
         PencilChart.of("Two", Q, PHI).with("e = 0.2", x -> 0.51 * x).with("e = 0.1", x -> 0.50 * x);
     String svg = chart.toSvg();
-    assertThat(svg).contains("width=\"126mm\"").contains(">e</text>");
+    assertThat(svg).contains("width=\"128mm\"").contains(">e</text>");
     // the lower ends at 50 mm, 105 − 50 down; the higher at 51 mm, its name pushed up to 53 mm
     assertThat(svg)
         .contains("d=\"M112 55L114.8 55\"")
