@@ -46,7 +46,6 @@ final class ThreadCard {
   private static final Formula GROWN = Formula.of(
       "Grown from first to last crest", "⟨Δd⟩ = ⟨d2⟩ − ⟨d⟩", DEFINITION, GROWTH, LAST, CREST);
 
-  private final ThreadRanking answer;
   private final ThreadReadings readings;
   private final String words;
   private final UnitSystem units;
@@ -68,9 +67,8 @@ final class ThreadCard {
     }
   }
 
-  private ThreadCard(ThreadRanking answer, String words, UnitSystem units) {
-    this.answer = answer;
-    this.readings = answer.readings();
+  private ThreadCard(ThreadReadings readings, String words, UnitSystem units) {
+    this.readings = readings;
     this.words = words;
     this.units = units;
     this.card = PencilCard.titled(
@@ -79,7 +77,7 @@ final class ThreadCard {
   }
 
   static PencilCard of(ThreadRanking answer, String words, UnitSystem units) {
-    return new ThreadCard(answer, words, units).build();
+    return new ThreadCard(answer.readings(), words, units).build();
   }
 
   private static double[] millimetres(double least, double most) {

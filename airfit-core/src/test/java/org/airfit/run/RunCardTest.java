@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import org.airfit.Rows;
@@ -109,7 +110,7 @@ class RunCardTest {
     abstract double aside();
 
     double of(String symbol) {
-      return given.get(symbol);
+      return Objects.requireNonNull(given.get(symbol), symbol);
     }
 
     /** Three digits, four where the first is 1: some number on the grid within one unit of the value. */

@@ -43,7 +43,7 @@ class ThreadCardTest {
     assertThat(table.rows().get(0).get(0)).isEqualTo("1/4 NPT male");
     // ASME B1.20.1: 18 threads per inch, five pitches 5 × 25.4/18 = 7.056 mm, less and more two
     // uncertainties
-    String[] pitches = table.rows().get(0).get(3).split(" to |: ");
+    String[] pitches = table.rows().get(0).get(3).split(" to |: ", -1);
     assertThat(0.5 * (Double.parseDouble(pitches[0]) + Double.parseDouble(pitches[1])))
         .isBetween(7.050, 7.061);
     assertThat(card.inWords().get(2)).startsWith("By chances: 1/4 NPT male");
@@ -123,7 +123,7 @@ class ThreadCardTest {
       for (List<String> row : table.rows()) {
         boolean all3 = true;
         for (int column = 1; column < row.size() - 1; column++) {
-          String[] cell = row.get(column).split(" to |: ");
+          String[] cell = row.get(column).split(" to |: ", -1);
           double read = read(card, table.heads().get(column));
           if (cell[2].equals("on the limit")) {
             onTheLimit++;

@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -16,19 +15,24 @@ class PencilChartTest {
 
   private static final ChartAxis Q = ChartAxis.even("q", 0.0, 1.0, 100.0);
   private static final ChartAxis PHI = ChartAxis.even("φ", 0.0, 1.0, 100.0);
-  private static final DoubleUnaryOperator CIRCLE = q -> Math.sqrt(Math.max(0.0, 1.0 - q * q));
+
+  private static double circle(double q) {
+    return Math.sqrt(Math.max(0.0, 1.0 - q * q));
+  }
+
   private static final PencilChart QUARTER =
-      PencilChart.of("Quarter of a circle", Q, PHI).with("circle", CIRCLE);
+      PencilChart.of("Quarter of a circle", Q, PHI).with("circle", PencilChartTest::circle);
 
   private static final ChartAxis RE = ChartAxis.logarithmic("Re", 1.0e3, 1.0e5, 80.0);
   private static final ChartAxis LAMBDA = ChartAxis.logarithmic("λ", 0.01, 0.1, 60.0);
 
   /** Falls on either side of 2300, where it jumps up. */
-  private static final DoubleUnaryOperator JUMPING =
-      re -> re < 2300.0 ? 64.0 / re : 0.3164 / Math.pow(re, 0.25);
+  private static double jumping(double re) {
+    return re < 2300.0 ? 64.0 / re : 0.3164 / Math.pow(re, 0.25);
+  }
 
   private static final PencilChart FRICTION =
-      PencilChart.of("Friction", RE, LAMBDA).with("smooth", JUMPING, 2300.0);
+      PencilChart.of("Friction", RE, LAMBDA).with("smooth", PencilChartTest::jumping, 2300.0);
 
   @Test
   void numbers_stand_where_the_ruler_says() {
@@ -195,8 +199,8 @@ class PencilChartTest {
   void beyond_the_chart_nothing_is_read() {
     assertThat(QUARTER.read("circle", new Interval(0.9, 1.1)).isThere()).isFalse();
     assertThat(QUARTER.read("circle", Interval.NONE).isThere()).isFalse();
-    PencilChart cropped =
-        PencilChart.of("Part of it", Q, ChartAxis.even("φ", 0.8, 1.0, 80.0)).with("circle", CIRCLE);
+    PencilChart cropped = PencilChart.of("Part of it", Q, ChartAxis.even("φ", 0.8, 1.0, 80.0))
+        .with("circle", PencilChartTest::circle);
     assertThat(cropped.read("circle", Interval.of(0.9)).isThere()).isFalse();
     assertThat(cropped.read("circle", Interval.of(0.3)).isThere()).isTrue();
   }
@@ -217,7 +221,7 @@ class PencilChartTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> ChartAxis.even("x", 0.0, 1.0, Double.NaN));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> QUARTER.with("circle", CIRCLE))
+        .isThrownBy(() -> QUARTER.with("circle", PencilChartTest::circle))
         .withMessageContaining("\"circle\" is there");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> QUARTER.read("ellipse", 0.5))
