@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -172,7 +173,9 @@ import org.airfit.thread.NptThread;
 import org.airfit.thread.ThreadForm;
 import org.airfit.thread.ThreadIdentification;
 import org.airfit.thread.ThreadReadings;
+import org.airfit.working.CardAnswer;
 import org.airfit.working.Formula;
+import org.airfit.working.PencilCard;
 import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.ValueKind;
@@ -362,6 +365,14 @@ class DocumentsTest {
     Optional<ElementLoss> choking = fed.choking();
     List<ElementLoss> largestLossFirst = fed.ranked();
     FreeAirFlow mean = wrench.withDuty(0.5).withLoad(0.8).meanFlow();
+    PencilCard card = fed.pencilCard(UnitSystem.US);
+    String toPrint = card.toText();
+    CardAnswer atTool = card.answers().get(0);
+    OptionalDouble psiApart = atTool.apart();
+    String figure = card.charts().get(0).toSvg();
+    assertThat(toPrint).contains("pt = ");
+    assertThat(psiApart.orElseThrow()).isLessThan(0.03 * atTool.exact());
+    assertThat(figure).startsWith("<svg");
     PressureGauge gauge = PressureGauge.ofClass(
         "gauge A",
         GaugeClass.parse("1.6"),

@@ -58,6 +58,15 @@ final class Arrival {
     return new Arrival(path, massFlow, pass, gain, Optional.of(other));
   }
 
+  RunPath path() {
+    return path;
+  }
+
+  /** What belongs to the numbers of an element. */
+  Element.Explanation explanation(int at) {
+    return path.elements().get(at).explain(massFlow, path.air(pass, at));
+  }
+
   MassFlow massFlow() {
     return massFlow;
   }

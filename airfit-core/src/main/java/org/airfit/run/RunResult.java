@@ -17,6 +17,7 @@ import org.airfit.quantity.PressureUnit;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
 import org.airfit.working.Formula;
+import org.airfit.working.PencilCard;
 import org.airfit.working.Symbol;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.ValueKind;
@@ -280,6 +281,20 @@ public sealed interface RunResult extends Worked {
                   "The flow was found by search: at the pressure that arrives, the tool takes it.")
               .include(tool.working(arrival.atTool(), arrival.atmosphere(), units)));
       return working.build();
+    }
+
+    /**
+     * Obtains the same on one page for a pencil and a ruler: rounded values, short steps, the friction factor and the
+     * curve of ISO 6358 read off figures, and how far the result can be from this one.
+     *
+     * <p>An element for which no pencil has an equation, such as a regulator, or one that chokes, keeps the drop that
+     * was computed, and the card says so. What {@link #cautions} says goes with the card too.
+     *
+     * @param units the units to show numbers in
+     * @return the card; its answers are the gauge pressure at the tool and how much lower that is than at the supply
+     */
+    public PencilCard pencilCard(UnitSystem units) {
+      return RunCard.of(arrival, Objects.requireNonNull(units, "units"));
     }
 
     private static String both(FrictionJump jump, UnitSystem units) {

@@ -24,10 +24,10 @@ final class ThreadFit {
   /** So many pitches counted are one of two ways. */
   private static final int SOME_PITCHES = 3;
 
-  private static final double LEAF = 0.02;
+  static final double LEAF = 0.02;
   private static final double OTHER_WAY = 0.02;
   private static final double OUTLIER = 0.01;
-  private static final double COVERAGE = 2.0;
+  static final double COVERAGE = 2.0;
   private static final double ROUNDED = 0.005;
 
   private ThreadFit() {}

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.airfit.safety.Caution;
 import org.airfit.source.Source;
+import org.airfit.working.PencilCard;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
@@ -245,6 +246,19 @@ public final class ThreadIdentification implements Worked {
   @Override
   public Working working(UnitSystem units) {
     return ThreadWorking.of(ranking, inWords(units), units);
+  }
+
+  /**
+   * Obtains the comparisons behind the answer on one page for a pencil: each reading against the limits of the threads
+   * it may belong to, rounded so that every comparison turns out as with exact numbers, and which threads are left.
+   *
+   * <p>The chances stand there in words only. What {@link #cautions} says goes with the card too.
+   *
+   * @param units the units to show numbers in
+   * @return the card; it answers in words
+   */
+  public PencilCard pencilCard(UnitSystem units) {
+    return ThreadCard.of(ranking, inWords(units), units);
   }
 
   /** {@return the standards compared: of the pipe threads, then of the foreign ones} */

@@ -1,7 +1,8 @@
 package org.airfit.working;
 
+import java.util.Collection;
 import java.util.List;
-import java.util.Set;
+import java.util.function.Function;
 import org.airfit.internal.Statistics;
 
 /**
@@ -36,8 +37,14 @@ sealed interface Expression {
   /** Writes this in LaTeX; {@code inLine} keeps strokes as strokes, as an exponent needs it. */
   void latex(StringBuilder out, boolean inLine);
 
-  /** Collects the symbols of this in the order they come. */
-  void symbols(Set<String> found);
+  /** Collects the symbols of this in the order they come, one as often as it stands there. */
+  void symbols(Collection<String> found);
+
+  /** What this may come to while symbols lie within intervals; each place of a symbol is taken by itself. */
+  Interval bounds(Function<String, Interval> values);
+
+  /** How many operations it takes to work this out with a pencil: a sign in front of a number is none. */
+  int operations();
 
   /** What is left where a bracket stands only in the other system of units: a factor 1 that is not written. */
   record Nothing() implements Expression {
@@ -54,7 +61,17 @@ sealed interface Expression {
     public void latex(StringBuilder out, boolean inLine) {}
 
     @Override
-    public void symbols(Set<String> found) {}
+    public void symbols(Collection<String> found) {}
+
+    @Override
+    public Interval bounds(Function<String, Interval> values) {
+      return Interval.of(1.0);
+    }
+
+    @Override
+    public int operations() {
+      return 0;
+    }
   }
 
   /** A number of the equation, which may carry a unit; π too. */
@@ -92,7 +109,22 @@ sealed interface Expression {
     }
 
     @Override
-    public void symbols(Set<String> found) {}
+    public void symbols(Collection<String> found) {}
+
+    @Override
+    public Interval bounds(Function<String, Interval> values) {
+      return digits.equals("π") ? Interval.ofPrinted(worth) : ofDigits();
+    }
+
+    @Override
+    public int operations() {
+      return 0;
+    }
+
+    /** A whole number is held exactly, another to a last place. */
+    private Interval ofDigits() {
+      return worth == Math.rint(worth) ? Interval.of(worth) : Interval.ofPrinted(worth);
+    }
   }
 
   /** A symbol. */
@@ -114,8 +146,18 @@ sealed interface Expression {
     }
 
     @Override
-    public void symbols(Set<String> found) {
+    public void symbols(Collection<String> found) {
       found.add(symbol);
+    }
+
+    @Override
+    public Interval bounds(Function<String, Interval> values) {
+      return values.apply(symbol);
+    }
+
+    @Override
+    public int operations() {
+      return 0;
     }
   }
 
@@ -142,8 +184,18 @@ sealed interface Expression {
     }
 
     @Override
-    public void symbols(Set<String> found) {
+    public void symbols(Collection<String> found) {
       inner.symbols(found);
+    }
+
+    @Override
+    public Interval bounds(Function<String, Interval> values) {
+      return inner.bounds(values);
+    }
+
+    @Override
+    public int operations() {
+      return inner.operations();
     }
   }
 
@@ -168,8 +220,18 @@ sealed interface Expression {
     }
 
     @Override
-    public void symbols(Set<String> found) {
+    public void symbols(Collection<String> found) {
       inner.symbols(found);
+    }
+
+    @Override
+    public Interval bounds(Function<String, Interval> values) {
+      return inner.bounds(values).negative();
+    }
+
+    @Override
+    public int operations() {
+      return inner.operations();
     }
   }
 
@@ -213,8 +275,23 @@ sealed interface Expression {
     }
 
     @Override
-    public void symbols(Set<String> found) {
+    public void symbols(Collection<String> found) {
       operands.forEach(operand -> operand.value.symbols(found));
+    }
+
+    @Override
+    public Interval bounds(Function<String, Interval> values) {
+      Interval sum = operands.get(0).value.bounds(values);
+      for (Operand operand : operands.subList(1, operands.size())) {
+        Interval value = operand.value.bounds(values);
+        sum = operand.sign == '+' ? sum.plus(value) : sum.minus(value);
+      }
+      return sum;
+    }
+
+    @Override
+    public int operations() {
+      return operationsOf(operands);
     }
   }
 
@@ -296,8 +373,23 @@ sealed interface Expression {
     }
 
     @Override
-    public void symbols(Set<String> found) {
+    public void symbols(Collection<String> found) {
       operands.forEach(operand -> operand.value.symbols(found));
+    }
+
+    @Override
+    public Interval bounds(Function<String, Interval> values) {
+      Interval product = operands.get(0).value.bounds(values);
+      for (Operand operand : operands.subList(1, operands.size())) {
+        Interval value = operand.value.bounds(values);
+        product = operand.sign == '×' ? product.times(value) : product.over(value);
+      }
+      return product;
+    }
+
+    @Override
+    public int operations() {
+      return operationsOf(operands);
     }
   }
 
@@ -342,9 +434,19 @@ sealed interface Expression {
     }
 
     @Override
-    public void symbols(Set<String> found) {
+    public void symbols(Collection<String> found) {
       base.symbols(found);
       exponent.symbols(found);
+    }
+
+    @Override
+    public Interval bounds(Function<String, Interval> values) {
+      return base.bounds(values).power(exponent.bounds(values));
+    }
+
+    @Override
+    public int operations() {
+      return base.operations() + exponent.operations() + 1;
     }
   }
 
@@ -396,8 +498,26 @@ sealed interface Expression {
     }
 
     @Override
-    public void symbols(Set<String> found) {
+    public void symbols(Collection<String> found) {
       argument.symbols(found);
+    }
+
+    @Override
+    public Interval bounds(Function<String, Interval> values) {
+      Interval x = argument.bounds(values);
+      return switch (name) {
+        case "√" -> x.root();
+        case "ln" -> x.ln();
+        case "log10" -> x.log10();
+        case "exp" -> x.exp();
+        case "tan" -> x.tan();
+        default -> throw new IllegalStateException("no function " + name);
+      };
+    }
+
+    @Override
+    public int operations() {
+      return argument.operations() + 1;
     }
   }
 
@@ -432,10 +552,29 @@ sealed interface Expression {
     }
 
     @Override
-    public void symbols(Set<String> found) {
+    public void symbols(Collection<String> found) {
       shape.symbols(found);
       from.symbols(found);
     }
+
+    @Override
+    public Interval bounds(Function<String, Interval> values) {
+      throw new IllegalStateException("no card has Q(a, x): no pencil works it out");
+    }
+
+    @Override
+    public int operations() {
+      return Integer.MAX_VALUE;
+    }
+  }
+
+  /** One operation between two operands, and those inside them. */
+  private static int operationsOf(List<Operand> operands) {
+    int count = operands.size() - 1;
+    for (Operand operand : operands) {
+      count += operand.value.operations();
+    }
+    return count;
   }
 
   /** Without the brackets around it. */

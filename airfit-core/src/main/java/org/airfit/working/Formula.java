@@ -1,6 +1,7 @@
 package org.airfit.working;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -37,6 +38,12 @@ import org.airfit.source.Source;
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class Formula {
+
+  /** Into so many pieces a symbol that stands twice in an equation is cut to bound it. */
+  private static final int PIECES = 32;
+
+  /** So many symbols at most are cut; all others are taken whole at each of their places. */
+  private static final int MOST_CUT = 2;
 
   private final String what;
   private final String definition;
@@ -304,6 +311,48 @@ public final class Formula {
   double residual(UnitSystem units, Map<String, Double> shown) {
     return written(units).left.worth(text -> Objects.requireNonNull(shown.get(text)))
         - right(units, shown);
+  }
+
+  /**
+   * What the right side may come to while what is put in lies within intervals, printed values all. A symbol that
+   * stands there twice is cut into pieces, for each of its places is taken by itself.
+   */
+  Interval bounds(UnitSystem units, Map<String, Interval> shown) {
+    Expression right = written(units).right;
+    List<String> all = new ArrayList<>();
+    right.symbols(all);
+    List<String> twice = all.stream()
+        .distinct()
+        .filter(symbol -> Collections.frequency(all, symbol) > 1)
+        .filter(symbol -> Objects.requireNonNull(shown.get(symbol)).width() > 0.0)
+        .toList();
+    return cut(right, new HashMap<>(shown), twice, 0);
+  }
+
+  private static Interval cut(
+      Expression right, Map<String, Interval> values, List<String> twice, int at) {
+    if (at == Math.min(twice.size(), MOST_CUT)) {
+      return right.bounds(text -> Objects.requireNonNull(values.get(text)));
+    }
+    String symbol = twice.get(at);
+    Interval whole = Objects.requireNonNull(values.get(symbol));
+    Interval found = null;
+    double from = whole.lo();
+    for (int i = 1; i <= PIECES; i++) {
+      double to =
+          i == PIECES ? whole.hi() : Math.min(whole.hi(), whole.lo() + i * whole.width() / PIECES);
+      values.put(symbol, new Interval(from, to));
+      Interval piece = cut(right, values, twice, at + 1);
+      found = found == null ? piece : found.with(piece);
+      from = to;
+    }
+    values.put(symbol, whole);
+    return Objects.requireNonNull(found);
+  }
+
+  /** How many operations the right side takes with a pencil. */
+  int operations(UnitSystem units) {
+    return written(units).right.operations();
   }
 
   /** The equation in these units with its symbols in angle brackets. */

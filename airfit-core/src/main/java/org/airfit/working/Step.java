@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
+import org.airfit.internal.Digits;
 import org.airfit.source.Source;
 
 /**
@@ -80,6 +81,15 @@ public final class Step {
     return rightSide(Template.filled(
         equation,
         fillings(term -> term.standsAlone() ? term.value() : "(" + term.quantity() + ")")));
+  }
+
+  /** The same with numbers alone: their units stand where they are given. */
+  String inBareNumbers() {
+    return rightSide(Template.filled(
+        equation,
+        fillings(term -> term.value().startsWith("-") || term.value().contains("e")
+            ? "(" + Digits.read(term.value()) + ")"
+            : term.value())));
   }
 
   String latexInSymbols() {

@@ -34,6 +34,7 @@ class JobsheetRulesTest {
   private static final Set<String> PROGRAMS = Set.of(
       "Main",
       "CommandLine",
+      "CardProgram",
       "JobProgram",
       "JointProgram",
       "NetworkProgram",
