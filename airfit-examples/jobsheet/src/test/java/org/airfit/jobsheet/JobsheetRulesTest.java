@@ -41,6 +41,7 @@ class JobsheetRulesTest {
       "DiagnosisProgram",
       "LeakProgram",
       "InventoryProgram",
+      "WaterProgram",
       "SetProgram",
       "InterviewProgram",
       "InterviewTalk",
