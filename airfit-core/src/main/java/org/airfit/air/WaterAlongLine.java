@@ -98,7 +98,7 @@ public record WaterAlongLine(
     }
 
     /** {@return what leaves by the drain} */
-    public MassFlow drained() {
+    public MassFlow drainedOff() {
       return isDrained ? liquid : MassFlow.ofKilogramsPerSecond(0.0);
     }
 

@@ -91,8 +91,8 @@ class WaterAlongLineTest {
     double times = 3600.0 * row.number("hours") / GALLON;
     List<WaterAlongLine.AtPlace> course = line.warmDay();
     compare(row, "intake_gal", times * water(line.takenIn()));
-    compare(row, "cooler_gal", times * water(course.get(0).drained()));
-    compare(row, "next_gal", times * water(course.get(1).drained()));
+    compare(row, "cooler_gal", times * water(course.get(0).drainedOff()));
+    compare(row, "next_gal", times * water(course.get(1).drainedOff()));
   }
 
   private static void compare(Row row, String column, double ours) {
@@ -120,7 +120,7 @@ class WaterAlongLineTest {
         .through("dryer", new DewPoint(Temperature.ofCelsius(3.0), LINE))
         .through("pipe", new DewPoint(Temperature.ofCelsius(-5.0), LINE));
     for (int i = 0; i < 3; i++) {
-      assertThat(water(line.warmDay().get(i).drained()))
+      assertThat(water(line.warmDay().get(i).drainedOff()))
           .isCloseTo(water(balance.stages().get(i).takenOut()), within(1.0e-15));
     }
     assertThat(line.warmDay().get(2).dewPoint().orElseThrow().temperature().celsius())
@@ -135,10 +135,10 @@ class WaterAlongLineTest {
         place("end", 5.0, 5.0, true));
     List<WaterAlongLine.AtPlace> course = line.warmDay();
     assertThat(water(course.get(0).carriedOn())).isPositive();
-    assertThat(water(course.get(0).drained())).isZero();
+    assertThat(water(course.get(0).drainedOff())).isZero();
     assertThat(water(course.get(1).liquid())).isZero();
     assertThat(water(course.get(1).vapour())).isEqualTo(water(line.takenIn()));
-    assertThat(water(course.get(2).drained())).isEqualTo(water(course.get(0).carriedOn()));
+    assertThat(water(course.get(2).drainedOff())).isEqualTo(water(course.get(0).carriedOn()));
   }
 
   @Test
@@ -218,7 +218,7 @@ class WaterAlongLineTest {
       WaterAlongLine.AtPlace end = course.get(course.size() - 1);
       double out = water(end.vapour()) + water(end.carriedOn());
       for (WaterAlongLine.AtPlace at : course) {
-        out += water(at.drained());
+        out += water(at.drainedOff());
         assertThat(water(at.liquid())).isNotNegative();
       }
       assertThat(out).isCloseTo(water(line.takenIn()), within(1.0e-9 * water(line.takenIn())));

@@ -47,7 +47,7 @@ final class WaterChart {
       bars.add(new Bar(
           at.name(),
           sheet.amount(at.vapour()),
-          sheet.amount(at.drained()),
+          sheet.amount(at.drainedOff()),
           sheet.amount(at.carriedOn())));
     }
     double most = Math.max(1.0e-6, bars.stream().mapToDouble(Bar::all).max().orElse(1.0));

@@ -263,7 +263,7 @@ public record WaterSheet(WaterJob job) {
     WaterAlongLine water = train.treatment().water();
     List<WaterAlongLine.AtPlace> warm = water.warmDay();
     double drained =
-        warm.stream().mapToDouble(at -> at.drained().kilogramsPerSecond()).sum();
+        warm.stream().mapToDouble(at -> at.drainedOff().kilogramsPerSecond()).sum();
     WaterAlongLine.AtPlace end = warm.get(warm.size() - 1);
     return "Warm: " + volume(water.takenIn()) + " in with the air in " + shift() + "; "
         + volume(MassFlow.ofKilogramsPerSecond(drained)) + " leave by drains and dryers, "
