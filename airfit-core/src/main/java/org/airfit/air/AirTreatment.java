@@ -21,21 +21,21 @@ import org.airfit.working.UnitSystem;
  * A train of coolers, filters and dryers: which purity it reaches, where water falls out in it, and what pressure it
  * takes.
  *
- * <p>It is judged at its worst: the most flow, the hottest air that comes in, the warmest room, the lowest pressure with
- * all elements at change-out. A stage counts only for what its maker warrants, see {@link TreatmentStage}, and only in
- * air for which he warrants it, see {@link TreatmentRating}:
+ * <p>It is judged at its worst: the most flow, the hottest air that comes in, the warmest room, the lowest pressure
+ * with all elements at change-out. A stage counts only for what its maker warrants, see {@link TreatmentStage}, and
+ * only in air for which he warrants it, see {@link TreatmentRating}:
  *
  * <ul>
  *   <li><b>Water.</b> A dryer counts with its pressure dew point, unless liquid water reaches it. Behind it, the air is
  *       damper than the class nowhere, and no liquid arrives at the end.
  *   <li><b>Oil.</b> Mist and vapour are added. A coalescing filter takes no vapour out, so that a class of oil is told
  *       only where somebody told the vapour too. A carbon filter counts only behind a coalescing filter.
- *   <li><b>Particles.</b> The class that the maker tells, until a stage follows that may shed dust: desiccant, carbon, a
- *       vessel, a pipe. They are judged behind the last filter or dryer; a pipe behind that may add rust.
+ *   <li><b>Particles.</b> The class that the maker tells, until a stage follows that may shed dust: desiccant,
+ *       carbon, a vessel, a pipe. They are judged behind the last filter or dryer; a pipe behind that may add rust.
  * </ul>
  *
- * <p>What a maker's class of oil counts (mist alone, as tested after ISO 12500-1, or vapour too) is to be asked for: that
- * standard was not read. The answer never replaces a measurement, and is none for air to breathe.
+ * <p>What a maker's class of oil counts (mist alone, as tested after ISO 12500-1, or vapour too) is to be asked for:
+ * that standard was not read. The answer never replaces a measurement, and is none for air to breathe.
  *
  * @param supply the air that comes in
  * @param stages the stages in the order of the air, at most 20, each with a name of its own
@@ -50,8 +50,8 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
 
   private static final Caution PRESSURE_OFF = new Caution(
       "Take the pressure off before opening a filter, a drain or a dryer",
-      "A housing under pressure can throw its bowl or cover. Shut it off on both sides, lock it, let the pressure out and"
-          + " see the gauge at zero before anything is opened.",
+      "A housing under pressure can throw its bowl or cover. Shut it off on both sides, lock it, let the pressure"
+          + " out and see the gauge at zero before anything is opened.",
       Source.commonPractice("work on pressure vessels and filter housings"));
 
   private static final Caution CONDENSATE = new Caution(
@@ -106,8 +106,8 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
    *
    * @param supply the air that comes in
    * @param stages the stages in the order of the air, at most 20, each with a name of its own
-   * @throws IllegalArgumentException if there is no stage or more than 20, two have one name, or the stages take so much
-   *     pressure that nothing is left above the atmosphere
+   * @throws IllegalArgumentException if there is no stage or more than 20, two have one name, or the stages take so
+   *     much pressure that nothing is left above the atmosphere
    */
   public AirTreatment {
     Objects.requireNonNull(supply, "supply");

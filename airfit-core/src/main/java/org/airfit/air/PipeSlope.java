@@ -18,11 +18,11 @@ import org.airfit.working.Working;
  *   h = s L
  * </pre>
  *
- * <p>h fall, s slope, L length. Where water runs against the air, NAVFAC MO-209, paragraph 4(f), asks for 6 in in 100 ft
- * at least (0.5 %). Where it runs with the air no source that was read gives a figure; 1 % is common practice. Sources
- * do not agree on the direction: an Army manual lets mains fall back to the receiver, a tool manual away from it to a
- * leg at the far end; both drain. Drip legs stand at low points, at the foot of risers and every 200 to 300 ft (MO-209,
- * paragraph 4(e)).
+ * <p>h fall, s slope, L length. Where water runs against the air, NAVFAC MO-209, paragraph 4(f), asks for 6 in in 100
+ * ft at least (0.5 %). Where it runs with the air no source that was read gives a figure; 1 % is common practice.
+ * Sources do not agree on the direction: an Army manual lets mains fall back to the receiver, a tool manual away from
+ * it to a leg at the far end; both drain. Drip legs stand at low points, at the foot of risers and every 200 to 300
+ * ft (MO-209, paragraph 4(e)).
  *
  * @param length the length of the main, above 0
  * @param slope how much it falls in its length [-], in [0, 0.2]

@@ -18,16 +18,16 @@ import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
- * For which air the maker of a dryer or filter warrants what it does: the flow, and the pressure, the temperature of the
- * air that comes in and that of the room at which it holds; and the factors by which the flow changes elsewhere.
+ * For which air the maker of a dryer or filter warrants what it does: the flow, and the pressure, the temperature of
+ * the air that comes in and that of the room at which it holds; and the factors by which the flow changes elsewhere.
  *
  * <pre>
  *   ṁ = ṁr Fp Ft Fa
  * </pre>
  *
- * <p>ṁr rated flow, Fp, Ft, Fa the maker's factors of inlet pressure, inlet temperature and room temperature [-]. Nothing
- * is drawn between two points of a table, and nothing beyond its last: of two neighbours the worse counts. A factor
- * without a table is 1 where the air is at least as good as the rating says: the pressure at least as high, the
+ * <p>ṁr rated flow, Fp, Ft, Fa the maker's factors of inlet pressure, inlet temperature and room temperature [-].
+ * Nothing is drawn between two points of a table, and nothing beyond its last: of two neighbours the worse counts. A
+ * factor without a table is 1 where the air is at least as good as the rating says: the pressure at least as high, the
  * temperatures at most as high; otherwise the maker has not told. <b>Source:</b> product of factors, as manuals of
  * dryers print it with an example.
  *
@@ -167,8 +167,8 @@ public record TreatmentRating(
    * @param byPressure factors by inlet pressure, rising
    * @param byInlet factors by inlet temperature, rising in temperature
    * @param byRoom factors by temperature of the room, rising in temperature
-   * @throws IllegalArgumentException if the flow is 0, or a table is out of order: a factor must not fall as the pressure
-   *     rises, nor rise as a temperature rises
+   * @throws IllegalArgumentException if the flow is 0, or a table is out of order: a factor must not fall as the
+   *     pressure rises, nor rise as a temperature rises
    */
   public TreatmentRating {
     Objects.requireNonNull(flow, "flow");

@@ -12,8 +12,8 @@ import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 
 /**
- * One of what compressed air passes between compressor and use: a cooler, a receiver, a filter, a dryer, a pipe, with what
- * its maker tells of it. What the maker does not tell is empty, and is never filled from elsewhere.
+ * One of what compressed air passes between compressor and use: a cooler, a receiver, a filter, a dryer, a pipe, with
+ * what its maker tells of it. What the maker does not tell is empty, and is never filled from elsewhere.
  *
  * @param name what it is called, such as "fine filter"
  * @param kind what it is
@@ -179,8 +179,8 @@ public record TreatmentStage(
    * @param isDrained whether a drain that works takes out the liquid there
    * @param duty what it does to the air
    * @param loss what pressure it takes
-   * @throws IllegalArgumentException if the name is blank, the temperature out of range, or what is told does not belong
-   *     to such a stage: a dew point to a dryer alone, oil and particles to filters and dryers
+   * @throws IllegalArgumentException if the name is blank, the temperature out of range, or what is told does not
+   *     belong to such a stage: a dew point to a dryer alone, oil and particles to filters and dryers
    */
   public TreatmentStage {
     Objects.requireNonNull(name, "name");

@@ -10,8 +10,8 @@ import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 
 /**
- * The air that a compressor takes in and gives to a train of coolers, filters and dryers, from the best to the worst that
- * it can be.
+ * The air that a compressor takes in and gives to a train of coolers, filters and dryers, from the best to the worst
+ * that it can be.
  *
  * @param atmosphere the pressure around
  * @param driest the dew point of the driest air taken in
@@ -70,7 +70,9 @@ public record TreatmentSupply(
     }
   }
 
-  /** {@return the supply in one line, such as "60 to 100 L/s ANR at 7 to 8 bar(g), at most 24 °C dew point at 1 bar(a)"} */
+  /**
+   * {@return the supply in one line, such as "60 to 100 L/s ANR at 7 to 8 bar(g), at most 24 °C dew point at 1 bar(a)"}
+   */
   @Override
   public String toString() {
     return flow.least().shown() + " to " + flow.most().shown() + " at "

@@ -17,8 +17,8 @@ import org.airfit.working.Worked;
 import org.airfit.working.Working;
 
 /**
- * The water that a compressor draws in with the air, along one chain of places: where it falls out, where it is drained,
- * what goes on as liquid because nothing drains it, and what is left as vapour.
+ * The water that a compressor draws in with the air, along one chain of places: where it falls out, where it is
+ * drained, what goes on as liquid because nothing drains it, and what is left as vapour.
  *
  * <pre>
  *   V = min(A, S)     L = A − V     A' = V where the place drains, else A
@@ -35,10 +35,11 @@ import org.airfit.working.Working;
  * </tbody>
  * </table>
  *
- * <p>Liquid that is not drained goes on with the air and may evaporate where it is warmer. Above 100 °C nothing is taken
- * to condense. A drain takes out all liquid; what a separator lets pass is counted only where a place is told as not
- * drained. Water in is water out, to the last digits. The vapour is that of ideal gases: really air at 8 bar keeps 2 to
- * 5 % more of it. {@link WaterBalance} is the same for places that all drain. <b>Source:</b> balance of mass.
+ * <p>Liquid that is not drained goes on with the air and may evaporate where it is warmer. Above 100 °C nothing is
+ * taken to condense. A drain takes out all liquid; what a separator lets pass is counted only where a place is told
+ * as not drained. Water in is water out, to the last digits. The vapour is that of ideal gases: really air at 8 bar
+ * keeps 2 to 5 % more of it. {@link WaterBalance} is the same for places that all drain. <b>Source:</b> balance of
+ * mass.
  *
  * @param dryAir the flow of dry air, the mean over the time that is asked about
  * @param driest the dew point of the driest air taken in
@@ -155,8 +156,8 @@ public record WaterAlongLine(
    * @param driest the dew point of the driest air taken in
    * @param dampest the dew point of the dampest air taken in
    * @param places the places in the order of the air, at most 20
-   * @throws IllegalArgumentException if the driest air is damper than the dampest, there is no place or more than 20, or
-   *     two have one name
+   * @throws IllegalArgumentException if the driest air is damper than the dampest, there is no place or more than 20,
+   *     or two have one name
    */
   public WaterAlongLine {
     Objects.requireNonNull(dryAir, "dryAir");
@@ -189,8 +190,8 @@ public record WaterAlongLine(
   }
 
   /**
-   * {@return the highest dew point that the air can have at the end: with the dampest air and all places at their warmest,
-   * at the lowest pressures or at the highest; empty outside of [-100, 100] °C}
+   * {@return the highest dew point that the air can have at the end: with the dampest air and all places at their
+   * warmest, at the lowest pressures or at the highest; empty outside of [-100, 100] °C}
    */
   public Optional<DewPoint> dampestEnd() {
     List<WaterPlace> pressed =

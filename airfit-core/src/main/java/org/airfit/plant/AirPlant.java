@@ -109,8 +109,8 @@ public record AirPlant(
   }
 
   /**
-   * Obtains a plant of which the electric power was measured while the compressor delivers: what is lost in compressor and
-   * motor together follows from it.
+   * Obtains a plant of which the electric power was measured while the compressor delivers: what is lost in
+   * compressor and motor together follows from it.
    *
    * @param compression from where to where the air is compressed, and how
    * @param delivery what the compressor delivers while loaded, above 0
@@ -118,8 +118,8 @@ public record AirPlant(
    * @param time the time in the year the plant runs
    * @param perKilowattHour the rate
    * @return the plant, with all losses in the efficiency of the compressor and a motor without losses
-   * @throws IllegalArgumentException if the power is below the work without losses, which cannot be, the compression does
-   *     no work, or {@code time} is negative
+   * @throws IllegalArgumentException if the power is below the work without losses, which cannot be, the compression
+   *     does no work, or {@code time} is negative
    */
   public static AirPlant measured(
       Compression compression,

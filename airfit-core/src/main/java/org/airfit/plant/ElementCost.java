@@ -9,13 +9,13 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 
 /**
- * What the pressure that an element takes costs in a year, clean and at change-out, and when a new element has saved what
- * it cost.
+ * What the pressure that an element takes costs in a year, clean and at change-out, and when a new element has saved
+ * what it cost.
  *
- * <p>The compressor makes the loss good: it compresses the whole flow higher by it. That holds where its pressure was set
- * higher for the loss, and is lowered again when the element is changed; where the setting stays, the loss is felt behind
- * the element instead, and no money is saved. Costs are those of a year at that loss: an element that clogs evenly from
- * clean to change-out costs the mean of both. See {@link AirPlant#ofDrop}.
+ * <p>The compressor makes the loss good: it compresses the whole flow higher by it. That holds where its pressure was
+ * set higher for the loss, and is lowered again when the element is changed; where the setting stays, the loss is
+ * felt behind the element instead, and no money is saved. Costs are those of a year at that loss: an element that
+ * clogs evenly from clean to change-out costs the mean of both. See {@link AirPlant#ofDrop}.
  *
  * @param what the element, such as "fine filter"
  * @param plant what compresses the air, and what its electricity costs
@@ -42,8 +42,8 @@ public record ElementCost(
    * @param changeOut the pressure that it takes at change-out
    * @param element what a new element costs, with the work
    * @throws IllegalArgumentException if a loss is negative, the one at change-out is below that of the clean element or
-   *     leaves nothing to compress to, the element is paid in another currency than electricity or its price is negative,
-   *     or a cost is not below 1e30
+   *     leaves nothing to compress to, the element is paid in another currency than electricity or its price is
+   *     negative, or a cost is not below 1e30
    */
   public ElementCost {
     Objects.requireNonNull(what, "what");

@@ -210,7 +210,7 @@ class WaterAlongLineTest {
           Range.exactly(Temperature.ofCelsius(celsius.get(i))),
           Range.exactly(AbsolutePressure.ofBar(bar)),
           i % 4 == 3 ? Optional.of(Temperature.ofCelsius(-20.0)) : Optional.empty(),
-          (drains >> i & 1) == 1));
+          ((drains >> i) & 1) == 1));
     }
     WaterAlongLine line =
         new WaterAlongLine(MassFlow.ofKilogramsPerSecond(0.2), intake(damp), intake(damp), places);

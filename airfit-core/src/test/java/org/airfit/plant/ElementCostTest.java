@@ -57,8 +57,9 @@ class ElementCostTest {
   }
 
   /**
-   * A trade page on pressure drop: 500 cfm at 100 psi take 110 kW; for 10 psi more, 6000 h at 0.10 USD cost 3,300 USD more, by
-   * the rule of half a percent per psi. That rule lies between compression in one stage and in two, by 9 and 5 %.
+   * A trade page on pressure drop: 500 cfm at 100 psi take 110 kW; for 10 psi more, 6000 h at 0.10 USD cost 3,300 USD
+   * more, by the rule of half a percent per psi. That rule lies between compression in one stage and in two, by 9 and
+   * 5 %.
    */
   @Test
   void a_printed_example_lies_between_one_stage_and_two() {

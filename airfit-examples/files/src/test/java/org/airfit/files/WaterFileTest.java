@@ -156,7 +156,8 @@ class WaterFileTest {
         .isThrownBy(() -> read(wrong))
         .withMessageContaining(place)
         .withMessageContaining(accepted)
-        .satisfies(thrown -> assertThat(thrown.getMessage().lines()).hasSize(1));
+        .satisfies(
+            thrown -> assertThat(String.valueOf(thrown.getMessage()).lines()).hasSize(1));
   }
 
   @Test

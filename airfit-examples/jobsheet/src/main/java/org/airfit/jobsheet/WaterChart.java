@@ -6,8 +6,8 @@ import org.airfit.air.WaterAlongLine;
 import org.airfit.files.WaterJob;
 
 /**
- * The water along a train on a warm day as an SVG element: for the air taken in and for each place a bar of all water that
- * comes there, to scale, of what stays in the air, what leaves as liquid and what goes on as liquid.
+ * The water along a train on a warm day as an SVG element: for the air taken in and for each place a bar of all water
+ * that comes there, to scale, of what stays in the air, what leaves as liquid and what goes on as liquid.
  *
  * <p>It is drawn twice, for a wide screen and for paper, and for a telephone, so that letters are never smaller than
  * 11 px; the page shows one of the two.
@@ -88,12 +88,7 @@ final class WaterChart {
           + n(width - RIGHT) + "\" y2=\"" + n(y(i * step)) + "\" stroke-width=\"1\"/>\n");
       text(LEFT - 6.0, y(i * step) + 4.0, "end", Amounts.fixed(i * step, decimals));
     }
-    text(
-        4.0,
-        14.0,
-        "start",
-        sheet.units().either("water in ", "water in ") + sheet.shift() + ", "
-            + sheet.units().either("L", "gal"));
+    text(4.0, 14.0, "start", "water in " + sheet.shift() + ", " + sheet.units().either("L", "gal"));
     double wide = (width - LEFT - RIGHT) / bars.size();
     for (int i = 0; i < bars.size(); i++) {
       Bar bar = bars.get(i);

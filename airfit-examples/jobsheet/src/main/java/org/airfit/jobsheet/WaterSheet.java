@@ -40,20 +40,20 @@ public record WaterSheet(WaterJob job) {
   /** What the sheet does not judge, at the place where its answer is read. */
   static final List<String> LIMITS = List.of(
       "Each stage counts for what its maker warrants, in the worst air that was told: most flow, hottest inlet, warmest"
-          + " room, lowest pressure with all elements at change-out. It is no measurement: an element that is torn, wet or"
-          + " old does less, and some fail without taking more pressure. Change them by age too.",
+          + " room, lowest pressure with all elements at change-out. It is no measurement: an element that is torn,"
+          + " wet or old does less, and some fail without taking more pressure. Change them by age too.",
       "The water is reckoned with the most air that was told, as if it flowed for the whole time. Warm and cold are the"
-          + " two ends of what was told; the most at a place is the worst of all in between, and such worsts do not happen"
-          + " together, so they have no sum.",
-      "Air that a desiccant or membrane dryer blows off to dry itself (10 to 18 % of its rating where it is not heated, by"
-          + " one public text) is not counted: it has to be in the air that was told.",
-      "Vapour counts as that of ideal gases: really air at 8 bar (116 psi) keeps 2 to 5 % more, and a dew point is off by up to"
-          + " 0.6 K (1 °F). Drains are taken to work; a drain that fails lets all of it pass.",
-      "Classes are those of the table of ISO 8573-1:2010 as public texts quote it; the standard was not read. Public texts"
-          + " state the dew point at the pressure of the line or at 7 bar. Editions before 2010 had other limits of particles:"
-          + " say the year with a class.",
-      "The loss of a clean element at another flow lies between two laws on which public texts disagree: in proportion to"
-          + " the flow, and by its square. Both are in each range.",
+          + " two ends of what was told; the most at a place is the worst of all in between, and such worsts do not"
+          + " happen together, so they have no sum.",
+      "Air that a desiccant or membrane dryer blows off to dry itself (10 to 18 % of its rating where it is not"
+          + " heated, by one public text) is not counted: it has to be in the air that was told.",
+      "Vapour counts as that of ideal gases: really air at 8 bar (116 psi) keeps 2 to 5 % more, and a dew point is"
+          + " off by up to 0.6 K (1 °F). Drains are taken to work; a drain that fails lets all of it pass.",
+      "Classes are those of the table of ISO 8573-1:2010 as public texts quote it; the standard was not read."
+          + " Public texts state the dew point at the pressure of the line or at 7 bar. Editions before 2010 had"
+          + " other limits of particles: say the year with a class.",
+      "The loss of a clean element at another flow lies between two laws on which public texts disagree: in"
+          + " proportion to the flow, and by its square. Both are in each range.",
       "Money is saved by a new element only where the pressure of the compressor is set lower for it.");
 
   /** In less than so much nobody sees water in a day [kg/s]. */
@@ -311,8 +311,9 @@ public record WaterSheet(WaterJob job) {
     frozen(train).ifPresent(said::add);
     train.mains().forEach(main -> said.add(fall(main)));
     said.add(
-        "A drain belongs wherever water falls out: behind the cooler, at the receiver, at filters, in front of the dryer,"
-            + " at low points, at the foot of risers and at the end of a main. Take branches off the top of a main.");
+        "A drain belongs wherever water falls out: behind the cooler, at the receiver, at filters, in front of the"
+            + " dryer, at low points, at the foot of risers and at the end of a main. Take branches off the top of"
+            + " a main.");
     return said;
   }
 
@@ -375,9 +376,11 @@ public record WaterSheet(WaterJob job) {
   String between(Range<PressureDrop> range) {
     String first = units().say(range.least());
     String last = units().say(range.most());
-    return first.equals(last) || first.startsWith("<")
-        ? first.equals(last) ? last : first + " to " + last
-        : first.substring(0, first.indexOf(' ')) + " to " + last;
+    if (first.equals(last)) {
+      return last;
+    }
+    boolean isSmall = first.startsWith("<"); // such as "< 0.1 psi"
+    return (isSmall ? first : first.substring(0, first.indexOf(' '))) + " to " + last;
   }
 
   /** All stages of a train together. */
