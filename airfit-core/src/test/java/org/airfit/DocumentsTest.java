@@ -16,9 +16,18 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.airfit.air.AirPurity;
 import org.airfit.air.AirState;
+import org.airfit.air.AirTreatment;
 import org.airfit.air.Compression;
 import org.airfit.air.DewPoint;
+import org.airfit.air.PurityAnswer;
+import org.airfit.air.PurityClass;
+import org.airfit.air.PurityVerdict;
+import org.airfit.air.TreatmentKind;
+import org.airfit.air.TreatmentRating;
+import org.airfit.air.TreatmentStage;
+import org.airfit.air.TreatmentSupply;
 import org.airfit.air.WaterBalance;
 import org.airfit.flow.FannoFlow;
 import org.airfit.flow.FlowCapacity;
@@ -91,6 +100,7 @@ import org.airfit.plug.UniversalSocket;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Area;
 import org.airfit.quantity.DecimalMark;
+import org.airfit.quantity.Density;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
@@ -701,6 +711,56 @@ class DocumentsTest {
         .isCloseTo(25.0, within(0.3)); // CAGI, quoted: (0.1521 - 0.0478) × 240
     assertThat(letOut).contains("°F (frost point) at 14.7 psi");
     assertThat(outdoors.temperature().fahrenheit()).isCloseTo(-5.0, within(1.0));
+  }
+
+  @Test
+  void the_filters_of_the_guide_reach_oil_and_not_water() {
+    TreatmentSupply supply = new TreatmentSupply(
+        AbsolutePressure.parse("1.0 bar(a)"),
+        new DewPoint(Temperature.parse("-5 °C"), AbsolutePressure.parse("1.0 bar(a)")),
+        new DewPoint(Temperature.parse("26 °C"), AbsolutePressure.parse("1.0 bar(a)")),
+        Range.parse("10 to 35 °C", Temperature::parse),
+        Range.parse("7.0 to 7.8 bar(g)", GaugePressure::parse),
+        Range.parse("40 to 70 L/s ANR", FreeAirFlow::parse),
+        Optional.of(Density.parse("4 mg/m3")),
+        Optional.of(Density.parse("0.05 mg/m3")));
+    TreatmentStage cooler = new TreatmentStage(
+        "aftercooler",
+        TreatmentKind.COOLER,
+        Range.parse("18 to 40 °C", Temperature::parse),
+        true,
+        Optional.empty(),
+        Optional.empty());
+    TreatmentRating rating = new TreatmentRating(
+        FreeAirFlow.parse("80 L/s ANR"),
+        GaugePressure.parse("6 bar(g)"),
+        Temperature.parse("45 °C"),
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        List.of());
+    TreatmentStage filter = new TreatmentStage(
+        "fine filter",
+        TreatmentKind.COALESCING_FILTER,
+        Range.parse("18 to 40 °C", Temperature::parse),
+        true,
+        Optional.of(new TreatmentStage.Duty(
+            rating,
+            Optional.empty(),
+            Optional.of(PurityClass.CLASS_1),
+            Optional.of(new TreatmentStage.Retention(
+                Density.parse("0.01 mg/m3"), Density.parse("10 mg/m3"))),
+            Optional.empty())),
+        Optional.empty());
+    AirTreatment train = new AirTreatment(supply, List.of(cooler, filter));
+    PurityAnswer purity = train.judge(AirPurity.parse("[1:4:2]"), UnitSystem.SI);
+    PurityVerdict ofOil = purity.oil().verdict();
+    PurityVerdict ofWater = purity.water().verdict();
+    List<String> why = purity.water().reasons();
+    assertThat(ofOil).isEqualTo(PurityVerdict.REACHED);
+    assertThat(ofWater).isEqualTo(PurityVerdict.NOT_REACHED);
+    assertThat(why).singleElement().asString().contains("at most 40.0 °C");
+    assertThat(purity.particles().told()).hasValue(PurityClass.CLASS_1);
   }
 
   /** By hand: 2 ft³ in 26 s and 2.2 ft³ in 24 s are 4.62 and 5.5 cfm at 68 °F, 1.5 % less at 60 °F. */

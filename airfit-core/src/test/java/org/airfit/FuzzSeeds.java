@@ -3,8 +3,17 @@ package org.airfit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.airfit.air.AirState;
+import org.airfit.air.AirTreatment;
+import org.airfit.air.DewPoint;
+import org.airfit.air.PipeSlope;
+import org.airfit.air.PurityClass;
+import org.airfit.air.TreatmentKind;
+import org.airfit.air.TreatmentRating;
+import org.airfit.air.TreatmentStage;
+import org.airfit.air.TreatmentSupply;
 import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.joint.End;
@@ -25,12 +34,15 @@ import org.airfit.plug.PlugProfile;
 import org.airfit.plug.PlugReading;
 import org.airfit.plug.ReferenceSet;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.Density;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Money;
+import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
@@ -83,6 +95,7 @@ final class FuzzSeeds {
   static List<Object> values() {
     List<Object> values = new ArrayList<>();
     addNetwork(values);
+    addTreatment(values);
     addRun(values);
     addSelection(values);
     addOffers(values);
@@ -112,6 +125,51 @@ final class FuzzSeeds {
   private static ToolDemand tool() {
     return ToolDemand.following(
         "grinder", FreeAirFlow.ofAnrLitresPerSecond(10.0), AbsolutePressure.ofBar(7.2));
+  }
+
+  private static void addTreatment(List<Object> values) {
+    Range<Temperature> air = new Range<>(Temperature.ofCelsius(15.0), Temperature.ofCelsius(40.0));
+    TreatmentSupply supply = new TreatmentSupply(
+        ATMOSPHERE,
+        new DewPoint(Temperature.ofCelsius(0.0), ATMOSPHERE),
+        new DewPoint(Temperature.ofCelsius(25.0), ATMOSPHERE),
+        air,
+        Range.exactly(GaugePressure.ofBar(7.0)),
+        Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(60.0)),
+        Optional.of(Density.parse("4 mg/m3")),
+        Optional.of(Density.parse("0.05 mg/m3")));
+    TreatmentRating rating = new TreatmentRating(
+        FreeAirFlow.ofAnrLitresPerSecond(80.0),
+        GaugePressure.ofBar(6.0),
+        Temperature.ofCelsius(45.0),
+        Optional.empty(),
+        List.of(),
+        List.of(new TreatmentRating.TemperatureFactor(Temperature.ofCelsius(45.0), 1.0)),
+        List.of());
+    TreatmentStage cooler = new TreatmentStage(
+        "cooler", TreatmentKind.COOLER, air, true, Optional.empty(), Optional.empty());
+    TreatmentStage dryer = new TreatmentStage(
+        "dryer",
+        TreatmentKind.REFRIGERATED_DRYER,
+        air,
+        true,
+        Optional.of(new TreatmentStage.Duty(
+            rating,
+            Optional.of(Temperature.ofCelsius(3.0)),
+            Optional.of(PurityClass.CLASS_2),
+            Optional.empty(),
+            Optional.empty())),
+        Optional.of(new TreatmentStage.Loss(
+            FreeAirFlow.ofAnrLitresPerSecond(80.0),
+            GaugePressure.ofBar(6.0),
+            PressureDrop.ofBar(0.1),
+            PressureDrop.ofBar(0.4))));
+    AirTreatment train = new AirTreatment(supply, List.of(cooler, dryer));
+    values.add(rating);
+    values.add(train);
+    values.add(train.water());
+    values.add(train.along().get(1).loss().orElseThrow());
+    values.add(new PipeSlope(Length.ofMetres(60.0), 0.01, true));
   }
 
   private static void addNetwork(List<Object> values) {

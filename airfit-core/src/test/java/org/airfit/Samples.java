@@ -244,6 +244,10 @@ final class Samples {
         ranges.add(Range.exactly(power));
       } else if (content instanceof MassFlow flow) {
         ranges.add(Range.exactly(flow));
+      } else if (content instanceof Temperature temperature) {
+        ranges.add(Range.exactly(temperature));
+      } else if (content instanceof AbsolutePressure pressure) {
+        ranges.add(Range.exactly(pressure));
       }
     }
     return ranges;

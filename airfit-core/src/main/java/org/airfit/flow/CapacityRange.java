@@ -176,8 +176,9 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
    * Obtains the Kv or Cv with which a part has a conductance whatever its xT is: the least that {@link
    * #ofValveCoefficient} takes of it.
    *
-   * @param conductance the conductance
+   * @param conductance the conductance, above 0
    * @return the coefficient
+   * @throws IllegalArgumentException if {@code conductance} is 0
    */
   public static ValveCoefficient coefficientFor(SonicConductance conductance) {
     Objects.requireNonNull(conductance, "conductance");

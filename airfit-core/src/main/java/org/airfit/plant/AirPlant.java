@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.Objects;
 import org.airfit.air.Compression;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.Power;
@@ -105,6 +106,37 @@ public record AirPlant(
     YearlyCost.requireEfficiency("compressor efficiency", compressorEfficiency);
     YearlyCost.requireEfficiency("motor efficiency", motorEfficiency);
     YearlyCost.requireTime(time);
+  }
+
+  /**
+   * Obtains a plant of which the electric power was measured while the compressor delivers: what is lost in
+   * compressor and motor together follows from it.
+   *
+   * @param compression from where to where the air is compressed, and how
+   * @param delivery what the compressor delivers while loaded, above 0
+   * @param loaded the electric power it takes then
+   * @param time the time in the year the plant runs
+   * @param perKilowattHour the rate
+   * @return the plant, with all losses in the efficiency of the compressor and a motor without losses
+   * @throws IllegalArgumentException if the power is below the work without losses, which cannot be, the compression
+   *     does no work, or {@code time} is negative
+   */
+  public static AirPlant measured(
+      Compression compression,
+      FreeAirFlow delivery,
+      Power loaded,
+      Duration time,
+      Money perKilowattHour) {
+    Objects.requireNonNull(compression, "compression");
+    Objects.requireNonNull(delivery, "delivery");
+    Objects.requireNonNull(loaded, "loaded");
+    Power least = compression.power(delivery.massFlow());
+    if (!(least.watts() > 0.0 && loaded.compareTo(least) >= 0)) {
+      throw new IllegalArgumentException("loaded power must be at least the work without losses, "
+          + least.shown() + ", and that above 0 W, was " + loaded.shown()
+          + "; check power, delivery and pressure");
+    }
+    return new AirPlant(compression, least.watts() / loaded.watts(), 1.0, time, perKilowattHour);
   }
 
   /**

@@ -4,6 +4,8 @@ package org.airfit.quantity;
 public enum DensityUnit implements Unit {
   /** SI unit. */
   KILOGRAM_PER_CUBIC_METRE("kg/m³", 1.0, 1.0, "SI unit"),
+  /** 1/1,000,000 kg/m³; oil and dust in air are told in it. */
+  MILLIGRAM_PER_CUBIC_METRE("mg/m³", 1.0, 1.0e6, "1/1000000 kg/m³"),
   /** 0.45359237 kg / (0.3048 m)³ exactly. */
   POUND_PER_CUBIC_FOOT(
       "lb/ft³",

@@ -234,6 +234,19 @@ public final class Disk {
   }
 
   /**
+   * Reads a file of water and purity, and notes every file that is read for it.
+   *
+   * @param path the file
+   * @param read takes the files that were read; see {@link #requireOther}
+   * @return what is asked, and the trains of filters and dryers
+   * @throws WrongFileException if the file is not there, or something in it is refused
+   */
+  public static WaterJob water(Path path, Collection<Path> read) throws WrongFileException {
+    Objects.requireNonNull(read, "read");
+    return WaterFile.read(open(path, "a JSON file", read));
+  }
+
+  /**
    * Reads a reference set.
    *
    * @param path the set file

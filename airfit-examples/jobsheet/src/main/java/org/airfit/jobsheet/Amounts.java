@@ -36,4 +36,15 @@ final class Amounts {
   static String fixed(double value, int decimals) {
     return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
   }
+
+  /** A number with so many digits that count, and no zeros behind its point; whole digits are never rounded away. */
+  static String digits(double value, int digits) {
+    if (value == 0.0) {
+      return "0";
+    }
+    BigDecimal exact = new BigDecimal(value);
+    int decimals = digits - exact.precision() + exact.scale();
+    BigDecimal rounded = exact.setScale(Math.max(0, decimals), RoundingMode.HALF_EVEN);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
 }

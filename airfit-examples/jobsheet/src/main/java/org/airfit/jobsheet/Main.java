@@ -10,8 +10,8 @@ import org.airfit.files.Printable;
 
 /**
  * Starts the program that is asked for: the job sheet, or by a word before the files the network sheet, the
- * diagnosis by gauges, the sheet of leaks, the inventory of couplings, the check of a price list or of a set, pencil
- * cards, whether two ends go together, or the interview.
+ * diagnosis by gauges, the sheet of leaks, the inventory of couplings, the water and purity of air, the check of a price
+ * list or of a set, pencil cards, whether two ends go together, or the interview.
  */
 public final class Main {
 
@@ -44,6 +44,9 @@ public final class Main {
         card JOB.json [PAGE.html]
             prints the answers of a job as cards to follow with pencil and ruler, and writes them as a page:
             what arrives at the tool and which thread it is, each with how far it can be from the exact answer
+        water WATER.json [PAGE.html]
+            tells where water falls out of compressed air, which train of filters and dryers reaches the purity asked
+            for and what clogged elements cost, prints that and writes it as a page
         joint END END
             tells what goes between two ends, such as "1/2 NPT male" "1/4 NPT female"
         set SET.csv|SET.json [OUT.csv|OUT.json|PAGE.html] [A4|Letter]
@@ -61,7 +64,7 @@ public final class Main {
    * Runs the program; exit code 0 if a sheet was made, 2 if a file could not be used.
    *
    * @param args the job file, and the page to write (by default the job file's name with .html, in the current
-   *     folder); or "network", "day", "diagnosis", "leaks", "inventory", "pricelist" or "set" and a file of
+   *     folder); or "network", "day", "diagnosis", "leaks", "inventory", "water", "pricelist" or "set" and a file of
    *     that kind; or "card" and a job file; or "joint" and two ends; or "interview" and the files that its program
    *     asks for
    */
@@ -95,6 +98,7 @@ public final class Main {
       case "leaks" -> LeakProgram.run(files, out, err);
       case "inventory" -> InventoryProgram.run(files, out, err);
       case "pricelist" -> PriceListProgram.run(files, out, err);
+      case "water" -> WaterProgram.run(files, out, err);
       case "set" -> SetProgram.run(files, out, err);
       case "card" -> CardProgram.run(files, out, err);
       case "interview" -> InterviewProgram.run(files, in, out, err);

@@ -61,6 +61,7 @@ class DocumentExamplesTest {
       "DIAGNOSIS.json", "diagnoses/saddler-lane/slow-grinder.json",
       "INVENTORY.json", "shops/weir-street/inventory.json",
       "CHECK.json", "shops/canal-row/check.json",
+      "WATER.json", "treatments/kiln-row/paint-shop.json",
       "DAY.json", "days/lock-street/smithy.json");
 
   /** The catalogue with which the jobs of the documents are answered. */
@@ -266,6 +267,7 @@ class DocumentExamplesTest {
           && !isDiagnosis(json)
           && !isInventory(json)
           && !isPriceList(json)
+          && !isWater(json)
           && !isInterview(json)) {
         sets.add(Document.of("block", Json.read("block", json)));
       }
@@ -363,6 +365,28 @@ class DocumentExamplesTest {
     }
   }
 
+  private static boolean isWater(String json) {
+    return json.contains("\"airfitWater\"");
+  }
+
+  @Test
+  void every_file_of_water_of_the_documents_is_answered() throws Exception {
+    List<String> files = blocks("json", INDENTED_JSON).stream()
+        .filter(DocumentExamplesTest::isWater)
+        .toList();
+    assertThat(files).isNotEmpty();
+    for (String json : files) {
+      Path file = folder.resolve("water.json");
+      Files.writeString(file, json);
+      assertThat(
+              run(List.of("water", file.toString(), folder.resolve("page.html").toString())))
+          .as(err.toString(StandardCharsets.UTF_8))
+          .isZero();
+      assertThat(out.toString(StandardCharsets.UTF_8))
+          .contains("IN SHORT", "As planned: ISO 8573-1:2010 [2:4:2] is reached.");
+    }
+  }
+
   /** The same job without its one tool: its lines tell their own. */
   private static String withoutTool(String job) {
     int from = job.lastIndexOf("\"tool\"");
@@ -443,8 +467,8 @@ class DocumentExamplesTest {
   static Stream<Path> example_files() throws IOException {
     try (Stream<Path> files = Files.walk(EXAMPLES, 4)) {
       List<Path> found = files
-          .filter(file ->
-              file.toString().matches(".*(jobs|sets|networks|diagnoses|shops)/.*\\.(json|csv)"))
+          .filter(file -> file.toString()
+              .matches(".*(jobs|sets|networks|diagnoses|shops|treatments)/.*\\.(json|csv)"))
           .filter(file -> !file.toString().contains("target"))
           .sorted()
           .toList();
@@ -465,6 +489,8 @@ class DocumentExamplesTest {
       assertThat(Disk.leaks(file, new ArrayList<>()).ledger().leaks()).isNotEmpty();
     } else if (path.contains("/diagnoses/")) {
       assertThat(Disk.diagnosis(file, new ArrayList<>()).readings()).isNotEmpty();
+    } else if (path.contains("/treatments/")) {
+      assertThat(Disk.water(file, new ArrayList<>()).trains()).isNotEmpty();
     } else if (path.endsWith("inventory.json")) {
       assertThat(Disk.inventory(file, new ArrayList<>()).inventory().bays()).isNotEmpty();
     } else if (path.endsWith("check.json")) {

@@ -43,6 +43,7 @@ class JobsheetRulesTest {
       "LeakProgram",
       "InventoryProgram",
       "PriceListProgram",
+      "WaterProgram",
       "SetProgram",
       "InterviewProgram",
       "InterviewTalk",
