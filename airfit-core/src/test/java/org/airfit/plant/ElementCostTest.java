@@ -32,7 +32,7 @@ class ElementCostTest {
         Compression.staged(intake, AbsolutePressure.ofPsi(14.7 + measuredPsig), stages),
         DELIVERY,
         Power.parse("110 kW"),
-        Duration.ofHours(6000),
+        Duration.ofDays(250),
         Money.parse("0.10 USD"));
     return new AirPlant(
         measured.compression().to(AbsolutePressure.ofPsi(14.7 + psig)),
