@@ -24,7 +24,8 @@ import org.airfit.working.ValueKind;
  * threads are left.
  *
  * <p>A thread is left if every reading lies within the limits that a firm answer asks for: see {@link ThreadFit}. One
- * that would be left but for a slip of the kind that the chances allow for is named with it. The chances of a {@link ThreadIdentification} are no matter for a pencil; the card repeats its answer in words.
+ * that would be left but for a slip of the kind that the chances allow for is named with it. The chances of a {@link
+ * ThreadIdentification} are no matter for a pencil; the card repeats its answer in words.
  */
 final class ThreadCard {
 

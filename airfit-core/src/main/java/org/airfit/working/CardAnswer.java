@@ -65,7 +65,9 @@ public final class CardAnswer {
     return OptionalDouble.of(Math.max(0.0, off) + EXACT_TO * Math.abs(exact));
   }
 
-  /** {@return the answer in a sentence, such as "pt = 5.81 bar on this card, 5.8034 bar without rounding: at most …"} */
+  /**
+   * {@return the answer in a sentence, such as "pt = 5.81 bar on this card, 5.8034 bar without rounding: at most …"}
+   */
   public String inWords() {
     String unit = onCard.unit().isEmpty() ? "" : " " + onCard.unit();
     String both = onCard + " on this card, " + Digits.read(Digits.significant(exact, EXACT_DIGITS))

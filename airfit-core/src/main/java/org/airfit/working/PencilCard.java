@@ -8,15 +8,16 @@ import java.util.Objects;
 import org.airfit.internal.Digits;
 
 /**
- * An answer that is worked out again with a pencil, a ruler and a pocket calculator: rounded values, steps of at most six
- * operations, figures to read from, and how far the result can be from the exact one.
+ * An answer that is worked out again with a pencil, a ruler and a pocket calculator: rounded values, steps of at most
+ * six operations, figures to read from, and how far the result can be from the exact one.
  *
  * <p>The distance is proved, for whoever keeps to what {@link #rules} states: within a step all digits of a pocket
- * calculator are kept, its result is carried with {@link #DIGITS} digits, four where the first is 1, rounded or cut off, so that it is off by at most one unit of the last of
- * them; a figure is read to {@link ChartAxis#READING} mm on either axis. The given numbers are taken as they are
- * printed. For each step all results that such a reader can come to are enclosed by interval arithmetic with outward
- * rounding; a symbol that stands in an equation more than once is cut into pieces. The exact answer is one number. So
- * whatever the card leaves out of the exact calculation is part of the distance.
+ * calculator are kept, its result is carried with {@link #DIGITS} digits, four where the first is 1, rounded or cut
+ * off, so that it is off by at most one unit of the last of them; a figure is read to {@link ChartAxis#READING} mm on
+ * either axis. The given numbers are taken as they are printed. For each step all results that such a reader can come
+ * to are enclosed by interval arithmetic with outward rounding; a symbol that stands in an equation more than once is
+ * cut into pieces. The exact answer is one number. So whatever the card leaves out of the exact calculation is part of
+ * the distance.
  *
  * <pre>{@code
  * PencilCard.titled("Pressure behind the filter", UnitSystem.SI)

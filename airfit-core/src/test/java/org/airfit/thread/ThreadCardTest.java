@@ -207,7 +207,9 @@ class ThreadCardTest {
     assertThat(warned).isBetween(20, 199);
   }
 
-  /** 21.00 mm and 14 threads per inch: a taper R 1/2 too, read a few turns from its end; ISO 7-1 has 20.955 mm there. */
+  /**
+   * 21.00 mm and 14 threads per inch: a taper R 1/2 too, read a few turns from its end; ISO 7-1 has 20.955 mm there.
+   */
   @Test
   void a_thread_that_was_not_read_at_its_end_is_named() {
     assertThat(left(ofMale(21.0, 9.07, 5)))
