@@ -6,10 +6,15 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
+import org.airfit.flow.FlowElement;
 import org.airfit.internal.Digits;
 import org.airfit.line.Conduit;
 import org.airfit.line.FrictionLaw;
 import org.airfit.line.LineLoss;
+import org.airfit.plant.RegulatorElement;
+import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.source.Source;
 import org.airfit.working.ChartAxis;
 import org.airfit.working.Formula;
@@ -31,7 +36,8 @@ import org.airfit.working.ValueKind;
  * <p>The line's last equation stands for that of isothermal flow, p1² − p2² = G² R T (k + 2 ln(p1/p2)), which no pencil
  * solves: −2 ln(p2/p1) is a k in first order. What that leaves out is part of the distance that the card proves.
  *
- * <p>A regulator that has more in front than it is set to holds the pressure behind it, which is given. Any other
+ * <p>A regulator that has more in front than it is set to holds the pressure behind it, which is given with its droop.
+ * Any other
  * element for which no pencil has an equation keeps its drop as it was computed, rounded, and the card says so.
  */
 final class RunCard {
@@ -71,7 +77,7 @@ final class RunCard {
       "m³/(s·Pa)",
       "L/(s·bar)",
       1.0e-8,
-      "scfm/psi",
+      "cfm ANR/psi",
       0.3048 * 0.3048 * 0.3048 / 60.0 / 6_894.757_293_168_361);
 
   private static final Symbol FLOW = Symbol.of("ṁ", GRAMS);
@@ -91,6 +97,7 @@ final class RunCard {
   private final Optional<PencilChart> passage;
   private boolean viscosityGiven;
   private boolean kelvinsGiven;
+  private boolean opens;
 
   private RunCard(Arrival arrival, UnitSystem units) {
     this.arrival = arrival;
@@ -206,7 +213,8 @@ final class RunCard {
       }
     }
     PencilChart chart = PencilChart.of(
-        "Friction factor λ of Darcy over the Reynolds number, after Colebrook (1939); 64/Re below 2300",
+        "Friction factor λ of Darcy over the Reynolds number, after Colebrook (1939); 64/Re below"
+            + " 2300",
         ChartAxis.logarithmic("Re", from, to, parts ? LINES_BESIDE : WIDE),
         ChartAxis.logarithmic(
             "λ", nice(0.99 * lowest, false), nice(1.01 * highest, true), height()));
@@ -313,7 +321,7 @@ final class RunCard {
     double atmosphere = arrival.atmosphere().pascals();
     double atSupply = arrival.atSupply().pascals();
     double atTool = arrival.atTool().pascals();
-    card.heading("at the supply");
+    card.heading("where the run starts");
     card.given(AT_SUPPLY, atSupply - atmosphere)
         .given(ATMOSPHERE, atmosphere)
         .given(FLOW, arrival.massFlow().kilogramsPerSecond());
@@ -325,13 +333,15 @@ final class RunCard {
     card.heading("at the tool");
     step(
         "Pressure that a gauge shows", "⟨pt⟩ = " + in(last) + " − ⟨pa⟩", AT_TOOL, last, ATMOSPHERE);
-    step("Pressure lower than at the supply", "⟨Δp⟩ = ⟨pg⟩ − ⟨pt⟩", LOST, AT_SUPPLY, AT_TOOL);
+    step(
+        "Pressure lower than where the run starts", "⟨Δp⟩ = ⟨pg⟩ − ⟨pt⟩", LOST, AT_SUPPLY, AT_TOOL);
     arrival
         .jump()
         .filter(jump -> jump.shows(units.pressureUnit()))
         .ifPresent(jump ->
             card.note("No flow is steady here, for friction jumps: the pressure may be as low as "
                 + jump.least().format(units.pressureUnit()) + " absolute. Count on that."));
+    letters();
     return card.answer(AT_TOOL, atTool - atmosphere)
         .answer(LOST, atSupply - atTool)
         .build();
@@ -350,8 +360,7 @@ final class RunCard {
     } else if (part.isPresent()) {
       through(part.get(), i, before, behind);
     } else if (shares.get(i).regulated().pascals() > 0.0) {
-      card.note(
-          "It holds the pressure behind it, " + behind.text() + ", which is taken from its curve.");
+      card.note(held(i, behind));
       card.given(behind, shares.get(i).outlet().pascals());
     } else {
       card.note(why(i));
@@ -366,15 +375,82 @@ final class RunCard {
     }
   }
 
+  private Optional<RegulatorElement> regulator(int i) {
+    FlowElement flow = alone(i).flow();
+    return (flow instanceof WornElement worn ? worn.element() : flow)
+            instanceof RegulatorElement regulator
+        ? Optional.of(regulator)
+        : Optional.empty();
+  }
+
+  /** What a regulator holds, and from where that is known; what is taken for a droop that nobody told is no reading. */
+  private String held(int i, Symbol behind) {
+    Optional<RegulatorElement> found = regulator(i);
+    String holds = "It holds the pressure behind it, " + behind.text();
+    if (found.isEmpty()) {
+      return holds + ", which is given.";
+    }
+    RegulatorElement regulator = found.get();
+    MassFlow through = MassFlow.ofKilogramsPerSecond(flow(i));
+    if (regulator.isWideOpen(
+        through, AirState.of(shares.get(i).inlet(), path.still().temperature()))) {
+      return "Its valve stands wide open and holds nothing: the pressure behind it, "
+          + behind.text() + ", is taken from the exact calculation.";
+    }
+    String set = units.say(GaugePressure.of(regulator.set(), arrival.atmosphere()));
+    PressureDrop droop = PressureDrop.ofPascals(
+        Math.max(0.0, regulator.set().pascals() - shares.get(i).outlet().pascals()));
+    holds += ": it is set to " + set
+        + (droop.pascals() > 0.0
+            ? ", less a droop of " + units.say(droop) + " at this flow"
+            : ", and droops by nothing at this flow");
+    if (alone(i).flow() instanceof WornElement) {
+      return holds + ", counted as worn.";
+    }
+    if (regulator.curve().isPresent()) {
+      return regulator.tells(through)
+          ? holds + ", from its maker's curve."
+          : holds + ". That is assumed: the curve ends at a smaller flow.";
+    }
+    if (regulator.atFlow().isPresent()) {
+      return holds + ", in a straight line from " + units.say(regulator.droop()) + " at "
+          + units.say(regulator.atFlow().get()) + ".";
+    }
+    return regulator.droop().pascals() > 0.0
+        ? holds + ". That is assumed: by how much it droops at this flow is not known."
+        : holds + ".";
+  }
+
+  /** What the letters of the card mean, those alone that stand on it. */
+  private void letters() {
+    card.heading("the letters");
+    card.note(
+        "pg and pt are gauge pressures, above the pressure of the atmosphere, pa; p1, p2 and so on"
+            + " are absolute. ṁ is the mass flow."
+            + (kelvinsGiven ? " T is the absolute temperature of the air." : "")
+            + (friction.isEmpty()
+                ? ""
+                : " μ is the viscosity of the air, D the bore of a line, L its length, ΣK its loss"
+                    + " factors of fittings and ends together, ε/D the roughness of its wall"
+                    + " over the bore.")
+            + (passage.isEmpty()
+                ? ""
+                : " C is the sonic conductance of a part, b its critical pressure ratio, m its"
+                    + " subsonic index (ISO 6358)."
+                    + (opens ? " Δpc is the pressure that opens its valve." : "")));
+  }
+
   private String why(int i) {
     if (flow(i) == 0.0) {
       return "Nothing flows here, and nothing is lost.";
     }
     if (shares.get(i).chokes()) {
-      return "It chokes: its drop is what the tool leaves of the flow, taken from the exact calculation.";
+      return "It chokes: its drop is what the tool leaves of the flow, taken from the exact"
+          + " calculation.";
     }
     if (shares.get(i).unsettled()) {
-      return "Its flow is at Re 2300, where friction jumps: its drop is taken from the exact calculation.";
+      return "Its flow is at Re 2300, where friction jumps: its drop is taken from the exact"
+          + " calculation.";
     }
     return alone(i) instanceof Element.Own
         ? "It has a curve or table of its own: its drop is taken from there."
@@ -472,8 +548,8 @@ final class RunCard {
         before,
         KELVINS);
     card.read("Reading of the curve of ISO 6358", passage.orElseThrow(), curve(capacity), q, phi);
-    double opens = capacity.crackingPressure().pascals();
-    if (opens == 0.0) {
+    double cracks = capacity.crackingPressure().pascals();
+    if (cracks == 0.0) {
       step(
           "Absolute pressure",
           in(behind) + " = " + in(before) + " × (" + in(b) + " + (1 − " + in(b) + ") × " + in(phi)
@@ -485,7 +561,8 @@ final class RunCard {
       return;
     }
     Symbol cracking = Symbol.of("Δpc" + at, ValueKind.SAID_PRESSURE);
-    card.given(cracking, opens);
+    opens = true;
+    card.given(cracking, cracks);
     step(
         "Absolute pressure",
         in(behind) + " = " + in(before) + " × " + in(b) + " + (" + in(before) + " × (1 − " + in(b)

@@ -2,7 +2,11 @@ package org.airfit.thread;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.measure.PitchCount;
 import org.airfit.quantity.Length;
@@ -19,8 +23,9 @@ import org.airfit.working.ValueKind;
  * An identification as a pencil card: each reading against the limits of the threads it may belong to, and which
  * threads are left.
  *
- * <p>A thread is left if every reading lies within the limits that a firm answer asks for: see {@link ThreadFit}. The
- * chances of a {@link ThreadIdentification} are no matter for a pencil; the card repeats its answer in words.
+ * <p>A thread is left if every reading lies within the limits that a firm answer asks for: see {@link ThreadFit}. One
+ * that would be left but for a slip of the kind that the chances allow for is named with it. The chances of a {@link
+ * ThreadIdentification} are no matter for a pencil; the card repeats its answer in words.
  */
 final class ThreadCard {
 
@@ -51,6 +56,7 @@ final class ThreadCard {
   private final UnitSystem units;
   private final PencilCard.Builder card;
   private final List<Check> checks = new ArrayList<>();
+  private final Set<ThreadHypothesis> onTheLimit = new HashSet<>();
   private int unsettled;
 
   /** The limits that a thread sets to a reading, in the base of its kind. */
@@ -104,24 +110,66 @@ final class ThreadCard {
     checks.forEach(check -> heads.add(check.head));
     heads.add("left");
     card.table(CardTable.of(
-        "Threads that the readings may belong to, with the limits of each reading", heads, rows));
-    card.answer(
-        left.isEmpty()
+        (left.isEmpty()
+                ? "Threads that come nearest, none of which allows all the readings,"
+                : "Threads that the readings may belong to,")
+            + " with the limits of each reading",
+        heads,
+        rows));
+    List<ThreadHypothesis> perhaps = near.stream()
+        .filter(thread -> !left.contains(thread) && ThreadFit.loosely(thread, readings))
+        .toList();
+    int others = near.size() - left.size() - perhaps.size();
+    card.answer((left.isEmpty()
             ? "No thread is left: none that is known here allows all the readings."
-            : "Left: " + names(left) + ". All others known here, " + (near.size() - left.size())
-                + ", fall out by one reading at least.");
+            : "Left: " + left.stream().map(this::named).collect(Collectors.joining(", ")) + ".")
+        + perhaps(perhaps)
+        + (left.isEmpty() && perhaps.isEmpty()
+            ? ""
+            : " All others known here, " + others + ", fall out by one reading at least."));
+    if (left.size() != 1 || !perhaps.isEmpty() || onTheLimit.contains(left.get(0))) {
+      card.answer(
+          "The limits settle no single thread: do not put it under pressure with one that seems to"
+              + " fit. Threads of two standards can run in, hold for a while and come apart.");
+    }
     card.answer(
         unsettled == 0
-            ? "With exact numbers each comparison of the table turns out the same: proved for every reader of the card."
+            ? "With exact numbers each comparison of the table turns out the same: proved for"
+                + " every reader of the card."
             : "Of the comparisons " + unsettled
-                + " lie so near to a limit that rounding settles them; the table tells which. All others turn out the"
-                + " same with exact numbers.");
-    return card.answer("By chances: " + words + (words.endsWith(".") ? "" : "."))
+                + " lie so near to a limit that rounding settles them; the table tells which. All"
+                + " others turn out the same with exact numbers.");
+    return card.answer("By chances, which weigh how likely each thread and each reading is: "
+            + words + (words.endsWith(".") ? "" : "."))
         .build();
   }
 
-  private static String names(List<ThreadHypothesis> threads) {
-    return threads.stream().map(each -> each.thread().label()).collect(Collectors.joining(", "));
+  /** A thread that is left, and whether it is so by rounding only. */
+  private String named(ThreadHypothesis thread) {
+    return thread.thread().label() + (onTheLimit.contains(thread) ? " (on the limit)" : "");
+  }
+
+  /** The threads that a slip would leave too, by what each of them takes. */
+  private String perhaps(List<ThreadHypothesis> threads) {
+    Map<String, List<String>> byReason = new LinkedHashMap<>();
+    for (ThreadHypothesis thread : threads) {
+      byReason
+          .computeIfAbsent(reason(thread), any -> new ArrayList<>())
+          .add(thread.thread().label());
+    }
+    return byReason.entrySet().stream()
+        .map(each -> " Also " + String.join(", ", each.getValue()) + ", if " + each.getKey() + ".")
+        .collect(Collectors.joining());
+  }
+
+  private String reason(ThreadHypothesis thread) {
+    return ThreadFit.slip(thread, readings)
+        .map(slip -> slip == ThreadSlip.LEAF_MISREAD
+            ? "the leaf was misread"
+            : "the first crest was not read at the end of the thread")
+        .orElse(
+            "the pitch is off by more than two of its standard uncertainties, as one good reading"
+                + " in twenty is");
   }
 
   private List<String> row(ThreadHypothesis thread, boolean isLeft) {
@@ -130,7 +178,10 @@ final class ThreadCard {
       double[] allowed = check.limits.of(thread);
       CardComparison compared =
           card.compare(check.symbol, check.exact, allowed[0], allowed[1], check.decimals);
-      unsettled += compared.isSettled() ? 0 : 1;
+      if (!compared.isSettled()) {
+        unsettled++;
+        onTheLimit.add(thread);
+      }
       cells.add(compared.least() + " to " + compared.most()
           + (compared.isSettled() ? compared.fits() ? ": yes" : ": no" : ": on the limit"));
     }
@@ -193,9 +244,20 @@ final class ThreadCard {
         thread.thread().flankAngleDegrees() - off, thread.thread().flankAngleDegrees() + off
       }));
     });
-    card.note(
-        "A diameter may be off by wear and by " + CREST.kind().format(1.0e-3 * margin, 2, units)
-            + " of reading, a pitch that was measured by two of its standard uncertainties; a leaf fits within 2 %.");
+    card.note("The limits of the first crest allow for wear of up to "
+        + CREST.kind().format(1.0e-3 * CrestModel.WEAR, 2, units)
+        + ", of a taper thread for one turn along the cone, and for "
+        + CREST.kind().format(1.0e-3 * margin, 2, units) + " of reading."
+        + (readings.lastCrest().isPresent()
+            ? " Of Δd they allow for √2 of that, for two readings go into it."
+            : "")
+        + (count != null || other != null
+            ? " A pitch that was measured may be off by two of its standard uncertainties."
+            : "")
+        + (leaf != null ? " A leaf fits within 2 %." : ""));
+    if (count != null) {
+      card.note("P and N tell what to look for; what is compared is l.");
+    }
     readings
         .taperSeen()
         .ifPresent(seen -> card.note((seen ? "A taper" : "No taper")

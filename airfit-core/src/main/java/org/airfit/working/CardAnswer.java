@@ -5,7 +5,10 @@ import java.util.OptionalDouble;
 import org.airfit.internal.Digits;
 
 /**
- * What a pencil card comes to, beside the exact answer, and how far apart the two can be.
+ * What a pencil card comes to, beside the answer computed without rounding, and how far apart the two can be.
+ *
+ * <p>The distance is that of pencil and computer. How well the numbers are known with which both begin is no part of
+ * it.
  *
  * <p>Only a {@link PencilCard.Builder} makes one. This class is immutable, thread-safe and value-based.
  */
@@ -31,7 +34,7 @@ public final class CardAnswer {
     return onCard;
   }
 
-  /** {@return the exact answer, in the unit printed} */
+  /** {@return the answer computed without rounding from the same numbers, in the unit printed} */
   public double exact() {
     return exact;
   }
@@ -62,19 +65,24 @@ public final class CardAnswer {
     return OptionalDouble.of(Math.max(0.0, off) + EXACT_TO * Math.abs(exact));
   }
 
-  /** {@return the answer in a sentence, such as "pt = 5.81 bar on this card, 5.8034 bar exactly: at most …"} */
+  /**
+   * {@return the answer in a sentence, such as "pt = 5.81 bar on this card, 5.8034 bar without rounding: at most …"}
+   */
   public String inWords() {
     String unit = onCard.unit().isEmpty() ? "" : " " + onCard.unit();
     String both = onCard + " on this card, " + Digits.read(Digits.significant(exact, EXACT_DIGITS))
-        + unit + " exactly";
+        + unit + " without rounding";
     if (apart().isEmpty()) {
       return both + ". So near to a limit no distance between the two can be proved.";
     }
     double apart = apart().getAsDouble();
-    String share = exact == 0.0
-        ? ""
-        : " (" + Digits.read(Digits.significant(roundedUp(100.0 * apart / Math.abs(exact)), 2))
-            + " %)";
+    if (apart >= Math.abs(exact)) {
+      return both + ". That is too small for a pencil: the two can be "
+          + Digits.read(Digits.significant(roundedUp(apart), 2)) + unit
+          + " apart, as much as the number itself or more.";
+    }
+    String share = " ("
+        + Digits.read(Digits.significant(roundedUp(100.0 * apart / Math.abs(exact)), 2)) + " %)";
     return both + ": at most " + Digits.read(Digits.significant(roundedUp(apart), 2)) + unit + share
         + " apart.";
   }

@@ -8,22 +8,23 @@ import java.util.Objects;
 import org.airfit.internal.Digits;
 
 /**
- * An answer that is worked out again with a pencil and a ruler, on one page: rounded values, steps of at most six
- * operations, figures to read from, and how far the result can be from the exact one.
+ * An answer that is worked out again with a pencil, a ruler and a pocket calculator: rounded values, steps of at most
+ * six operations, figures to read from, and how far the result can be from the exact one.
  *
- * <p>The distance is proved, for whoever keeps to what {@link #rules} states: every result is carried with {@link
- * #DIGITS} digits, four where the first is 1, rounded or cut off, so that it is off by at most one unit of the last of
- * them; a figure is read to {@link ChartAxis#READING} mm on either axis. The given numbers are taken as they are
- * printed. For each step all results that such a reader can come to are enclosed by interval arithmetic with outward
- * rounding; a symbol that stands in an equation more than once is cut into pieces. The exact answer is one number. So
- * whatever the card leaves out of the exact calculation is part of the distance.
+ * <p>The distance is proved, for whoever keeps to what {@link #rules} states: within a step all digits of a pocket
+ * calculator are kept, its result is carried with {@link #DIGITS} digits, four where the first is 1, rounded or cut
+ * off, so that it is off by at most one unit of the last of them; a figure is read to {@link ChartAxis#READING} mm on
+ * either axis. The given numbers are taken as they are printed. For each step all results that such a reader can come
+ * to are enclosed by interval arithmetic with outward rounding; a symbol that stands in an equation more than once is
+ * cut into pieces. The exact answer is one number. So whatever the card leaves out of the exact calculation is part of
+ * the distance.
  *
  * <pre>{@code
  * PencilCard.titled("Pressure behind the filter", UnitSystem.SI)
  *     .given(IN, 7.314e5)          // printed 7.31 bar
  *     .given(DROP, 0.2164e5)       // printed 0.216 bar
  *     .step(BEHIND)                // ⟨p2⟩ = ⟨p1⟩ − ⟨Δp⟩
- *     .answer(OUT, 7.0976e5)       // 7.09 bar; exactly 7.0976 bar; at most … apart
+ *     .answer(OUT, 7.0976e5)       // 7.09 bar; 7.0976 bar without rounding; at most … apart
  *     .build();
  * }</pre>
  *
@@ -117,14 +118,15 @@ public final class PencilCard {
   /** {@return what a reader must keep to so that the distances hold, in sentences} */
   public List<String> rules() {
     List<String> rules = new ArrayList<>();
-    rules.add(
-        "Carry " + DIGITS + " digits of every result, 4 where the first is 1; round, or cut off.");
+    rules.add("Within a step keep all digits of a pocket calculator; of its result carry " + DIGITS
+        + " digits, 4 where the first is 1; round, or cut off.");
     if (!charts.isEmpty()) {
       rules.add("Read a figure to " + Digits.significant(ChartAxis.READING, 2) + " mm"
-          + units.either("", " (1/50 in)") + " on either axis.");
+          + units.either("", ", or 1/64 in,") + " on either axis.");
     }
     rules.add(
-        "Every result that a reader can come to so is enclosed by interval arithmetic, step by step.");
+        "Every result that a reader can come to so is enclosed by interval arithmetic, step by"
+            + " step. How well the numbers given are known is no part of it.");
     return List.copyOf(rules);
   }
 
@@ -338,7 +340,10 @@ public final class PencilCard {
     }
 
     private Known carriedOn(Symbol symbol, double found, Interval results) {
-      Term term = printed(symbol, found, DIGITS);
+      Term printed = printed(symbol, found, DIGITS);
+      int digits = carried(found, DIGITS);
+      boolean isLong = Math.abs(Double.parseDouble(printed.value())) >= Math.pow(10.0, digits);
+      Term term = isLong ? printed : printed.padded(digits);
       Interval carried = results.isThere() ? results.widened(lastDigit(results)) : Interval.NONE;
       return new Known(Double.parseDouble(term.value()), carried, term, symbol.kind());
     }

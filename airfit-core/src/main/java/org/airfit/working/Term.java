@@ -60,6 +60,11 @@ public final class Term {
     return unit.isEmpty() ? number : number + " " + unit;
   }
 
+  /** The same with zeros at its end, so that it has so many digits: those of a result that is carried. */
+  Term padded(int digits) {
+    return new Term(symbol, latex, Digits.padded(Double.parseDouble(value), digits), unit);
+  }
+
   /** Whether the value needs no brackets inside a product or a power. */
   boolean standsAlone() {
     return unit.isEmpty() && !value.startsWith("-") && !value.contains("e");

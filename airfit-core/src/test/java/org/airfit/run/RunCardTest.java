@@ -14,6 +14,7 @@ import org.airfit.Rows;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.Conduit;
+import org.airfit.plant.RegulatorCurve;
 import org.airfit.plant.RegulatorElement;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
@@ -340,7 +341,13 @@ class RunCardTest {
     return card.lines().stream()
         .filter(line -> line.kind() == CardLine.Kind.NOTE)
         .map(CardLine::what)
+        .filter(note -> !note.startsWith("pg and pt are gauge pressures"))
         .toList();
+  }
+
+  /** What the letters mean; they stand below all else. */
+  private static String letters(PencilCard card) {
+    return card.lines().get(card.lines().size() - 1).what();
   }
 
   @Test
@@ -365,7 +372,9 @@ class RunCardTest {
         .through("hose", hose(9.0, 5.0));
     PencilCard card = delivered(run, 0.01).pencilCard(UnitSystem.SI);
     assertThat(notes(card))
-        .containsExactly("It holds the pressure behind it, p3, which is taken from its curve.");
+        .containsExactly(
+            "It holds the pressure behind it, p3: it is set to 4.99 bar(g), and droops by nothing"
+                + " at this flow.");
     assertThat(card.given()).extracting(Term::toString).contains("p3 = 6 bar");
     CardAnswer answer = card.answers().get(0);
     assertThat(answer.apart().getAsDouble() / answer.exact()).isLessThan(0.03);
@@ -374,6 +383,69 @@ class RunCardTest {
         run().through("regulator", RegulatorElement.of(part(40.0), AbsolutePressure.ofBar(9.0)));
     assertThat(notes(delivered(open, 0.01).pencilCard(UnitSystem.SI)))
         .containsExactly("It has a curve or table of its own: its drop is taken from there.");
+  }
+
+  private static String heldBy(RegulatorElement regulator, double flow) {
+    Run run = run().through("regulator", regulator).through("hose", hose(9.0, 5.0));
+    return notes(delivered(run, flow).pencilCard(UnitSystem.SI)).get(0);
+  }
+
+  /** A droop that nobody told is assumed, not read; one in a straight line is from no curve. */
+  @Test
+  void a_regulator_tells_from_where_its_droop_is_known() {
+    RegulatorElement regulator = RegulatorElement.of(part(40.0), AbsolutePressure.ofBar(6.0));
+    String untold = heldBy(regulator.withDroopAtAnyFlow(PressureDrop.ofBar(1.0)), 0.01);
+    assertThat(untold)
+        .contains("less a droop of 1 bar at this flow")
+        .endsWith("That is assumed: by how much it droops at this flow is not known.")
+        .doesNotContain("curve");
+    // 10 L/s of 1.185 g/L: half of 23.7 g/s has half of the droop
+    FreeAirFlow at = FreeAirFlow.ofAnrLitresPerSecond(20.0);
+    assertThat(heldBy(regulator.withDroop(PressureDrop.ofBar(0.8), at), 0.01185))
+        .contains("less a droop of 0.4 bar at this flow, in a straight line from 0.8 bar at ")
+        .doesNotContain("curve", "assumed");
+    RegulatorCurve curve =
+        RegulatorCurve.parse("6.5 bar(g) at 0 L/s ANR; 6.1 bar(g) at 20 L/s ANR");
+    RegulatorElement drawn = regulator.withCurve(curve, PressureDrop.ofBar(1.0));
+    assertThat(heldBy(drawn, 0.01)).endsWith(", from its maker's curve.");
+    RegulatorCurve shorter =
+        RegulatorCurve.parse("6.5 bar(g) at 0 L/s ANR; 6.1 bar(g) at 5 L/s ANR");
+    assertThat(heldBy(regulator.withCurve(shorter, PressureDrop.ofBar(1.0)), 0.01))
+        .endsWith("That is assumed: the curve ends at a smaller flow.");
+  }
+
+  /** Every letter of a number given has its meaning on the card, and no other has. */
+  @Test
+  void every_letter_given_has_its_meaning() {
+    PencilCard card = delivered(
+            run()
+                .through("hose", hose(9.0, 5.0))
+                .through("valve", part(6.0).withCrackingPressure(PressureDrop.ofBar(0.2))),
+            0.01)
+        .pencilCard(UnitSystem.SI);
+    String letters = letters(card);
+    for (Term term : card.given()) {
+      assertThat(letters)
+          .containsPattern("(^|[ ,.])" + term.symbol().replaceAll("\\d+$", "") + "[ ,;]");
+    }
+    String ofLine =
+        letters(delivered(run().through("hose", hose(9.0, 5.0)), 0.01).pencilCard(UnitSystem.SI));
+    assertThat(ofLine).contains("ε/D the roughness").doesNotContain("sonic", "Δpc");
+  }
+
+  /** ISO 6358 counts C as free air at 20 °C and 100 kPa; a standard cubic foot is another, 3 % apart. */
+  @Test
+  void a_conductance_in_us_units_counts_free_air() {
+    PencilCard card = delivered(run().through("part", part(6.0)), 0.01).pencilCard(UnitSystem.US);
+    Term c = card.given().stream()
+        .filter(term -> term.symbol().equals("C1"))
+        .findFirst()
+        .orElseThrow();
+    double foot = 0.3048;
+    double psi = 0.453_592_37 * 9.806_65 / (0.0254 * 0.0254);
+    double cubicFeetPerMinutePsi = 6.0e-8 * psi * 60.0 / (foot * foot * foot);
+    assertThat(Double.parseDouble(c.value())).isCloseTo(cubicFeetPerMinutePsi, within(0.005));
+    assertThat(c.unit()).isEqualTo("cfm ANR/psi");
   }
 
   @Test

@@ -61,7 +61,8 @@ class PencilCardTest {
     assertThat(answer.apart().getAsDouble()).isCloseTo(7.0976 - 7.084, within(1.0e-7));
     assertThat(answer.inWords())
         .isEqualTo(
-            "p2 = 7.09 bar on this card, 7.0976 bar exactly: at most 0.014 bar (0.2 %) apart.");
+            "p2 = 7.09 bar on this card, 7.0976 bar without rounding: at most 0.014 bar (0.2 %)"
+                + " apart.");
   }
 
   @ParameterizedTest
@@ -174,7 +175,7 @@ class PencilCardTest {
         .build();
     assertThat(card.charts()).containsExactly(circle);
     assertThat(card.lines().get(0))
-        .hasToString("Height: y from figure 1, curve circle at x = 0.6: 0.8");
+        .hasToString("Height: y from figure 1, curve circle at x = 0.6: 0.800");
     // 0.5 mm across on a slope of 3/4, 0.5 mm up, and a unit of the last digit
     assertThat(card.answers().get(0).apart().getAsDouble())
         .isCloseTo(0.005 * 0.75 + 0.005 + 0.001, within(5.0e-5));
@@ -183,6 +184,47 @@ class PencilCardTest {
     assertThat(card.toText()).contains("Figure 1, to read from: Quarter of a circle");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> builder().given(X, 0.6).read("Height", circle, "oval", X, Y));
+  }
+
+  /** Three thirds of 1: whoever carries three digits inside of the step too comes out of the interval. */
+  @Test
+  void the_proof_holds_for_all_digits_within_a_step_only() {
+    Formula step = Formula.of("Rest", "⟨y⟩ = 100 × (⟨x⟩ / 3) × 3 − 99", SOURCE, Y, X);
+    PencilCard card = builder().given(X, 1.0).step(step).answer(Y, 1.0).build();
+    CardAnswer answer = card.answers().get(0);
+    double within = 1.0;
+    double cutOffAtEachOperation = 99.9 - 99.0;
+    assertThat(within).isBetween(answer.least().getAsDouble(), answer.most().getAsDouble());
+    assertThat(cutOffAtEachOperation).isLessThan(answer.least().getAsDouble());
+    assertThat(card.rules().get(0)).startsWith("Within a step keep all digits");
+  }
+
+  /** The mark that an inch rule has must not be coarser than what the proof takes. */
+  @Test
+  void a_sixty_fourth_of_an_inch_is_within_what_is_proved() {
+    PencilChart line = PencilChart.of(
+            "Line", ChartAxis.even("x", 0.0, 1.0, 100.0), ChartAxis.even("y", 0.0, 1.0, 100.0))
+        .with("line", x -> x);
+    PencilCard card = PencilCard.titled("Some card", UnitSystem.US)
+        .given(X, 0.6)
+        .read("Height", line, "line", X, Y)
+        .answer(Y, 0.6)
+        .build();
+    assertThat(card.rules().get(1)).contains("1/64 in");
+    assertThat(25.4 / 64.0).isLessThanOrEqualTo(ChartAxis.READING);
+  }
+
+  @Test
+  void a_distance_as_large_as_the_number_tells_that_a_pencil_is_too_coarse() {
+    PencilCard card = builder()
+        .given(P1, 7.314e5)
+        .given(DROP, 7.312e5)
+        .step(BEHIND)
+        .answer(P2, 200.0)
+        .build();
+    assertThat(card.inWords().get(0))
+        .contains("That is too small for a pencil")
+        .doesNotContain("%");
   }
 
   @Test

@@ -44,11 +44,13 @@ public final class CardPage {
         table.steps thead th { border-bottom: 1.5px solid var(--line); }
         table.steps tbody th { width: auto; line-height: 1.05; }
         table.dense { line-height: 1.14; }
-        table.dense td, table.dense th { padding-top: 0; padding-bottom: 0; }
+        table.dense td, table.dense th { padding-top: 0; padding-bottom: .5mm; }
+        table.dense .part th { padding-top: .7mm; line-height: 1.2; }
+        .card sub { font-size: 75%; line-height: 0; vertical-align: -.2em; }
         figure.scale { overflow: visible; }
         .figures { gap: 2mm; margin-top: 1.2mm; flex-wrap: nowrap; }
         .figures figcaption { font-size: 7pt; line-height: 1.15; }
-        .near { padding: 1mm 2.5mm .4mm; margin: 1.4mm 0; }
+        .near { break-inside: avoid; padding: 1mm 2.5mm .4mm; margin: 1.4mm 0; }
         .near p { margin: 0 0 .4mm; }
         .cautions { columns: 2; column-gap: 5mm; }
         .cautions p { font-size: 7pt; line-height: 1.15; margin: 0 0 .7mm; }
@@ -110,7 +112,9 @@ public final class CardPage {
     out.append("<header class=\"heading\">\n");
     element("h1", answered.question());
     element(
-        "p", sheet.job().title() + ", for " + sheet.job().customer() + ". By pencil and ruler.");
+        "p",
+        sheet.job().title() + ", for " + sheet.job().customer()
+            + ". By pencil, ruler and pocket calculator. Read the cautions at its end first.");
     out.append("</header>\n");
     element("h2", "Given, rounded");
     out.append("<ul class=\"given\">\n");
@@ -123,7 +127,8 @@ public final class CardPage {
     card.tables().forEach(this::table);
     figures(card);
     out.append("<div class=\"near\">\n");
-    List<String> inWords = card.inWords();
+    List<String> inWords = new ArrayList<>(answered.basis());
+    inWords.addAll(card.inWords());
     for (int i = 0; i < inWords.size(); i++) {
       out.append(i == 0 ? "<p class=\"first\">" : "<p>")
           .append(low(inWords.get(i)))
@@ -131,7 +136,7 @@ public final class CardPage {
     }
     out.append("<p>").append(escaped(String.join(" ", card.rules()))).append("</p>\n</div>\n");
     if (!answered.cautions().isEmpty()) {
-      element("h2", "Before anyone works on it");
+      element("h2", "Before anyone works on it: " + small(answered.question()));
       out.append("<div class=\"cautions\">\n");
       for (Caution caution : answered.cautions()) {
         out.append("<p><strong>").append(escaped(caution.title())).append(".</strong> ");
@@ -183,7 +188,7 @@ public final class CardPage {
       first = "";
       if (isNote) {
         out.append("<td colspan=\"").append(hasHeadings ? 3 : 4).append("\">");
-        out.append(escaped(line.what())).append("</td></tr>\n");
+        out.append(low(line.what())).append("</td></tr>\n");
         continue;
       }
       if (hasHeadings) {

@@ -14,7 +14,8 @@ final class CardText {
     out.append("Pencil cards for ").append(sheet.job().customer()).append('\n');
     for (CardSheet.Card card : sheet.cards()) {
       out.append('\n').append(RULE).append('\n').append(card.question()).append(". ");
-      out.append(card.card().toText());
+      card.basis().forEach(each -> out.append('\n').append(each));
+      out.append(card.basis().isEmpty() ? "" : "\n\n").append(card.card().toText());
       for (Caution caution : card.cautions()) {
         out.append("\n  ").append(caution.title()).append(". ").append(caution.text());
         out.append("\n    [").append(caution.source()).append("]\n");

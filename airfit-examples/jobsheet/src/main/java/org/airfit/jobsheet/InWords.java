@@ -638,6 +638,18 @@ final class InWords {
     return List.copyOf(all);
   }
 
+  /** Cautions each once, to depressurise first of them, that codes and makers come first last. */
+  static List<Caution> cautionsWith(JobSheet sheet, List<Caution> some) {
+    Set<Caution> all = new LinkedHashSet<>();
+    all.add(SafetyRules.usFederal().reminder(DEPRESSURISE));
+    some.stream().filter(caution -> !caution.title().equals(DEPRESSURISE)).forEach(all::add);
+    outsideTheAirModel(sheet).ifPresent(all::add);
+    Caution deference = sheet.requirement().rules().toldIn(sheet.units()).deference();
+    all.remove(deference);
+    all.add(deference);
+    return List.copyOf(all);
+  }
+
   /** Behind what arrives: that its numbers are worth no more than a first guess, where the air is outside its model. */
   static String beyondTheModel(JobSheet sheet) {
     return outsideTheAirModel(sheet).map(InWords::firstGuess).orElse("");

@@ -12,6 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.airfit.files.Disk;
+import org.airfit.files.WrongFileException;
+import org.airfit.safety.Caution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -59,9 +62,9 @@ class CardProgramTest {
     String page = page("quarry-road/tire-shop.json");
     assertThat(said())
         .contains("What arrives with the parts proposed.")
-        .contains("on this card, 96.531 psi exactly: at most ")
+        .contains("on this card, 96.531 psi without rounding: at most ")
         .contains("Left: 1/4 NPT male. All others known here, ")
-        .contains("What arrives at the tool now has no card: the flow does not pass old hose")
+        .contains("What arrives at the tool now has no card: old hose")
         .contains("More pressure at the supply does not help.")
         .contains("The cards with their figures, to print at full size: ");
     assertThat(count(page, "<section class=\"card\">")).isEqualTo(2);
@@ -69,7 +72,7 @@ class CardProgramTest {
     assertThat(page)
         .contains("p<sub>t</sub> = ")
         .contains("Re<sub>1</sub> = 379 × ṁ / (D<sub>1</sub> × μ)")
-        .contains("Before anyone works on it")
+        .contains("Before anyone works on it: what arrives with the parts proposed")
         .contains("More pressure at the supply does not help.")
         .contains("1/4 NPT male")
         .doesNotContain("null", "NaN");
@@ -83,7 +86,8 @@ class CardProgramTest {
         "tyre-bay/weak-impact-wrench.json",
         "body-shop/spray-gun.json")) {
       String steps = page(job);
-      Matcher table = Pattern.compile("(?s)<table class=\"steps\">.*?</table>").matcher(steps);
+      Matcher table =
+          Pattern.compile("(?s)<table class=\"steps[^\"]*\">.*?</table>").matcher(steps);
       assertThat(table.find()).isTrue();
       String body = table.group().substring(table.group().indexOf("<tbody>"));
       int columns = count(table.group(), "scope=\"col\"");
@@ -117,9 +121,77 @@ class CardProgramTest {
         .contains("Re: Reynolds number; λ: friction factor, from figure 1;");
   }
 
+  private static CardSheet cards(String job) throws WrongFileException {
+    return CardSheet.of(JobSheet.of(Disk.job(JOBS.resolve(job))));
+  }
+
+  /** What the sheet says of what nobody told belongs to the card: the worst case is not the number itself. */
   @Test
-  void a_job_without_such_an_answer_says_so() throws IOException {
+  void a_worst_case_is_told_as_one() throws IOException, WrongFileException {
+    CardSheet.Card card = cards("tyre-bay/blow-gun.json").cards().get(0);
+    assertThat(card.basis().get(0))
+        .contains("at least 85.4 psig, it needs 80 psig", "nobody told", "up to 14.5 psi");
+    assertThat(card.basis()).anyMatch(each -> each.startsWith("The card is worked with the worst"));
+    page("tyre-bay/blow-gun.json");
+    assertThat(said().indexOf("at least 85.4 psig")).isLessThan(said().indexOf("Given:"));
+    assertThat(said()).doesNotContain("psi exactly");
+  }
+
+  /** 110 psig set less 14.5 psi of droop that is assumed: 95.5 psig stand behind the regulator, not at the supply. */
+  @Test
+  void the_pressure_behind_a_regulator_is_not_that_of_the_supply() throws WrongFileException {
+    CardSheet.Card card = cards("tyre-bay/blow-gun.json").cards().get(0);
+    assertThat(card.card().given().get(0)).hasToString("pg = 95.5 psi");
+    assertThat(card.card().toText()).doesNotContain("at the supply");
+    assertThat(card.basis())
+        .contains("pg is what stands behind the regulator at the supply: it is set to 110 psig, and"
+            + " 14.5 psi less is held while the tool runs.");
+    assertThat(cards("tyre-bay/average-cfm.json").cards().get(0).basis())
+        .contains("pg is the lowest pressure at the supply, of 115 psig to 140 psig that was told.")
+        .anyMatch(each -> each.contains("16 scfm") && each.endsWith("the most that it may be."))
+        .anyMatch(each -> each.contains("up to four times as much"));
+  }
+
+  /** Every card bids to depressurise first and defers last; that of parts has the cautions of the parts. */
+  @Test
+  void a_card_carries_the_cautions_of_its_answer() throws WrongFileException {
+    for (String job : List.of(
+        "quarry-road/tire-shop.json",
+        "tyre-bay/blow-gun.json",
+        "boatyard/weak-sander.json",
+        "body-shop/two-benches.json")) {
+      for (CardSheet.Card card : cards(job).cards()) {
+        List<String> titles = card.cautions().stream().map(Caution::title).toList();
+        assertThat(titles).startsWith("Depressurise before uncoupling").doesNotHaveDuplicates();
+        assertThat(card.cautions().get(titles.size() - 1).text())
+            .contains("not an approval", "Local codes");
+        if (!card.question().startsWith("Which thread")) {
+          assertThat(titles).as(job).contains("Whip restraint");
+        }
+      }
+    }
+    assertThat(cards("quarry-road/tire-shop.json").cards().get(0).cautions())
+        .anyMatch(caution -> caution.title().equals("If the regulator fails")
+            && caution.text().contains("its maker allows 120 psig"));
+  }
+
+  @Test
+  void each_of_several_tools_has_a_card() throws WrongFileException {
+    assertThat(cards("body-shop/two-benches.json").cards())
+        .extracting(CardSheet.Card::question)
+        .containsExactly(
+            "What arrives with the parts proposed: lines 1 and 2, sander",
+            "What arrives with the parts proposed: lines 3 and 4, air ratchet");
+  }
+
+  @Test
+  void a_job_without_such_an_answer_says_so() throws IOException, WrongFileException {
     String page = page("counter/nitrogen.json");
+    assertThat(page).contains("suffocates without a warning");
+    assertThat(cards("counter/socket-alone.json").without())
+        .containsExactly(
+            "What arrives with parts has no card: no parts are chosen before the plug is known.");
+    page = page("counter/nitrogen.json");
     assertThat(said()).contains("This job has no answer that a card can hold.");
     assertThat(page).contains("This job has no answer that a card can hold.");
     page("counter/two-near-plugs.json");
