@@ -5,7 +5,7 @@ import org.airfit.internal.Labels;
 
 /** What can be wrong with articles of a price list. */
 public enum FaultKind {
-  /** A part is rated below each part that it is told to be sold with, or below every half that it goes with. */
+  /** A part is rated below another that it is told to be sold with, or below a half that it goes with. */
   RATING_BELOW(FaultEffect.UNSAFE, "rating below what it is sold with"),
   /** The sonic conductance and the flow coefficient of one part do not go together. */
   C_AGAINST_CV(FaultEffect.WRONG_ANSWER, "C against Cv"),

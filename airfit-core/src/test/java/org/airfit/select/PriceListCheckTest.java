@@ -341,6 +341,48 @@ class PriceListCheckTest {
     assertThat(fault.articles().get(0)).isEqualTo("H-10");
   }
 
+  /** Two of three are rated for less: each of them is put under too much by who goes by the third. */
+  @Test
+  void two_hoses_of_one_set_that_tie_for_the_lowest_rating_are_both_told() {
+    for (String id : List.of("H-10", "H-20")) {
+      replace(
+          id, PartFigures.with(part(id), part(id).facts().withRating(GaugePressure.ofBar(10.0))));
+    }
+    assertThat(PriceListCheck.of(list()).faults()).isEmpty();
+    together.add(Set.of("H-10", "H-20", "S-wren-1"));
+    List<ListFault> faults = PriceListCheck.of(list()).faults();
+    assertThat(faults).extracting(ListFault::kind).containsOnly(FaultKind.RATING_BELOW);
+    assertThat(faults)
+        .extracting(ListFault::articles)
+        .containsExactly(List.of("H-10", "S-wren-1"), List.of("H-20", "S-wren-1"));
+    assertThat(faults.get(1).inWords()).contains("10 bar(g)", "16 bar(g)");
+  }
+
+  /** One of two sockets is rated as low as the plug, and the other is not: a set is rated as its lowest part. */
+  @Test
+  void a_plug_that_ties_with_one_of_its_sockets_is_told_by_the_other() {
+    for (String id : List.of("P-wren-1", "S-wren-1")) {
+      replace(
+          id, PartFigures.with(part(id), part(id).facts().withRating(GaugePressure.ofBar(10.0))));
+    }
+    assertThat(PriceListCheck.of(list()).faults())
+        .extracting(fault -> fault.kind() + " " + fault.articles())
+        .containsExactly(
+            FaultKind.RATING_BELOW + " [P-wren-1, S-wren-2]",
+            FaultKind.RATING_BELOW + " [S-wren-1, P-wren-2]");
+  }
+
+  /** A part rated between the others is put under too much by who goes by the highest. */
+  @Test
+  void every_part_of_a_set_below_its_highest_is_told() {
+    replace("H-10", hose(facts("H-10", "20.00").withRating(GaugePressure.ofBar(12.0)), 9.5, 10.0));
+    replace("H-20", hose(facts("H-20", "38.00").withRating(GaugePressure.ofBar(10.0)), 12.7, 20.0));
+    together.add(Set.of("H-10", "H-20", "S-wren-1"));
+    assertThat(PriceListCheck.of(list()).faults())
+        .extracting(ListFault::articles)
+        .containsExactly(List.of("H-10", "S-wren-1"), List.of("H-20", "S-wren-1"));
+  }
+
   @Test
   void a_missing_rating_and_a_missing_price_are_told() {
     replace("H-10", hose(PartFacts.of("H-10", "hose").withPrice(Money.parse("20 EUR")), 9.5, 10.0));
@@ -514,8 +556,8 @@ class PriceListCheckTest {
             FaultKind.ORPHAN_ADAPTER);
     assertThat(PriceListCheck.of(list()).inWords())
         .isEqualTo(
-            "4 faults in 16 articles: 1 unsafe, 2 answer open, 1 untidy; no figures that no part can"
-                + " have.");
+            "4 faults in 16 articles: 1 unsafe, 2 answer open, 1 untidy; no figures that no part"
+                + " can have.");
     Collections.reverse(articles);
     assertThat(PriceListCheck.of(list()).faults()).isEqualTo(faults);
   }
