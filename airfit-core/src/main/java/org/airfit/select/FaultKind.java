@@ -42,7 +42,7 @@ public enum FaultKind {
     this.label = label;
   }
 
-  /** {@return what such a fault does} */
+  /** {@return what such a fault does, if it is one: {@link ListFault#effect} knows what is only to be checked} */
   public FaultEffect effect() {
     return effect;
   }

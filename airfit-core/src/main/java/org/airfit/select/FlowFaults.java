@@ -129,18 +129,18 @@ final class FlowFaults {
       FlowCapacity least = range.least();
       FlowCapacity most = range.most();
       boolean isOneC = least.conductance().equals(most.conductance());
-      found.add(
-          ListFault.of(
-              FaultKind.AIR_FIGURE_OPEN,
-              id,
-              units -> part.name() + ": "
-                  + (isOneC
-                      ? "C is " + units.say(least.conductance()) + ", and b is only known from "
-                          + ratio(least) + " to " + ratio(most)
-                      : "C is only known from " + units.say(least.conductance()) + " to "
-                          + units.say(most.conductance()) + ", and b with it")
-                  + " (" + range.assumption().citation() + ").",
-              "Ask the maker for C and b by ISO 6358; with a flow rating, for the drop at which it holds."));
+      found.add(ListFault.of(
+          FaultKind.AIR_FIGURE_OPEN,
+          id,
+          units -> part.name() + ": "
+              + (isOneC
+                  ? "C is " + units.say(least.conductance()) + ", and b is only known from "
+                      + ratio(least) + " to " + ratio(most)
+                  : "C is only known from " + units.say(least.conductance()) + " to "
+                      + units.say(most.conductance()) + ", and b with it")
+              + " (" + range.assumption().citation() + ").",
+          "Ask the maker for C and b by ISO 6358; with a flow rating, for the drop at which it"
+              + " holds."));
     });
     if (part instanceof Part.Hose hose && !hose.conduitRange().isExact()) {
       found.add(ListFault.of(
@@ -183,7 +183,7 @@ final class FlowFaults {
       found.add(
           impossible
               ? ListFault.impossible(FaultKind.C_AGAINST_CV, List.of(part.id()), said, ASK)
-              : ListFault.of(FaultKind.C_AGAINST_CV, List.of(part.id()), said, ASK));
+              : ListFault.toCheck(FaultKind.C_AGAINST_CV, List.of(part.id()), said, ASK));
       return;
     }
     if (!range.isExact()) {
@@ -194,7 +194,7 @@ final class FlowFaults {
         kv.kv() * (c / at.cubicMetresPerSecondPascal()) * (2.0 / 3.0) * Math.sqrt(2.0 / (1.0 - b));
     double times = kv.kv() / expected;
     if (times > FAR_OFF || times < 1.0 / FAR_OFF) {
-      found.add(ListFault.of(
+      found.add(ListFault.toCheck(
           FaultKind.C_AGAINST_CV,
           List.of(part.id()),
           units -> part.name() + ": C " + units.say(told) + " with b "
@@ -287,6 +287,6 @@ final class FlowFaults {
     found.add(
         impossible
             ? ListFault.impossible(FaultKind.ABOVE_CHOKING, id, said, toDo)
-            : ListFault.of(FaultKind.ABOVE_CHOKING, id, said, toDo));
+            : ListFault.toCheck(FaultKind.ABOVE_CHOKING, id, said, toDo));
   }
 }

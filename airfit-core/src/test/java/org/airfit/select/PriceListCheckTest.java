@@ -221,6 +221,25 @@ class PriceListCheckTest {
     assertThat(fault.inWords(UnitSystem.US)).contains("Cv 1.16,", "ft³/(s·psi)");
   }
 
+  /** By hand: 1700 L/min are 28.3 L/s; C 4.0 from 7.013 bar(a) chokes at 28.1 L/s, 1 % less: two digits round more. */
+  @Test
+  void an_excess_that_rounding_makes_is_to_be_checked_and_no_fault() {
+    replace(
+        "S-wren-1",
+        new ListedPart(
+            socket(facts("S-wren-1", "9.00"), "wren", "3/8 NPT male", 4.0),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of(new ListedPart.FullFlow(
+                FreeAirFlow.ofAnrLitresPerSecond(1700.0 / 60.0),
+                AirState.of(AbsolutePressure.ofBar(7.01325), Temperature.ofCelsius(20.0))))));
+    ListFault told = only();
+    assertThat(told.kind()).isEqualTo(FaultKind.ABOVE_CHOKING);
+    assertThat(told.effect()).hasToString("to be checked");
+    assertThat(PriceListCheck.of(list()).inWords())
+        .isEqualTo("No fault was found in 15 articles; 1 thing is to be checked.");
+  }
+
   /** A C that is far below its Kv is possible: behind a passage that widens gently. It is only to be checked. */
   @Test
   void a_c_that_is_small_for_its_kv_is_never_impossible() {

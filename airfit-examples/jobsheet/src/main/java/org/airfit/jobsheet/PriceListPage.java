@@ -62,7 +62,7 @@ public final class PriceListPage {
     }
     for (FaultEffect effect : sheet.effects()) {
       table(
-          "Faults: " + effect,
+          PriceListSheet.heading(effect),
           List.of("article", "fault", "what is wrong", "what to do"),
           sheet.faults(effect),
           4);

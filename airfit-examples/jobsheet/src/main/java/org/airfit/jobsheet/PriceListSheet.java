@@ -126,6 +126,13 @@ public record PriceListSheet(
         .toList();
   }
 
+  /** The heading over the faults of one effect. */
+  static String heading(FaultEffect effect) {
+    return effect == FaultEffect.TO_BE_CHECKED
+        ? "To be checked, no fault yet"
+        : "Faults: " + effect;
+  }
+
   /** The faults of one effect: articles, kind, what is wrong, what to do. */
   List<List<String>> faults(FaultEffect effect) {
     return found.faults().stream()
