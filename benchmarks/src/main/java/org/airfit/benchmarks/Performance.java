@@ -436,9 +436,10 @@ public final class Performance {
   /** The rows of the document, and what their floors are counted from. */
   private static final class Table {
 
-    private final StringBuilder rows =
-        new StringBuilder("| what | measured | wanted | | floor | over it |\n"
-            + "| --- | --- | --- | --- | --- | --- |\n");
+    private final StringBuilder rows = new StringBuilder("""
+        | what | measured | wanted | | floor | over it |
+        | --- | --- | --- | --- | --- | --- |
+        """);
     private final StringBuilder floors = new StringBuilder();
     private final ToDoubleFunction<Floor.Operation> cost;
 

@@ -51,18 +51,18 @@ class DocumentExamplesTest {
   private static final Path EXAMPLES = ROOT.resolve("airfit-examples");
 
   /** What the documents write for a file of the reader's own, and a file that stands for it here. */
-  private static final Map<String, String> STANDS_FOR = Map.of(
-      "JOB.json", "jobs/boatyard/weak-sander.json",
-      "START.json", "jobs/boatyard/weak-sander.json",
-      "CATALOGUE.json", "jobs/boatyard/catalogue.json",
-      "SET.csv", "sets/workshop.csv",
-      "NETWORK.csv", "networks/ferry-lane-ring.csv",
-      "LEDGER.csv", "jobs/joinery/leaks.csv",
-      "DIAGNOSIS.json", "diagnoses/saddler-lane/slow-grinder.json",
-      "INVENTORY.json", "shops/weir-street/inventory.json",
-      "CHECK.json", "shops/canal-row/check.json",
-      "WATER.json", "treatments/kiln-row/paint-shop.json",
-      "DAY.json", "days/lock-street/smithy.json");
+  private static final Map<String, String> STANDS_FOR = Map.ofEntries(
+      Map.entry("JOB.json", "jobs/boatyard/weak-sander.json"),
+      Map.entry("START.json", "jobs/boatyard/weak-sander.json"),
+      Map.entry("CATALOGUE.json", "jobs/boatyard/catalogue.json"),
+      Map.entry("SET.csv", "sets/workshop.csv"),
+      Map.entry("NETWORK.csv", "networks/ferry-lane-ring.csv"),
+      Map.entry("LEDGER.csv", "jobs/joinery/leaks.csv"),
+      Map.entry("DIAGNOSIS.json", "diagnoses/saddler-lane/slow-grinder.json"),
+      Map.entry("INVENTORY.json", "shops/weir-street/inventory.json"),
+      Map.entry("CHECK.json", "shops/canal-row/check.json"),
+      Map.entry("WATER.json", "treatments/kiln-row/paint-shop.json"),
+      Map.entry("DAY.json", "days/lock-street/smithy.json"));
 
   /** The catalogue with which the jobs of the documents are answered. */
   private static final String COUNTER = "jobs/quay-street/catalogue.json";
