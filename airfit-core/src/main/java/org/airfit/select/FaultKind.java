@@ -7,10 +7,14 @@ import org.airfit.internal.Labels;
 public enum FaultKind {
   /** A part is rated below another that it is told to be sold with, or below a half that it goes with. */
   RATING_BELOW(FaultEffect.UNSAFE, "rating below what it is sold with"),
+  /** A part is rated for more than parts for shop air are: most likely a slip of the decimal point or of the unit. */
+  RATING_BEYOND_USE(FaultEffect.UNSAFE, "rating beyond use"),
   /** The sonic conductance and the flow coefficient of one part do not go together. */
   C_AGAINST_CV(FaultEffect.WRONG_ANSWER, "C against Cv"),
   /** A flow or a conductance is above what the bore, or the conductance of the part itself, lets through choked. */
   ABOVE_CHOKING(FaultEffect.WRONG_ANSWER, "flow above choking"),
+  /** A bore is far wider than the ends of its part. */
+  BORE_BEYOND_ENDS(FaultEffect.WRONG_ANSWER, "bore beyond its ends"),
   /** A plug of one profile is too easily taken for one of another with the caliper in use. */
   PROFILES_TOO_ALIKE(FaultEffect.WRONG_ANSWER, "profiles too alike"),
   /** A price is far from those of the same kind and size. */

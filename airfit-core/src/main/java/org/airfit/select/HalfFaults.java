@@ -22,6 +22,9 @@ final class HalfFaults {
   /** No more pairs of profiles are told; the hardest to tell apart come first. */
   static final int MOST_PAIRS = 200;
 
+  /** Parts for shop air are rated for less: common practice, no source, and our own choice of the number. */
+  static final GaugePressure BEYOND_USE = GaugePressure.ofBar(100.0);
+
   /** The highest rating first; of those that have it, by id. */
   private static final Comparator<Part> HIGHEST_FIRST = Comparator.comparing(
           (Part part) -> part.facts().rating().orElseThrow())
@@ -77,6 +80,7 @@ final class HalfFaults {
     for (Part part : parts) {
       if (part.facts().rating().isPresent()) {
         rated++;
+        beyondUse(part, part.facts().rating().get());
       } else {
         found.add(ListFault.of(
             FaultKind.RATING_NOT_TOLD,
@@ -90,6 +94,19 @@ final class HalfFaults {
     }
     list.soldTogether().forEach(this::soldTogether);
     alike();
+  }
+
+  private void beyondUse(Part part, GaugePressure rating) {
+    if (rating.compareTo(BEYOND_USE) > 0) {
+      found.add(ListFault.of(
+          FaultKind.RATING_BEYOND_USE,
+          List.of(part.id()),
+          units -> part.name() + " is rated for " + units.say(rating, BEYOND_USE)
+              + "; parts for shop air are rated for no more than "
+              + units.say(BEYOND_USE, rating) + ", by our choice.",
+          "Look for a slip of the decimal point or of the unit, and hold it against the"
+              + " maker's sheet."));
+    }
   }
 
   private void half(Part part) {

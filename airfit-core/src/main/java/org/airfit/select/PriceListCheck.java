@@ -111,9 +111,10 @@ public final class PriceListCheck {
         .map(kind -> new Looked(
             kind,
             switch (kind) {
-              case RATING_BELOW -> halves.rated();
+              case RATING_BELOW, RATING_BEYOND_USE -> halves.rated();
               case C_AGAINST_CV -> flows.pairs();
               case ABOVE_CHOKING -> flows.choked();
+              case BORE_BEYOND_ENDS -> flows.bores();
               case PROFILES_TOO_ALIKE -> halves.profiles();
               case PRICE_OUT_OF_LINE -> order.compared();
               case PRICE_NOT_ABOVE_COST -> order.costed();

@@ -218,7 +218,7 @@ class PriceListCheckTest {
     assertThat(fault.isImpossible()).isEqualTo(outcome.equals("impossible"));
     assertThat(fault.articles()).containsExactly("S-finch-1");
     assertThat(fault.inWords()).contains("Kv 1,", "C 5.7");
-    assertThat(fault.inWords(UnitSystem.US)).contains("Cv 1.16,", "ft³/(s·psi)");
+    assertThat(fault.inWords(UnitSystem.US)).contains("Cv 1.16,", "C 5.7", "dm³/(s·bar)");
   }
 
   /** By hand: 1700 L/min are 28.3 L/s; C 4.0 from 7.013 bar(a) chokes at 28.1 L/s, 1 % less: two digits round more. */
@@ -517,7 +517,57 @@ class PriceListCheckTest {
   @Test
   void a_price_of_nothing_is_out_of_line() {
     replace("P-wren-1", plug(facts("P-wren-1", "0"), "wren", "1/4 NPT male"));
-    assertThat(only().inWords()).contains("0.00 EUR, nothing beside a median");
+    assertThat(only().inWords()).contains("is sold for 0.00 EUR");
+  }
+
+  /** No others are needed to see that. */
+  @Test
+  void a_price_of_nothing_is_told_of_a_single_part() {
+    replace("H-20", hose(facts("H-20", "0.00"), 12.7, 20.0));
+    ListFault fault = only();
+    assertThat(fault.kind()).isEqualTo(FaultKind.PRICE_OUT_OF_LINE);
+    assertThat(fault.articles()).containsExactly("H-20");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"100, false", "101, true", "1600, true"})
+  void a_rating_beyond_use_is_told(double bar, boolean isTold) {
+    replace("H-10", hose(facts("H-10", "20.00").withRating(GaugePressure.ofBar(bar)), 9.5, 10.0));
+    if (!isTold) {
+      assertThat(PriceListCheck.of(list()).faults()).isEmpty();
+      return;
+    }
+    ListFault fault = only();
+    assertThat(fault.kind()).hasToString("rating beyond use");
+    assertThat(fault.effect()).isEqualTo(FaultEffect.UNSAFE);
+    assertThat(fault.inWords()).contains("is rated for " + Math.round(bar) + " bar(g)");
+  }
+
+  /** ASME B36.10M: a pipe of NPS 3/8 has 17.1 mm outside; twice its bore in any schedule is below 34.2 mm. */
+  @ParameterizedTest
+  @CsvSource({"15, false", "35, true", "11000, true"})
+  void a_bore_beyond_its_ends_is_told(double millimetres, boolean isTold) {
+    add(new Part.Adapter(
+        facts("A-9", "3.00"),
+        End.parse("3/8 NPT male"),
+        End.parse("1/4 NPT female"),
+        Conduit.of(
+            Length.ofMillimetres(millimetres),
+            Length.ofMillimetres(30.0),
+            Length.ofMillimetres(0.1))));
+    if (!isTold) {
+      assertThat(PriceListCheck.of(list()).faults()).isEmpty();
+      return;
+    }
+    ListFault fault = only();
+    assertThat(fault.kind()).hasToString("bore beyond its ends");
+    assertThat(fault.articles()).containsExactly("A-9");
+  }
+
+  @Test
+  void an_empty_list_is_not_called_free_of_faults() {
+    articles.clear();
+    assertThat(PriceListCheck.of(list()).inWords()).isEqualTo("There was no article to check.");
   }
 
   @Test
