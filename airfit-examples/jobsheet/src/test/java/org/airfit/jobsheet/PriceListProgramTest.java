@@ -81,6 +81,7 @@ class PriceListProgramTest {
             "<h1>The spring price list</h1>",
             "cannot be",
             "Faults: unsafe",
+            "<div class=\"do\">Look whether the rating is a slip",
             "What would solve more jobs",
             "An assembly is rated as its lowest part")
         .doesNotContain("http");
