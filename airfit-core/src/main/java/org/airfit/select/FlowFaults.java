@@ -58,6 +58,9 @@ final class FlowFaults {
   /** How many times the widest bore of its ends the bore of a part may be before it is told [-]; our choice. */
   static final double BEYOND_ENDS = 2.0;
 
+  /** The widest bore [m] that is not told where no end tells its own; our choice. */
+  static final double WIDEST = 0.1;
+
   private static final String ASK =
       "Ask the maker which of the figures holds, and for C and b by ISO 6358.";
 
@@ -86,7 +89,7 @@ final class FlowFaults {
     return capacities;
   }
 
-  /** {@return how many had a bore, and an end whose bore is reckoned} */
+  /** {@return how many had a bore} */
   int bores() {
     return bores;
   }
@@ -128,19 +131,21 @@ final class FlowFaults {
         .flatMap(Optional::stream)
         .map(each -> each.limits().most())
         .max(Comparator.naturalOrder());
-    if (bore.isEmpty() || widest.isEmpty()) {
+    if (bore.isEmpty()) {
       return;
     }
     bores++;
     Length told = bore.get();
-    Length most = widest.get();
-    if (told.metres() > BEYOND_ENDS * most.metres()) {
+    double limit = widest.map(most -> BEYOND_ENDS * most.metres()).orElse(WIDEST);
+    if (told.metres() > limit) {
       found.add(ListFault.of(
           FaultKind.BORE_BEYOND_ENDS,
           List.of(part.id()),
           units -> part.name() + ": a bore of " + units.sayBore(told)
-              + " is told, and its ends are reckoned to have one of " + units.sayBore(most)
-              + " at most; up to twice that counts as in line, by our choice.",
+              + " is told, and no more than " + units.sayBore(Length.ofMetres(limit))
+              + " counts as in line"
+              + (widest.isPresent() ? ", twice what its ends are reckoned to have" : "")
+              + ", by our choice.",
           "Look for a slip of the decimal point or of the unit."));
     }
   }

@@ -564,6 +564,17 @@ class PriceListCheckTest {
     assertThat(fault.articles()).containsExactly("A-9");
   }
 
+  /** Nobody reckons the bore of these ends: only what no shop has is told. */
+  @Test
+  void a_bore_of_metres_is_told_whatever_the_ends() {
+    add(new Part.Adapter(
+        facts("A-9", "3.00"),
+        End.parse("R 3/8 male"),
+        End.parse("Rp 1/4 female"),
+        Conduit.of(Length.ofMetres(11.0), Length.ofMillimetres(30.0), Length.ofMillimetres(0.1))));
+    assertThat(only().inWords()).contains("11000 mm", "100 mm");
+  }
+
   @Test
   void an_empty_list_is_not_called_free_of_faults() {
     articles.clear();
