@@ -865,15 +865,15 @@ class DocumentsTest {
     List<ChangeStep> order = change.steps();
     assertThat(keep)
         .isEqualTo(
-            "Keep wren for all bays: 2 sockets and 4 plugs are changed, which costs 25.00 USD; the work"
-                + " is not counted.");
+            "Keep wren for all bays: 2 sockets and 4 plugs are changed, which costs 25.00 USD; the"
+                + " work is not counted.");
     assertThat(wrong)
         .extracting(MixedPair::outcome)
         .containsExactlyInAnyOrder(PairOutcome.LETS_GO, PairOutcome.NOT_TOLD);
     assertThat(order).hasSize(1);
   }
 
-  /** By hand: 5.71 dm³/(s·bar) for Kv 1 and so 4.94 for Cv 1; 1.2 Cv make 5.93, which is 0.01444 ft³/(s·psi). */
+  /** By hand: 5.71 dm³/(s·bar) for Kv 1 and so 4.94 for Cv 1; 1.2 Cv make 5.93, all in dm³/(s·bar). */
   @Test
   void the_price_list_of_the_guide_has_a_figure_that_no_part_can_have() {
     Part.Socket printed = new Part.Socket(
@@ -891,8 +891,8 @@ class DocumentsTest {
     String worst = faults.get(0).inWords(UnitSystem.US);
     assertThat(worst)
         .isEqualTo(
-            "socket wren: C 0.02191 ft³/(s·psi) stands beside Cv 1.2, and no b from 0 to 1 and no xT up to 1"
-                + " gives more than C 0.01444 ft³/(s·psi) with it.");
+            "socket wren: C 9 dm³/(s·bar) stands beside Cv 1.2, and no b from 0 to 1 and no xT up"
+                + " to 1 gives more than C 5.931 dm³/(s·bar) with it.");
     assertThat(faults).extracting(ListFault::isImpossible).containsExactly(true, false);
     assertThat(faults.get(1).kind()).isEqualTo(FaultKind.NO_OTHER_HALF);
   }

@@ -10,6 +10,8 @@ public enum FaultEffect {
   WRONG_ANSWER,
   /** What is worked out with the list stays open, and somebody must ask. */
   ANSWER_OPEN,
+  /** Figures that differ by no more than rounding or make can: no fault until somebody has looked. */
+  TO_BE_CHECKED,
   /** Nothing is worked out wrongly; the list is longer or harder to use than it need be. */
   UNTIDY;
 

@@ -5,12 +5,16 @@ import org.airfit.internal.Labels;
 
 /** What can be wrong with articles of a price list. */
 public enum FaultKind {
-  /** A part is rated below each part that it is told to be sold with, or below every half that it goes with. */
+  /** A part is rated below another that it is told to be sold with, or below a half that it goes with. */
   RATING_BELOW(FaultEffect.UNSAFE, "rating below what it is sold with"),
+  /** A part is rated for more than parts for shop air are: most likely a slip of the decimal point or of the unit. */
+  RATING_BEYOND_USE(FaultEffect.UNSAFE, "rating beyond use"),
   /** The sonic conductance and the flow coefficient of one part do not go together. */
   C_AGAINST_CV(FaultEffect.WRONG_ANSWER, "C against Cv"),
   /** A flow or a conductance is above what the bore, or the conductance of the part itself, lets through choked. */
   ABOVE_CHOKING(FaultEffect.WRONG_ANSWER, "flow above choking"),
+  /** A bore is far wider than the ends of its part. */
+  BORE_BEYOND_ENDS(FaultEffect.WRONG_ANSWER, "bore beyond its ends"),
   /** A plug of one profile is too easily taken for one of another with the caliper in use. */
   PROFILES_TOO_ALIKE(FaultEffect.WRONG_ANSWER, "profiles too alike"),
   /** A price is far from those of the same kind and size. */
@@ -42,7 +46,7 @@ public enum FaultKind {
     this.label = label;
   }
 
-  /** {@return what such a fault does} */
+  /** {@return what such a fault does, if it is one: {@link ListFault#effect} knows what is only to be checked} */
   public FaultEffect effect() {
     return effect;
   }

@@ -1,5 +1,6 @@
 package org.airfit.select;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -7,6 +8,7 @@ import org.airfit.air.AirState;
 import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.internal.Digits;
+import org.airfit.joint.End;
 import org.airfit.plant.Regulator;
 import org.airfit.quantity.Area;
 import org.airfit.quantity.FreeAirFlow;
@@ -53,6 +55,12 @@ final class FlowFaults {
   /** Kv of ISO 6358 at b = 0 over that of IEC 60534 at xT = 1, for the same C [-]. */
   static final double LEAST_SHARE = 2.0 * Math.sqrt(2.0) / 3.0;
 
+  /** How many times the widest bore of its ends the bore of a part may be before it is told [-]; our choice. */
+  static final double BEYOND_ENDS = 2.0;
+
+  /** The widest bore [m] that is not told where no end tells its own; our choice. */
+  static final double WIDEST = 0.1;
+
   private static final String ASK =
       "Ask the maker which of the figures holds, and for C and b by ISO 6358.";
 
@@ -60,6 +68,7 @@ final class FlowFaults {
   private int pairs;
   private int choked;
   private int capacities;
+  private int bores;
 
   FlowFaults(List<ListFault> found) {
     this.found = found;
@@ -80,8 +89,14 @@ final class FlowFaults {
     return capacities;
   }
 
+  /** {@return how many had a bore} */
+  int bores() {
+    return bores;
+  }
+
   void check(ListedPart article) {
     Part part = article.part();
+    beyondEnds(article);
     Optional<CapacityRange> capacity = capacityOf(part);
     open(part, capacity);
     capacity.ifPresent(range -> article.coefficient().ifPresent(kv -> {
@@ -101,6 +116,38 @@ final class FlowFaults {
     });
     capacity.ifPresent(
         range -> article.fullFlow().ifPresent(full -> fullBeyondOwn(part, range, full)));
+  }
+
+  /** Tells the bore of a passage, or of an adapter, that is far wider than what its ends have. */
+  private void beyondEnds(ListedPart article) {
+    Part part = article.part();
+    Optional<Length> bore = article.bore();
+    if (part instanceof Part.Adapter adapter
+        && (bore.isEmpty() || adapter.conduit().bore().compareTo(bore.get()) > 0)) {
+      bore = Optional.of(adapter.conduit().bore());
+    }
+    Optional<Length> widest = Ends.all(part).stream()
+        .map(End::clearBore)
+        .flatMap(Optional::stream)
+        .map(each -> each.limits().most())
+        .max(Comparator.naturalOrder());
+    if (bore.isEmpty()) {
+      return;
+    }
+    bores++;
+    Length told = bore.get();
+    double limit = widest.map(most -> BEYOND_ENDS * most.metres()).orElse(WIDEST);
+    if (told.metres() > limit) {
+      found.add(ListFault.of(
+          FaultKind.BORE_BEYOND_ENDS,
+          List.of(part.id()),
+          units -> part.name() + ": a bore of " + units.sayBore(told)
+              + " is told, and no more than " + units.sayBore(Length.ofMetres(limit))
+              + " counts as in line"
+              + (widest.isPresent() ? ", twice what its ends are reckoned to have" : "")
+              + ", by our choice.",
+          "Look for a slip of the decimal point or of the unit."));
+    }
   }
 
   /** What it lets through, of a part that has a capacity. */
@@ -129,18 +176,18 @@ final class FlowFaults {
       FlowCapacity least = range.least();
       FlowCapacity most = range.most();
       boolean isOneC = least.conductance().equals(most.conductance());
-      found.add(
-          ListFault.of(
-              FaultKind.AIR_FIGURE_OPEN,
-              id,
-              units -> part.name() + ": "
-                  + (isOneC
-                      ? "C is " + units.say(least.conductance()) + ", and b is only known from "
-                          + ratio(least) + " to " + ratio(most)
-                      : "C is only known from " + units.say(least.conductance()) + " to "
-                          + units.say(most.conductance()) + ", and b with it")
-                  + " (" + range.assumption().citation() + ").",
-              "Ask the maker for C and b by ISO 6358; with a flow rating, for the drop at which it holds."));
+      found.add(ListFault.of(
+          FaultKind.AIR_FIGURE_OPEN,
+          id,
+          units -> part.name() + ": "
+              + (isOneC
+                  ? "C is " + said(least.conductance()) + ", and b is only known from "
+                      + ratio(least) + " to " + ratio(most)
+                  : "C is only known from " + said(least.conductance()) + " to "
+                      + said(most.conductance()) + ", and b with it")
+              + " (" + range.assumption().citation() + ").",
+          "Ask the maker for C and b by ISO 6358; with a flow rating, for the drop at which it"
+              + " holds."));
     });
     if (part instanceof Part.Hose hose && !hose.conduitRange().isExact()) {
       found.add(ListFault.of(
@@ -163,6 +210,11 @@ final class FlowFaults {
     }
   }
 
+  /** C in dm³/(s·bar), the unit of ISO 6358, for every reader: so it stands in the list. */
+  private static String said(SonicConductance conductance) {
+    return UnitSystem.SI.say(conductance);
+  }
+
   private static String ratio(FlowCapacity capacity) {
     return Digits.significant(capacity.criticalPressureRatio(), 3);
   }
@@ -176,14 +228,14 @@ final class FlowFaults {
     if (c > bound) {
       boolean impossible = c > bound * ROUNDED;
       Function<UnitSystem, String> said = units -> part.name() + ": C "
-          + (range.isExact() ? "" : "of at least ") + units.say(told) + " stands beside "
+          + (range.isExact() ? "" : "of at least ") + said(told) + " stands beside "
           + coefficient(kv, units) + ", and no b from 0 to 1 and no xT up to 1 gives more than C "
-          + units.say(most) + " with it"
+          + said(most) + " with it"
           + (impossible ? "." : "; the excess is no more than two rounded figures can make.");
       found.add(
           impossible
               ? ListFault.impossible(FaultKind.C_AGAINST_CV, List.of(part.id()), said, ASK)
-              : ListFault.of(FaultKind.C_AGAINST_CV, List.of(part.id()), said, ASK));
+              : ListFault.toCheck(FaultKind.C_AGAINST_CV, List.of(part.id()), said, ASK));
       return;
     }
     if (!range.isExact()) {
@@ -194,10 +246,10 @@ final class FlowFaults {
         kv.kv() * (c / at.cubicMetresPerSecondPascal()) * (2.0 / 3.0) * Math.sqrt(2.0 / (1.0 - b));
     double times = kv.kv() / expected;
     if (times > FAR_OFF || times < 1.0 / FAR_OFF) {
-      found.add(ListFault.of(
+      found.add(ListFault.toCheck(
           FaultKind.C_AGAINST_CV,
           List.of(part.id()),
-          units -> part.name() + ": C " + units.say(told) + " with b "
+          units -> part.name() + ": C " + said(told) + " with b "
               + Digits.significant(b, 3) + " passes as much at small drops as "
               + coefficient(ValveCoefficient.ofKv(expected), units) + ", and "
               + coefficient(kv, units) + " is told, "
@@ -233,9 +285,9 @@ final class FlowFaults {
     add(
         impossible,
         part,
-        units -> part.name() + ": C " + units.say(told) + " is told of a bore of "
+        units -> part.name() + ": C " + said(told) + " is told of a bore of "
             + units.sayBore(bore) + ", which lets no more than C "
-            + units.say(most) + " through, without any loss"
+            + said(most) + " through, without any loss"
             + rest(impossible));
   }
 
@@ -268,7 +320,7 @@ final class FlowFaults {
         part,
         units -> part.name() + ": a full flow of " + units.say(full.flow()) + " from "
             + units.say(full.inlet().pressure()) + " is told, and its own C"
-            + (range.isExact() ? " " : " of at most ") + units.say(range.most().conductance())
+            + (range.isExact() ? " " : " of at most ") + said(range.most().conductance())
             + " chokes at " + units.say(most.at(full.flow().reference())) + rest(impossible));
   }
 
@@ -287,6 +339,6 @@ final class FlowFaults {
     found.add(
         impossible
             ? ListFault.impossible(FaultKind.ABOVE_CHOKING, id, said, toDo)
-            : ListFault.of(FaultKind.ABOVE_CHOKING, id, said, toDo));
+            : ListFault.toCheck(FaultKind.ABOVE_CHOKING, id, said, toDo));
   }
 }

@@ -28,8 +28,12 @@ final class GapCandidates {
   /** So many of the proposals that miss least are asked what they lack. */
   private static final int MOST_MISSES = 3;
 
-  /** Bores of hoses that every counter knows: names of ISO 1307. */
-  private static final List<String> BORES = List.of("1/4", "5/16", "3/8", "1/2", "3/4", "1");
+  /** Bores of hoses that every counter knows: the names of ISO 1307 and those that the trade pairs with them. */
+  private static final List<HoseBore> MILLIMETRES =
+      bores("6.3 mm", "8 mm", "10 mm", "12.5 mm", "19 mm", "25 mm");
+
+  private static final List<HoseBore> INCHES =
+      bores("1/4 in", "5/16 in", "3/8 in", "1/2 in", "3/4 in", "1 in");
 
   /** An adapter is so long [m] with so much loss [-], and has no bore told: our own choice. */
   private static final double ADAPTER_LENGTH = 0.04;
@@ -52,12 +56,57 @@ final class GapCandidates {
   private final Catalogue catalogue;
   private final GaugePressure highest;
   private final List<Length> lengths;
+  private final List<HoseBore> bores;
+  private final Optional<HoseEnds> usual;
   private final Map<Candidate, Integer> votes = new LinkedHashMap<>();
 
   GapCandidates(Catalogue catalogue, JobMix mix) {
     this.catalogue = catalogue;
     this.highest = mix.highest();
     this.lengths = mix.hoseLengths();
+    List<Part.Hose> hoses = catalogue.all(Part.Hose.class);
+    boolean isMetric = hoses.isEmpty()
+        ? !lengths.equals(JobMix.FEET)
+        : 2L * hoses.stream().filter(hose -> hose.bore().label().endsWith("mm")).count()
+            >= hoses.size();
+    this.bores = isMetric ? MILLIMETRES : INCHES;
+    this.usual = hoses.isEmpty() ? HoseEnds.usual(catalogue) : Optional.empty();
+  }
+
+  private static List<HoseBore> bores(String... names) {
+    return Stream.of(names).map(HoseBore::parse).toList();
+  }
+
+  /** How a hose ends, towards the outlet and towards the tool. */
+  private record HoseEnds(End upstream, End downstream) {
+
+    /**
+     * Those of a hose for a catalogue without any: each the usual end on which most of its plugs, and of its sockets,
+     * go; one for both if some goes on either. Empty where no plug or no socket has a thread of the usual ends.
+     */
+    static Optional<HoseEnds> usual(Catalogue catalogue) {
+      List<End> plugs =
+          catalogue.all(Part.Plug.class).stream().map(Part.Plug::end).toList();
+      List<End> sockets =
+          catalogue.all(Part.Socket.class).stream().map(Part.Socket::end).toList();
+      Optional<End> both = PriceList.USUAL_ENDS.stream()
+          .filter(end -> fits(end, plugs) > 0 && fits(end, sockets) > 0)
+          .max(Comparator.comparing(end -> fits(end, plugs) + fits(end, sockets)));
+      if (both.isPresent()) {
+        return Optional.of(new HoseEnds(both.get(), both.get()));
+      }
+      return most(plugs).flatMap(up -> most(sockets).map(down -> new HoseEnds(up, down)));
+    }
+
+    private static Optional<End> most(List<End> ends) {
+      return PriceList.USUAL_ENDS.stream()
+          .filter(end -> fits(end, ends) > 0)
+          .max(Comparator.comparing(end -> fits(end, ends)));
+    }
+
+    private static int fits(End end, List<End> others) {
+      return (int) others.stream().filter(other -> Mating.isSound(end, other)).count();
+    }
   }
 
   /** Adds what a job suggests, each once. */
@@ -186,20 +235,21 @@ final class GapCandidates {
         .orElse(lengths.get(0));
     for (Length length : lengths) {
       if (length.compareTo(reach) >= 0) {
-        for (String inches : BORES) {
-          suggested.add(hose(inches, length, like));
+        for (HoseBore bore : bores) {
+          like.map(hose -> new HoseEnds(hose.upstream(), hose.downstream()))
+              .or(() -> usual)
+              .ifPresent(ends -> suggested.add(hose(bore, length, ends)));
         }
         return;
       }
     }
   }
 
-  private Candidate hose(String inches, Length length, Optional<Part.Hose> like) {
-    HoseBore bore = HoseBore.parse(inches + " in");
-    End up = like.map(Part.Hose::upstream).orElseGet(() -> End.parse(inches + " NPT male"));
-    End down = like.map(Part.Hose::downstream).orElse(up);
+  private Candidate hose(HoseBore bore, Length length, HoseEnds ends) {
+    End up = ends.upstream();
+    End down = ends.downstream();
     String name =
-        "hose " + inches + " in, " + length.shown() + ", " + up.label() + " and " + down.label();
+        "hose " + bore.label() + ", " + length.shown() + ", " + up.label() + " and " + down.label();
     return new Candidate(
         CatalogueGap.Kind.HOSE,
         new Part.Hose(

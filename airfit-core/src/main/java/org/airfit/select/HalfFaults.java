@@ -2,6 +2,7 @@ package org.airfit.select;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,8 +22,13 @@ final class HalfFaults {
   /** No more pairs of profiles are told; the hardest to tell apart come first. */
   static final int MOST_PAIRS = 200;
 
-  private static final Comparator<Part> BY_RATING = Comparator.comparing(
+  /** Parts for shop air are rated for less: common practice, no source, and our own choice of the number. */
+  static final GaugePressure BEYOND_USE = GaugePressure.ofBar(100.0);
+
+  /** The highest rating first; of those that have it, by id. */
+  private static final Comparator<Part> HIGHEST_FIRST = Comparator.comparing(
           (Part part) -> part.facts().rating().orElseThrow())
+      .reversed()
       .thenComparing(Part::id);
 
   private final PriceList list;
@@ -30,6 +36,7 @@ final class HalfFaults {
   private final List<Part> parts;
   private final Map<String, List<Part>> sockets = new LinkedHashMap<>();
   private final Map<String, List<Part>> plugs = new LinkedHashMap<>();
+  private final Set<String> below = new HashSet<>();
   private int rated;
 
   /** Takes each article once, the first of each id. */
@@ -73,6 +80,7 @@ final class HalfFaults {
     for (Part part : parts) {
       if (part.facts().rating().isPresent()) {
         rated++;
+        beyondUse(part, part.facts().rating().get());
       } else {
         found.add(ListFault.of(
             FaultKind.RATING_NOT_TOLD,
@@ -86,6 +94,19 @@ final class HalfFaults {
     }
     list.soldTogether().forEach(this::soldTogether);
     alike();
+  }
+
+  private void beyondUse(Part part, GaugePressure rating) {
+    if (rating.compareTo(BEYOND_USE) > 0) {
+      found.add(ListFault.of(
+          FaultKind.RATING_BEYOND_USE,
+          List.of(part.id()),
+          units -> part.name() + " is rated for " + units.say(rating, BEYOND_USE)
+              + "; parts for shop air are rated for no more than "
+              + units.say(BEYOND_USE, rating) + ", by our choice.",
+          "Look for a slip of the decimal point or of the unit, and hold it against the"
+              + " maker's sheet."));
+    }
   }
 
   private void half(Part part) {
@@ -111,43 +132,31 @@ final class HalfFaults {
     below(
         part,
         mates.stream().filter(mate -> mate.facts().rating().isPresent()).toList(),
-        "each " + other + " that goes with it");
+        "goes with it");
   }
 
   private void soldTogether(Set<String> ids) {
     List<Part> rated = parts.stream()
         .filter(part -> ids.contains(part.id()) && part.facts().rating().isPresent())
         .toList();
-    rated.stream()
-        .min(BY_RATING)
-        .ifPresent(lowest -> below(
-            lowest,
-            rated.stream().filter(part -> !part.equals(lowest)).toList(),
-            "each part that it is sold with"));
+    rated.forEach(part -> below(part, rated, "is sold with it"));
   }
 
-  /** Tells a part that is rated below each of others. */
-  private void below(Part part, List<Part> others, String whom) {
-    Optional<Part> next = others.stream().min(BY_RATING);
-    if (part.facts().rating().isEmpty() || next.isEmpty()) {
+  /** Tells a part, once, that is rated below the highest of others: each of them is put under too much by that one. */
+  private void below(Part part, List<Part> others, String how) {
+    Optional<Part> highest = others.stream().min(HIGHEST_FIRST);
+    if (part.facts().rating().isEmpty() || highest.isEmpty()) {
       return;
     }
     GaugePressure own = part.facts().rating().get();
-    GaugePressure least = next.get().facts().rating().orElseThrow();
-    if (own.compareTo(least) >= 0) {
-      return;
-    }
-    boolean isTold = found.stream()
-        .anyMatch(fault ->
-            fault.kind() == FaultKind.RATING_BELOW && fault.articles().get(0).equals(part.id()));
-    if (!isTold) {
+    GaugePressure most = highest.get().facts().rating().orElseThrow();
+    if (own.compareTo(most) < 0 && below.add(part.id())) {
       found.add(ListFault.of(
           FaultKind.RATING_BELOW,
-          List.of(part.id(), next.get().id()),
-          units -> part.name() + " is rated for " + units.say(own, least) + ", below " + whom
-              + "; the lowest of these, " + next.get().name() + ", is rated for "
-              + units.say(least, own)
-              + ". Whoever goes by the rating of the other puts it under too much.",
+          List.of(part.id(), highest.get().id()),
+          units -> part.name() + " is rated for " + units.say(own, most) + ". "
+              + highest.get().name() + ", which " + how + ", is rated for " + units.say(most, own)
+              + ": whoever goes by that puts the first under too much.",
           "Look whether the rating is a slip; if not, sell the two for the lower pressure only."));
     }
   }

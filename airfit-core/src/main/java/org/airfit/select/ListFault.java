@@ -21,6 +21,7 @@ public final class ListFault {
       .thenComparing(fault -> fault.inWords());
 
   private final FaultKind kind;
+  private final FaultEffect effect;
   private final boolean isImpossible;
   private final List<String> articles;
   private final String inSi;
@@ -29,11 +30,13 @@ public final class ListFault {
 
   private ListFault(
       FaultKind kind,
+      FaultEffect effect,
       boolean isImpossible,
       List<String> articles,
       Function<UnitSystem, String> said,
       String toDo) {
     this.kind = kind;
+    this.effect = effect;
     this.isImpossible = isImpossible;
     this.articles = List.copyOf(articles);
     this.inSi = said.apply(UnitSystem.SI);
@@ -44,13 +47,20 @@ public final class ListFault {
   /** A fault that somebody should look at. */
   static ListFault of(
       FaultKind kind, List<String> articles, Function<UnitSystem, String> said, String toDo) {
-    return new ListFault(kind, /* isImpossible= */ false, articles, said, toDo);
+    return new ListFault(kind, kind.effect(), /* isImpossible= */ false, articles, said, toDo);
+  }
+
+  /** What can be so, and is no fault until somebody has looked. */
+  static ListFault toCheck(
+      FaultKind kind, List<String> articles, Function<UnitSystem, String> said, String toDo) {
+    return new ListFault(
+        kind, FaultEffect.TO_BE_CHECKED, /* isImpossible= */ false, articles, said, toDo);
   }
 
   /** A fault of figures that no part can have together. */
   static ListFault impossible(
       FaultKind kind, List<String> articles, Function<UnitSystem, String> said, String toDo) {
-    return new ListFault(kind, /* isImpossible= */ true, articles, said, toDo);
+    return new ListFault(kind, kind.effect(), /* isImpossible= */ true, articles, said, toDo);
   }
 
   /** {@return what is wrong} */
@@ -58,9 +68,9 @@ public final class ListFault {
     return kind;
   }
 
-  /** {@return what it does to whoever relies on the list} */
+  /** {@return what it does to whoever relies on the list; {@link FaultEffect#TO_BE_CHECKED} where it may be right} */
   public FaultEffect effect() {
-    return kind.effect();
+    return effect;
   }
 
   /** {@return whether no part can be so; otherwise somebody must look whether it is meant so} */
@@ -97,6 +107,7 @@ public final class ListFault {
   public boolean equals(Object other) {
     return other instanceof ListFault that
         && kind == that.kind
+        && effect == that.effect
         && isImpossible == that.isImpossible
         && articles.equals(that.articles)
         && inSi.equals(that.inSi)

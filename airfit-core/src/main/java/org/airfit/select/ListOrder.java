@@ -88,6 +88,15 @@ final class ListOrder {
     }
     priced++;
     Money price = facts.price().get();
+    if (isNothing(part)) {
+      compared++;
+      found.add(ListFault.of(
+          FaultKind.PRICE_OUT_OF_LINE,
+          List.of(part.id()),
+          units ->
+              part.name() + " is sold for " + price.shown() + ": every bill has it for nothing.",
+          "Tell the price, or leave it out where it is not known."));
+    }
     if (facts.cost().isPresent() && facts.cost().get().currency().equals(price.currency())) {
       costed++;
       Money cost = facts.cost().get();
@@ -206,7 +215,8 @@ final class ListOrder {
                   ids,
                   units ->
                       "Articles " + all + " have the same data, and cost " + inWords(prices) + ".",
-                  "If they are one part, keep one article and one price; if not, tell what sets them apart.")
+                  "If they are one part, keep one article and one price; if not, tell what sets"
+                      + " them apart.")
               : ListFault.of(
                   FaultKind.SAME_DATA,
                   ids,
@@ -249,7 +259,7 @@ final class ListOrder {
     Map<Object, List<Part>> groups = new LinkedHashMap<>();
     for (ListedPart article : once) {
       Part part = article.part();
-      if (part.facts().price().isPresent() && !part.facts().isExisting()) {
+      if (part.facts().price().isPresent() && !part.facts().isExisting() && !isNothing(part)) {
         groups
             .computeIfAbsent(
                 List.of(kindAndSize(part), part.facts().price().get().currency()),
@@ -279,28 +289,28 @@ final class ListOrder {
       Money middle = new Money(
           BigDecimal.valueOf(Math.exp(median)).setScale(2, RoundingMode.HALF_EVEN),
           price.currency());
-      String times = price.amount().signum() == 0
-          ? "nothing"
-          : Digits.significant(Math.exp(Math.abs(off)), 2) + " times "
-              + (off > 0.0 ? "as much" : "less");
-      found.add(
-          ListFault.of(
-              FaultKind.PRICE_OUT_OF_LINE,
-              List.of(part.id()),
-              units ->
-                  part.name() + " costs " + price.shown() + ", " + times + " beside a median of "
-                      + middle.shown() + " of " + parts.size() + " "
-                      + kindAndSize(part).get(0)
-                      + "; up to " + Digits.significant(Math.exp(limit), 2)
-                      + " times as much or less counts as in line, by our choice.",
-              "Look for a slip of the decimal point, or a price for a pack; else nothing need be done."));
+      String times = Digits.significant(Math.exp(Math.abs(off)), 2) + " times "
+          + (off > 0.0 ? "as much" : "less");
+      found.add(ListFault.of(
+          FaultKind.PRICE_OUT_OF_LINE,
+          List.of(part.id()),
+          units -> part.name() + " costs " + price.shown() + ", " + times + " beside a median of "
+              + middle.shown() + " of " + parts.size() + " "
+              + kindAndSize(part).get(0)
+              + "; up to " + Digits.significant(Math.exp(limit), 2)
+              + " times as much or less counts as in line, by our choice.",
+          "Look for a slip of the decimal point, or a price for a pack; else nothing need be"
+              + " done."));
     }
   }
 
-  /** A price of nothing is far below any other. */
   private static double log(Part part) {
-    double price = part.facts().price().orElseThrow().amount().doubleValue();
-    return Math.log(Math.max(price, 1.0e-9));
+    return Math.log(part.facts().price().orElseThrow().amount().doubleValue());
+  }
+
+  /** Whether a part has a price, and that is 0. */
+  private static boolean isNothing(Part part) {
+    return part.facts().price().filter(price -> price.amount().signum() == 0).isPresent();
   }
 
   private static double median(double[] values) {

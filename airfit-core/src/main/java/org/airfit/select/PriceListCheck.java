@@ -42,8 +42,8 @@ public final class PriceListCheck {
 
   /** What the bounds rest on. */
   public static final Source SOURCE = Source.derived(
-      "IEC 60534-2-1 with xT of 1 at most, ISO 6358-1 with b of 0 at least, and the choked flow of a nozzle without"
-          + " loss");
+      "IEC 60534-2-1 with xT of 1 at most, ISO 6358-1 with b of 0 at least, and the choked flow of"
+          + " a nozzle without loss");
 
   /**
    * How many articles were looked at for one kind of fault, and how many faults were found.
@@ -67,15 +67,14 @@ public final class PriceListCheck {
 
   private static final Caution RATED = new Caution(
       "An assembly is rated as its lowest part",
-      "Sell nothing for a pressure above the lowest rating of its parts, and no part for pressure whose rating"
-          + " its maker"
-          + " has not told.",
+      "Sell nothing for a pressure above the lowest rating of its parts, and no part for pressure"
+          + " whose rating its maker has not told.",
       Source.handbook("29 CFR 1926.302(b)(5): not above the maker's safe operating pressure"));
 
   private static final Caution NOT_PROVEN = new Caution(
       "A list without a fault is not proven right",
-      "Figures that agree can be wrong together. Hold the list against the makers' sheets before a part goes where its"
-          + " failure hurts somebody.",
+      "Figures that agree can be wrong together. Hold the list against the makers' sheets before a"
+          + " part goes where its failure hurts somebody.",
       Source.commonPractice("figures are taken from the makers' sheets"));
 
   private final PriceList list;
@@ -112,9 +111,10 @@ public final class PriceListCheck {
         .map(kind -> new Looked(
             kind,
             switch (kind) {
-              case RATING_BELOW -> halves.rated();
+              case RATING_BELOW, RATING_BEYOND_USE -> halves.rated();
               case C_AGAINST_CV -> flows.pairs();
               case ABOVE_CHOKING -> flows.choked();
+              case BORE_BEYOND_ENDS -> flows.bores();
               case PROFILES_TOO_ALIKE -> halves.profiles();
               case PRICE_OUT_OF_LINE -> order.compared();
               case PRICE_NOT_ABOVE_COST -> order.costed();
@@ -133,7 +133,7 @@ public final class PriceListCheck {
     return list;
   }
 
-  /** {@return the faults, the worst first} */
+  /** {@return the faults, the worst first, and among them what is only to be checked} */
   public List<ListFault> faults() {
     return faults;
   }
@@ -158,21 +158,32 @@ public final class PriceListCheck {
   public String inWords() {
     int articles = list.articles().size();
     String of = articles + (articles == 1 ? " article" : " articles");
-    if (faults.isEmpty()) {
-      return "No fault was found in " + of + ".";
+    if (articles == 0) {
+      return "There was no article to check.";
+    }
+    int toCheck = count(FaultEffect.TO_BE_CHECKED);
+    int wrong = faults.size() - toCheck;
+    if (wrong == 0) {
+      return "No fault was found in " + of
+          + (toCheck == 0
+              ? "."
+              : "; " + toCheck + (toCheck == 1 ? " thing is" : " things are") + " to be checked.");
     }
     List<String> counts = new ArrayList<>();
     for (FaultEffect effect : FaultEffect.values()) {
-      if (count(effect) > 0) {
+      if (effect != FaultEffect.TO_BE_CHECKED && count(effect) > 0) {
         counts.add(count(effect) + " " + effect);
       }
     }
     long impossible = faults.stream().filter(ListFault::isImpossible).count();
-    return faults.size() + (faults.size() == 1 ? " fault" : " faults") + " in " + of + ": "
+    return wrong + (wrong == 1 ? " fault" : " faults") + " in " + of + ": "
         + String.join(", ", counts)
         + (impossible == 0
-            ? "; no figures that no part can have."
-            : "; figures that no part can have in " + impossible + " of them.");
+            ? "; no figures that no part can have"
+            : "; figures that no part can have in " + impossible + " of them")
+        + (toCheck == 0
+            ? "."
+            : "; " + toCheck + (toCheck == 1 ? " more is" : " more are") + " to be checked.");
   }
 
   /**

@@ -19,6 +19,8 @@ import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class JobCoverageTest {
 
@@ -107,6 +109,39 @@ class JobCoverageTest {
       assertThat(solved).isInstanceOf(Selection.Proposals.class);
       assertThat(((Selection.Proposals) solved).best().open()).isEmpty();
     }
+  }
+
+  /** A list without hoses gets one with the ends that its own plugs and sockets take, NPT or R and G. */
+  @ParameterizedTest
+  @CsvSource({
+    "3/8 NPT female, 3/8 NPT male, 1/4 NPT",
+    "Rp 3/8 female, R 3/8 male, Rp 1/4",
+    "G 3/8 female, G 3/8 male, G 1/4"
+  })
+  void a_list_without_hoses_lacks_one_with_the_ends_of_its_own_parts(
+      String end, String hoseEnd, String tool) {
+    List<Part> parts = List.of(
+        Shelf.socket(Shelf.steel("wide"), "finch", end, 9.0),
+        Shelf.plug(Shelf.steel("hose plug"), "finch", end),
+        Shelf.plug(Shelf.steel("tool plug"), "finch", tool.replace("Rp", "R") + " male"));
+    JobMix mix = mix(
+        4,
+        List.of(tool("grinder", 1.0, tool + " female")),
+        List.of(place("near", 1.0, hoseEnd, metres(5.0, 10.0))));
+    JobCoverage found = JobCoverage.of(Catalogue.of(parts), mix);
+    assertThat(found.outcomes()).containsOnly(JobCoverage.Outcome.NO_PROPOSAL);
+    CatalogueGap gap = found.gaps().get(0);
+    assertThat(gap.kind()).isEqualTo(CatalogueGap.Kind.HOSE);
+    assertThat(gap.jobs()).containsExactly(1, 2, 3, 4);
+    assertThat(gap.inWords()).endsWith("10 m, " + End.parse(hoseEnd).label() + " at both ends");
+  }
+
+  @Test
+  void a_list_without_any_part_has_no_gap_and_no_proposal() {
+    JobCoverage found =
+        JobCoverage.of(Catalogue.of(List.of()), mix(5, List.of(GRINDER), List.of(NEAR)));
+    assertThat(found.outcomes()).hasSize(5).containsOnly(JobCoverage.Outcome.NO_PROPOSAL);
+    assertThat(found.gaps()).isEmpty();
   }
 
   @Test

@@ -1,6 +1,7 @@
 package org.airfit.files;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,6 +17,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.NearWord;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.select.Catalogue;
@@ -69,13 +71,7 @@ public final class PriceListFile {
         : Instrument.DIGITAL_CALIPER;
     Optional<Field> accepted = file.find("risk");
     double risk = accepted.isPresent() ? accepted.get().number() : PriceList.USUAL_RISK;
-    List<Set<String>> together = new ArrayList<>();
     Optional<Field> sets = file.find("soldTogether", "a list of lists of ids");
-    if (sets.isPresent()) {
-      for (Field item : sets.get().items()) {
-        together.add(new LinkedHashSet<>(item.words()));
-      }
-    }
     List<End> ends = PriceList.USUAL_ENDS;
     Optional<Field> usual = file.find("usualEnds", "a list of ends such as \"G 1/2 female\"");
     if (usual.isPresent()) {
@@ -99,6 +95,12 @@ public final class PriceListFile {
     UnitSystem units = units(told);
     file.requireNothingElse();
     List<End> usualEnds = ends;
+    if (accepted.isPresent()) { // refused with its own place, before the articles come in
+      accepted
+          .get()
+          .build(() -> new PriceList(List.of(), profiles, instrument, risk, List.of(), usualEnds));
+    }
+    List<Set<String>> together = sets.isPresent() ? together(sets.get(), parts) : List.of();
     PriceList list = file.build(
         () -> new PriceList(parts.read(), profiles, instrument, risk, together, usualEnds));
     Map<String, Part> once = new LinkedHashMap<>();
@@ -107,6 +109,40 @@ public final class PriceListFile {
     }
     Catalogue catalogue = file.build(() -> Catalogue.of(once.values()));
     return new PriceListJob(title, customer, list, catalogue, parts.unread(), mix, units, remarks);
+  }
+
+  /** The sets, without those of their parts that could not be read: these are told. */
+  private List<Set<String>> together(Field sets, TolerantParts parts) throws WrongFileException {
+    Set<String> read = new HashSet<>();
+    parts.read().forEach(article -> read.add(article.id()));
+    Set<String> unread = new HashSet<>();
+    parts.unread().forEach(article -> unread.add(article.id()));
+    List<Set<String>> together = new ArrayList<>();
+    for (Field set : sets.items()) {
+      Set<String> told = new LinkedHashSet<>();
+      Set<String> left = new LinkedHashSet<>();
+      for (Field item : set.items()) {
+        String id = item.text();
+        told.add(id);
+        if (read.contains(id)) {
+          left.add(id);
+        } else if (unread.contains(id) || unread.contains("")) {
+          remarks.add(item.place() + ": \"" + id
+              + "\" could not be read, so that its set is checked without it");
+        } else {
+          throw item.wrong("was \"" + id + "\", which is no article of the list"
+              + NearWord.named(id, List.copyOf(read)) + "; type the id of an article");
+        }
+      }
+      if (told.size() < 2) {
+        throw set.wrong(
+            "names " + (told.isEmpty() ? "no part" : "one part only") + "; a set has two at least");
+      }
+      if (left.size() > 1) {
+        together.add(left);
+      }
+    }
+    return together;
   }
 
   private UnitSystem units(Optional<Field> mix) throws WrongFileException {

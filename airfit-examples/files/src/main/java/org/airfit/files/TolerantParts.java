@@ -54,9 +54,12 @@ final class TolerantParts {
     WrongFileException wrong = first;
     Field rest = item;
     for (int count = 0; count < MOST_FAULTS; count++) {
-      unread.add(new UnreadArticle(id, wrong.place(), wrong.complaint()));
       String field = fieldOf(item, wrong);
-      if (field.isEmpty() || !mended.add(field) || !item.isObject()) {
+      if (!field.isEmpty() && !mended.add(field)) {
+        return; // told above: without it the part cannot be read, whatever else is wrong
+      }
+      unread.add(new UnreadArticle(id, wrong.place(), wrong.complaint()));
+      if (field.isEmpty() || !item.isObject()) {
         return;
       }
       try {

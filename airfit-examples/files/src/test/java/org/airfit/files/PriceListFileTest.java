@@ -179,6 +179,32 @@ class PriceListFileTest {
             each -> assertThat(each.complaint()).contains("there is no such nominal thread size"));
   }
 
+  /** An article of a set that cannot be read is told, and the rest of the list is checked. */
+  @Test
+  void a_set_is_checked_without_the_article_that_cannot_be_read()
+      throws IOException, WrongFileException {
+    String list = replaced(LIST, "\"length\": \"10 m\"", "\"length\": \"10\"");
+    PriceListJob job =
+        read(replaced(CHECK, "[[\"S\", \"P\"]]", "[[\"S\", \"P\", \"H\"], [\"H\", \"P\"]]"), list);
+    assertThat(job.unread()).extracting(each -> each.id()).containsExactly("H");
+    assertThat(job.list().soldTogether()).containsExactly(Set.of("S", "P"));
+    assertThat(job.remarks())
+        .containsExactly(
+            "soldTogether[1][3]: \"H\" could not be read, so that its set is checked without it",
+            "soldTogether[2][1]: \"H\" could not be read, so that its set is checked without it");
+  }
+
+  @Test
+  void a_kind_that_is_misspelt_is_told_once() throws IOException, WrongFileException {
+    PriceListJob job = read(
+        replaced(CHECK, "\"soldTogether\": [[\"S\", \"P\"]], ", ""),
+        replaced(LIST, "\"kind\": \"hose\"", "\"kind\": \"hoze\""));
+    assertThat(job.unread()).singleElement().satisfies(each -> {
+      assertThat(each.place()).isEqualTo("parts[3].kind");
+      assertThat(each.complaint()).contains("was \"hoze\"");
+    });
+  }
+
   @Test
   void an_article_twice_is_a_fault_and_not_a_refusal() throws IOException, WrongFileException {
     PriceListJob job = read(CHECK, replaced(LIST, "\"id\": \"H\"", "\"id\": \"P\""));
@@ -195,8 +221,10 @@ class PriceListFileTest {
       value = {
         "\"airfitPriceList\": 1; \"airfitPriceList\": 2; airfitPriceList; accepted: 1",
         "\"vernier caliper 0.02 mm\"; \"ruler\"; caliper; vernier caliper 0.05 mm",
-        "\"risk\": 0.02; \"risk\": 0.7; check.json; must be in (0, 0.5), was 0.7",
-        "[\"S\", \"P\"]; [\"S\", \"Q\"]; check.json; must be of the list, was \"Q\"",
+        "\"risk\": 0.02; \"risk\": 0.7; check.json: risk: ; must be in (0, 0.5), was 0.7",
+        "[\"S\", \"P\"]; [\"S\", \"Q\"]; soldTogether[1][2]; was \"Q\", which is no article of the"
+            + " list",
+        "[\"S\", \"P\"]; [\"S\", \"S\"]; soldTogether[1]; names one part only",
         "[\"G 1/4 female\"]; [\"G 1/5 female\"]; usualEnds[1]; G 1/5",
         "\"jobs\": 5; \"jobs\": 500; mix; [1, 400], were 500",
         "\"needs\": \"6 bar(g)\"; \"needs\": \"6 bar\"; mix.tools[1].needs; bar(g)",

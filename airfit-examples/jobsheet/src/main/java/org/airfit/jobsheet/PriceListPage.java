@@ -16,6 +16,7 @@ public final class PriceListPage {
       .wide table { min-width: 40em; }
       .wide.few table { min-width: 0; }
       .wide th[scope=row] { overflow-wrap: anywhere; max-width: 12em; }
+      .do { margin-top: 4px; font-style: italic; }
       .care { border: 1.5px solid var(--line); padding: 8px 14px 4px; margin-top: 16px; }
       .care h2 { margin-top: 0; }
       @media print {
@@ -61,11 +62,7 @@ public final class PriceListPage {
       table("Could not be read", List.of("article", "field", "what is wrong"), sheet.unread(), 3);
     }
     for (FaultEffect effect : sheet.effects()) {
-      table(
-          "Faults: " + effect,
-          List.of("article", "fault", "what is wrong", "what to do"),
-          sheet.faults(effect),
-          4);
+      faults(PriceListSheet.heading(effect), sheet.faults(effect));
     }
     if (sheet.coverage().isPresent()) {
       jobs(sheet);
@@ -107,6 +104,27 @@ public final class PriceListPage {
           sheet.inTheWay(),
           1);
     }
+  }
+
+  /** Faults in two columns, so that what to do stands under what is wrong on a narrow screen too. */
+  private void faults(String label, List<List<String>> rows) {
+    element("h2", label);
+    out.append("<div class=\"wide few\" tabindex=\"0\" role=\"region\" aria-label=\"")
+        .append(escaped(label))
+        .append("\">\n<table>\n<thead><tr><th scope=\"col\">article</th>")
+        .append("<th scope=\"col\">what is wrong, and what to do</th></tr></thead>\n<tbody>\n");
+    for (List<String> row : rows) {
+      out.append("<tr><th scope=\"row\">")
+          .append(Html.shown(row.get(0)))
+          .append("</th><td><strong>")
+          .append(Html.shown(row.get(1)))
+          .append(".</strong> ")
+          .append(Html.shown(row.get(2)))
+          .append("<div class=\"do\">")
+          .append(Html.shown(row.get(3)))
+          .append("</div></td></tr>\n");
+    }
+    out.append("</tbody>\n</table>\n</div>\n");
   }
 
   /** A table under its heading, whose columns from one on hold numbers. */

@@ -25,32 +25,33 @@ public record PriceListSheet(
 
   /** What the sheet does not judge, at the place where its answer is read. */
   static final List<String> LIMITS = List.of(
-      "\"Cannot be\" is said only where no part can have the figures together: where C is above what any b from"
-          + " 0 and any"
-          + " xT up to 1 gives with the Cv or Kv, or a flow is above that of a nozzle without loss of the bore"
-          + " that is told."
-          + " An excess that rounded figures can make (5 % each, a bore by 0.25 mm) is only to be checked.",
-      "A Cv or Kv is told that is more than 1.5 times that of C and b, or less by as much; a price is told that"
-          + " is at least"
-          + " twice the median or half of it, and 3.5 spreads off (1.4826 × the median deviation), among six or more"
-          + " of the same kind and size. These limits are our choice, without a source.",
+      "\"Cannot be\" is said only where no part can have the figures together: where C is above"
+          + " what any b from 0 and any xT up to 1 gives with the Cv or Kv, or a flow is above"
+          + " that of a nozzle without loss of the bore that is told. An excess that rounded"
+          + " figures can make (5 % each, a bore by 0.25 mm) is only to be checked.",
+      "A Cv or Kv is told that is more than 1.5 times that of C and b, or less by as much; a price"
+          + " is told that is at least twice the median or half of it, and 3.5 spreads off (1.4826"
+          + " × the median deviation), among six or more of the same kind and size. These limits"
+          + " are our choice, without a source.",
       "Of profiles only the sizes in the set are compared, with the scatter that it tells.",
-      "An adapter counts as used if some chain of up to three adapters could use it between parts of the list or usual"
-          + " ends, sensible or not.",
-      "Accessories, such as clamps and sealant, are not checked. Nothing is held against makers' sheets.");
+      "An adapter counts as used if some chain of up to three adapters could use it between parts"
+          + " of the list or usual ends, sensible or not.",
+      "Accessories, such as clamps and sealant, are not checked. Nothing is held against makers'"
+          + " sheets.");
 
   static final List<String> LIMITS_OF_JOBS = List.of(
-      "Jobs are solved with the list as it is, wrong figures included: mend the faults above first, and ask again.",
-      "The jobs are drawn from the mix that is told: their shares are worth what the mix is worth. Each has one"
-          + " coupling at"
-          + " the outlet, one hose and one coupling at the tool, dry air, and the tool may be used with every part.",
-      "A gap is one part of a standard shape or one figure. It is found and counted with the same jobs, so that"
-          + " its share"
-          + " is a little too high; draw with another seed to see by how much. Sockets, plugs and two gaps at"
-          + " once are not tried.",
-      "A hose is tried with a smooth rubber wall and the bore of its name, an adapter with the narrowest bore"
-          + " its ends are"
-          + " reckoned to have, both rated for the highest pressure of the mix and of stainless steel.");
+      "Jobs are solved with the list as it is, wrong figures included: mend the faults above"
+          + " first, and ask again.",
+      "The jobs are drawn from the mix that is told: their shares are worth what the mix is worth."
+          + " Each has one coupling at the outlet, one hose and one coupling at the tool, dry air,"
+          + " and the tool may be used with every part.",
+      "A gap is one part of a standard shape or one figure. It is found and counted with the same"
+          + " jobs, so that its share is a little too high; draw with another seed to see by how"
+          + " much. Sockets, plugs and two gaps at once are not tried.",
+      "A hose is tried with a smooth rubber wall and the bore of its name, an adapter with the"
+          + " narrowest bore its ends are reckoned to have. Both are tried as rated for the"
+          + " highest pressure of the mix, of stainless steel, static dissipative, and for −20 to"
+          + " 60 °C (−4 to 140 °F): ask whether such a part can be had.");
 
   /**
    * Refuses what is null.
@@ -123,6 +124,13 @@ public record PriceListSheet(
     return List.of(FaultEffect.values()).stream()
         .filter(each -> found.count(each) > 0)
         .toList();
+  }
+
+  /** The heading over the faults of one effect. */
+  static String heading(FaultEffect effect) {
+    return effect == FaultEffect.TO_BE_CHECKED
+        ? "To be checked, no fault yet"
+        : "Faults: " + effect;
   }
 
   /** The faults of one effect: articles, kind, what is wrong, what to do. */

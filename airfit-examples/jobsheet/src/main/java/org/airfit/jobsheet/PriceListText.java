@@ -34,7 +34,7 @@ public final class PriceListText {
           .forEach(row -> out.wrapped("  ", row.get(0) + ", " + row.get(1) + ": " + row.get(2)));
     }
     for (FaultEffect effect : sheet.effects()) {
-      out.heading("Faults: " + effect);
+      out.heading(PriceListSheet.heading(effect));
       for (List<String> row : sheet.faults(effect)) {
         out.wrapped("  ", "[" + row.get(0) + "] " + row.get(1) + ". " + row.get(2));
         out.wrapped("      ", row.get(3));

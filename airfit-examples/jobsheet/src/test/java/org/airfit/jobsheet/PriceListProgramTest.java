@@ -59,12 +59,13 @@ class PriceListProgramTest {
     assertThat(said())
         .contains(
             "PRICE LIST The spring price list",
-            "Faults: 13 faults in 25 articles: 1 unsafe, 8 wrong answer, 3 answer open, 1 untidy; figures that no part"
-                + " can have in 3 of them.",
+            "Faults: 13 faults in 25 articles: 1 unsafe, 8 wrong answer, 3 answer open, 1 untidy;"
+                + " figures that no part can have in 3 of them.",
             "Not read: 4 articles could not be read, for 5 reasons",
             "S-R38, parts[7].end: \"3/8 NPTT female\": 'NPTT' is not understood",
-            "[P-K14, S-K14] rating below what it is sold with. Plug Knot, 1/4 NPT male is rated for 150 psig",
-            "[S-D38] C against Cv: cannot be. Socket Dunlin, 3/8 NPT male: C 0.02191 ft³/(s·psi) stands"
+            "[P-K14, S-K14] rating below what it is sold with. Plug Knot, 1/4 NPT male is rated"
+                + " for 150 psig",
+            "[S-D38] C against Cv: cannot be. Socket Dunlin, 3/8 NPT male: C 9 dm³/(s·bar) stands"
                 + " beside Cv 1.2",
             "vernier caliper 0.05 mm and every dimension read, one is taken for the other",
             "orphan adapter: 3 looked at, 1 found",
@@ -80,6 +81,7 @@ class PriceListProgramTest {
             "<h1>The spring price list</h1>",
             "cannot be",
             "Faults: unsafe",
+            "<div class=\"do\">Look whether the rating is a slip",
             "What would solve more jobs",
             "An assembly is rated as its lowest part")
         .doesNotContain("http");
