@@ -721,6 +721,7 @@ class DocumentsTest {
         new DewPoint(Temperature.parse("26 °C"), AbsolutePressure.parse("1.0 bar(a)")),
         Range.parse("10 to 35 °C", Temperature::parse),
         Range.parse("7.0 to 7.8 bar(g)", GaugePressure::parse),
+        Optional.of(Range.parse("70 to 95 °C", Temperature::parse)),
         Range.parse("40 to 70 L/s ANR", FreeAirFlow::parse),
         Optional.of(Density.parse("4 mg/m3")),
         Optional.of(Density.parse("0.05 mg/m3")));
@@ -865,8 +866,8 @@ class DocumentsTest {
     List<ChangeStep> order = change.steps();
     assertThat(keep)
         .isEqualTo(
-            "Keep wren for all bays: 2 sockets and 4 plugs are changed, which costs 25.00 USD; the work"
-                + " is not counted.");
+            "Keep wren for all bays: 2 sockets and 4 plugs are changed, which costs 25.00 USD; the"
+                + " work is not counted.");
     assertThat(wrong)
         .extracting(MixedPair::outcome)
         .containsExactlyInAnyOrder(PairOutcome.LETS_GO, PairOutcome.NOT_TOLD);
@@ -891,8 +892,8 @@ class DocumentsTest {
     String worst = faults.get(0).inWords(UnitSystem.US);
     assertThat(worst)
         .isEqualTo(
-            "socket wren: C 0.02191 ft³/(s·psi) stands beside Cv 1.2, and no b from 0 to 1 and no xT up to 1"
-                + " gives more than C 0.01444 ft³/(s·psi) with it.");
+            "socket wren: C 0.02191 ft³/(s·psi) stands beside Cv 1.2, and no b from 0 to 1 and no"
+                + " xT up to 1 gives more than C 0.01444 ft³/(s·psi) with it.");
     assertThat(faults).extracting(ListFault::isImpossible).containsExactly(true, false);
     assertThat(faults.get(1).kind()).isEqualTo(FaultKind.NO_OTHER_HALF);
   }
