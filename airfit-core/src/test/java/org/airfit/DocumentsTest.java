@@ -721,6 +721,7 @@ class DocumentsTest {
         new DewPoint(Temperature.parse("26 °C"), AbsolutePressure.parse("1.0 bar(a)")),
         Range.parse("10 to 35 °C", Temperature::parse),
         Range.parse("7.0 to 7.8 bar(g)", GaugePressure::parse),
+        Optional.of(Range.parse("70 to 95 °C", Temperature::parse)),
         Range.parse("40 to 70 L/s ANR", FreeAirFlow::parse),
         Optional.of(Density.parse("4 mg/m3")),
         Optional.of(Density.parse("0.05 mg/m3")));

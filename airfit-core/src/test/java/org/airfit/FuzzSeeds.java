@@ -135,6 +135,7 @@ final class FuzzSeeds {
         new DewPoint(Temperature.ofCelsius(25.0), ATMOSPHERE),
         air,
         Range.exactly(GaugePressure.ofBar(7.0)),
+        Optional.of(Range.exactly(Temperature.ofCelsius(90.0))),
         Range.exactly(FreeAirFlow.ofAnrLitresPerSecond(60.0)),
         Optional.of(Density.parse("4 mg/m3")),
         Optional.of(Density.parse("0.05 mg/m3")));

@@ -41,8 +41,8 @@ import org.airfit.quantity.Temperature;
  */
 public record AirPurity(PurityClass particles, PurityClass water, PurityClass oil) {
 
-  private static final Pattern DESIGNATION = Pattern.compile(
-      "(?:ISO 8573-1:2010\\s*)?\\[?\\s*([0-9Xx-])\\s*:\\s*([0-9Xx-])\\s*:\\s*([0-9Xx-])\\s*\\]?");
+  private static final Pattern DESIGNATION = Pattern.compile("(?:ISO"
+      + " 8573-1:2010\\s*)?(\\[?)\\s*([0-9Xx-])\\s*:\\s*([0-9Xx-])\\s*:\\s*([0-9Xx-])\\s*(\\]?)");
 
   private static final List<PurityClass> CLASSES = List.of(PurityClass.values());
 
@@ -58,6 +58,10 @@ public record AirPurity(PurityClass particles, PurityClass water, PurityClass oi
   private static final double[] MOST_DUST = {5.0e-6, 10.0e-6};
 
   private static final double[] WETTEST_CELSIUS = {-70.0, -40.0, -20.0, 3.0, 7.0, 10.0};
+
+  /** A dew point at a limit comes back from its vapour pressure, or from °F, but for its last digits [K]. */
+  private static final double ROUNDING = 1.0e-6;
+
   private static final double[] MOST_LIQUID = {0.5e-3, 5.0e-3, 10.0e-3};
   private static final double[] MOST_OIL = {0.01e-6, 0.1e-6, 1.0e-6, 5.0e-6};
 
@@ -126,15 +130,15 @@ public record AirPurity(PurityClass particles, PurityClass water, PurityClass oi
    */
   public static AirPurity parse(String text) {
     Matcher parts = DESIGNATION.matcher(Objects.requireNonNull(text, "text").strip());
-    if (!parts.matches()) {
+    if (!parts.matches() || parts.group(1).isEmpty() != parts.group(5).isEmpty()) {
       throw new IllegalArgumentException(
           "purity must be three classes of particles, water and oil, such as [2:4:1] or [1:-:2],"
               + " was \"" + text + "\"");
     }
     return new AirPurity(
-        PurityClass.parse(parts.group(1)),
         PurityClass.parse(parts.group(2)),
-        PurityClass.parse(parts.group(3)));
+        PurityClass.parse(parts.group(3)),
+        PurityClass.parse(parts.group(4)));
   }
 
   /**
@@ -176,7 +180,8 @@ public record AirPurity(PurityClass particles, PurityClass water, PurityClass oi
   public static Optional<PurityClass> ofWater(DewPoint dewPoint) {
     Objects.requireNonNull(dewPoint, "dewPoint");
     for (int i = 0; i < WETTEST_CELSIUS.length; i++) {
-      if (dewPoint.temperature().compareTo(Temperature.ofCelsius(WETTEST_CELSIUS[i])) <= 0) {
+      double limit = Temperature.ofCelsius(WETTEST_CELSIUS[i]).kelvins();
+      if (dewPoint.temperature().kelvins() <= limit + ROUNDING) {
         return Optional.of(CLASSES.get(1 + i));
       }
     }
@@ -193,7 +198,8 @@ public record AirPurity(PurityClass particles, PurityClass water, PurityClass oi
   public static PurityClass ofLiquidWater(Density liquid) {
     if (!(Objects.requireNonNull(liquid, "liquid").kilogramsPerCubicMetre() > 0.0)) {
       throw new IllegalArgumentException(
-          "liquid water must be above 0 kg/m³, was 0 kg/m³; without it the dew point tells the class");
+          "liquid water must be above 0 kg/m³, was 0 kg/m³; without it the dew point tells the"
+              + " class");
     }
     return first(liquid, MOST_LIQUID, PurityClass.CLASS_7);
   }

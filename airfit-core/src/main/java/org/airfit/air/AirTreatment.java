@@ -26,12 +26,16 @@ import org.airfit.working.UnitSystem;
  * only in air for which he warrants it, see {@link TreatmentRating}:
  *
  * <ul>
- *   <li><b>Water.</b> A dryer counts with its pressure dew point, unless liquid water reaches it. Behind it, the air is
- *       damper than the class nowhere, and no liquid arrives at the end.
+ *   <li><b>Water.</b> A dryer counts with its pressure dew point, unless liquid water reaches it. A refrigerated dryer
+ *       counts only where its maker tells the room that it is rated in. Behind the last dryer that counts, no water
+ *       stands in a place without a drain, and none freezes: no drain takes ice out.
  *   <li><b>Oil.</b> Mist and vapour are added. A coalescing filter takes no vapour out, so that a class of oil is told
- *       only where somebody told the vapour too. A carbon filter counts only behind a coalescing filter.
+ *       only where somebody told the vapour too. It counts only with a drain for what it gathers. A carbon filter, a
+ *       desiccant and a membrane dryer count only behind a coalescing filter that counts, as oil mist spoils them.
  *   <li><b>Particles.</b> The class that the maker tells, until a stage follows that may shed dust: desiccant,
  *       carbon, a vessel, a pipe. They are judged behind the last filter or dryer; a pipe behind that may add rust.
+ *   <li><b>Frost.</b> In a room below 0 °C, whatever water falls out in front of a stage or in it may freeze in its
+ *       drain: nothing is told of such a stage.
  * </ul>
  *
  * <p>What a maker's class of oil counts (mist alone, as tested after ISO 12500-1, or vapour too) is to be asked for:
@@ -44,20 +48,21 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
 
   private static final Caution NOT_TO_BREATHE = new Caution(
       "Not for breathing air",
-      "A class of particles, water and oil says nothing of carbon monoxide and other gases. Air to breathe has its own"
-          + " rules, equipment and tests; never take it from such a train without them.",
+      "A class of particles, water and oil says nothing of carbon monoxide and other gases. Air to"
+          + " breathe has its own rules, equipment and tests; never take it from such a train"
+          + " without them.",
       Source.commonPractice("breathing air is a separate duty"));
 
   private static final Caution PRESSURE_OFF = new Caution(
       "Take the pressure off before opening a filter, a drain or a dryer",
-      "A housing under pressure can throw its bowl or cover. Shut it off on both sides, lock it, let the pressure"
-          + " out and see the gauge at zero before anything is opened.",
+      "A housing under pressure can throw its bowl or cover. Shut it off on both sides, lock it,"
+          + " let the pressure out and see the gauge at zero before anything is opened.",
       Source.commonPractice("work on pressure vessels and filter housings"));
 
   private static final Caution CONDENSATE = new Caution(
       "Condensate is oily waste",
-      "Condensate of a lubricated compressor holds oil. Collect it and part the oil from the water before it goes to a"
-          + " sewer; local rules say how much oil may stay in it.",
+      "Condensate of a lubricated compressor holds oil. Collect it and part the oil from the water"
+          + " before it goes to a sewer; local rules say how much oil may stay in it.",
       Source.commonPractice("condensate of lubricated compressors"));
 
   /**
@@ -66,14 +71,15 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
    * @param stage the stage
    * @param inlet the pressure in front of it, from that with all elements at change-out to that with clean ones
    * @param outlet the pressure behind it
-   * @param hottest the hottest air that comes to it
+   * @param hottest the hottest air that comes to it; empty for the first stage where nobody told how hot the air leaves
+   *     the compressor
    * @param loss the pressure that it takes at most flow and lowest pressure; empty where that is not told
    */
   public record At(
       TreatmentStage stage,
       Range<GaugePressure> inlet,
       Range<GaugePressure> outlet,
-      Temperature hottest,
+      Optional<Temperature> hottest,
       Optional<FilterLoss> loss) {
 
     /**
@@ -96,8 +102,8 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
     /** {@return the stage and its pressure in one line} */
     @Override
     public String toString() {
-      return stage + "; inlet " + inlet.least().shown() + " to " + inlet.most().shown() + ", up to "
-          + hottest.shown();
+      return stage + "; inlet " + inlet.least().shown() + " to " + inlet.most().shown()
+          + hottest.map(most -> ", up to " + most.shown()).orElse("");
     }
   }
 
@@ -133,14 +139,14 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
       GaugePressure highest = high.minus(least);
       if (!(lowest.pascals() > 0.0)) {
         throw new IllegalArgumentException("pressure behind " + stage.name()
-            + " must be above the atmosphere, was " + lowest.shown()
+            + " must be above the atmosphere, was " + Digits.told(lowest.bar()) + " bar(g)"
             + " with all elements at change-out; give a higher pressure or fewer stages");
       }
       Range<GaugePressure> outlet =
           new Range<>(lowest, highest.compareTo(lowest) < 0 ? lowest : highest);
-      Temperature hottest = along.isEmpty()
-          ? stage.air().most()
-          : along.get(along.size() - 1).stage().air().most();
+      Optional<Temperature> hottest = along.isEmpty()
+          ? supply.discharge().map(Range::most)
+          : Optional.of(along.get(along.size() - 1).stage().air().most());
       along.add(new At(stage, inlet, outlet, hottest, most));
       inlet = outlet;
     }
@@ -153,14 +159,17 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
     for (int i = 0; i < counted.size(); i++) {
       TreatmentStage stage = counted.get(i);
       Range<GaugePressure> pressure = along.get(i).outlet();
+      Optional<Temperature> dewPoint = stage.duty().flatMap(TreatmentStage.Duty::dewPoint);
+      boolean isChilled =
+          stage.kind() == TreatmentKind.REFRIGERATED_DRYER; // has a drain, however far it dries
       places.add(new WaterPlace(
           stage.name(),
           stage.air(),
           new Range<>(
               pressure.least().absolute(supply.atmosphere()),
               pressure.most().absolute(supply.atmosphere())),
-          stage.duty().flatMap(TreatmentStage.Duty::dewPoint),
-          stage.isDrained()));
+          dewPoint,
+          stage.isDrained() || (isChilled && dewPoint.isEmpty())));
     }
     return new WaterAlongLine(
         supply.flow().most().dryAirMassFlow(), supply.driest(), supply.dampest(), places);
@@ -194,6 +203,36 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
       sum += at.loss().map(loss -> loss.most().pascals()).orElse(0.0);
     }
     return PressureDrop.ofPascals(sum);
+  }
+
+  private static int lastTreatment(List<TreatmentStage> stages) {
+    int last = -1;
+    for (int i = 0; i < stages.size(); i++) {
+      TreatmentKind kind = stages.get(i).kind();
+      last = kind.isDryer() || kind.isFilter() ? i : last;
+    }
+    return last;
+  }
+
+  /**
+   * {@return the last filter or dryer, where something follows it that may add rust or scale, which no class of
+   * particles counts; empty where nothing does}
+   */
+  public Optional<TreatmentStage> lastBeforeRust() {
+    int last = lastTreatment(stages);
+    boolean isFollowed =
+        stages.stream().skip(last + 1L).anyMatch(stage -> stage.kind().mayShedDust());
+    return last >= 0 && isFollowed ? Optional.of(stages.get(last)) : Optional.empty();
+  }
+
+  /**
+   * Tells why dryers do not count in the worst air.
+   *
+   * @param units the units to give reasons in
+   * @return a sentence for each that does not; empty where all do
+   */
+  public List<String> idleDryers(UnitSystem units) {
+    return new Judge(this, Objects.requireNonNull(units, "units")).idleDryers();
   }
 
   /** {@return what to mind before anyone works on such a train or trusts it} */
@@ -236,10 +275,29 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
 
     private final List<Boolean> isBeyond = new ArrayList<>();
 
+    /** The oil mist that comes to the next stage at most, as far as it is told. */
+    private Optional<Density> mist;
+
+    private MistBehind mistBehind;
+
+    /** What is known of oil mist behind the stages that were looked at. */
+    private enum MistBehind {
+      COMES,
+      NOT_TOLD,
+      CAUGHT
+    }
+
     Judge(AirTreatment train, UnitSystem units) {
       this.train = train;
       this.units = units;
       this.along = train.along();
+      this.mist = train.supply.mist();
+      this.mistBehind = MistBehind.COMES;
+      if (mist.isEmpty()) {
+        this.mistBehind = MistBehind.NOT_TOLD;
+      } else if (isMistZero()) {
+        this.mistBehind = MistBehind.CAUGHT;
+      }
       for (At at : along) {
         look(at);
       }
@@ -249,10 +307,16 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
       TreatmentStage stage = at.stage();
       String beyond = stage.duty().isPresent() ? beyond(at) : "";
       String missing = stage.duty().isPresent() && beyond.isEmpty() ? missing(at) : "";
+      boolean counts = beyond.isEmpty() && missing.isEmpty();
+      stage
+          .duty()
+          .flatMap(TreatmentStage.Duty::mist)
+          .filter(retention -> beyond.isEmpty())
+          .ifPresent(retention -> catchMist(retention, counts));
       why.add(beyond.isEmpty() ? missing : beyond);
       isBeyond.add(!beyond.isEmpty());
       counted.add(
-          beyond.isEmpty() && missing.isEmpty()
+          counts
               ? stage
               : new TreatmentStage(
                   stage.name(),
@@ -263,24 +327,36 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
                   stage.loss()));
     }
 
+    /** A filter that counts catches the mist where no more comes than it was tested with. */
+    private void catchMist(TreatmentStage.Retention retention, boolean counts) {
+      boolean isWithin =
+          mist.filter(coming -> isAtMost(coming, retention.testedWith())).isPresent();
+      if (counts && isWithin) {
+        mist = Optional.of(less(mist.get(), retention.leaves()));
+        mistBehind = MistBehind.CAUGHT;
+      } else if (mistBehind == MistBehind.COMES) {
+        mistBehind = MistBehind.NOT_TOLD;
+      }
+    }
+
     /** Why a stage is loaded with what it is not made for; blank where it is not. */
     private String beyond(At at) {
       TreatmentStage stage = at.stage();
       if (stage.kind().isDryer() || stage.kind().isSpoiltByLiquid()) {
         Optional<String> wet = liquidBefore();
-        if (wet.isPresent()) {
-          return "Liquid water can reach " + stage.name() + " from " + wet.get()
-              + ", which is not told to be drained: " + stage.name()
-              + " counts for nothing; drain that first.";
+        if (wet.isPresent() && isWaterKnown()) {
+          return "Liquid water can reach " + stage.name() + " from " + wet.get() + ": "
+              + stage.name() + " counts for nothing; drain that first.";
         }
       }
-      if (stage.kind() == TreatmentKind.CARBON_FILTER
-          && !isMistZero()
-          && counted.stream()
-              .noneMatch(
-                  before -> before.duty().flatMap(TreatmentStage.Duty::mist).isPresent())) {
-        return "Oil mist can reach the carbon of " + stage.name()
-            + " and fill it: it counts for nothing without a coalescing filter in front that counts.";
+      if (stage.kind().isFilter() && !stage.isDrained() && isWaterKnown() && gathersWater(stage)) {
+        return "Water can gather in " + stage.name() + ", which is not told to be drained: it"
+            + " counts for nothing; fit a drain there.";
+      }
+      if (stage.kind().isSpoiltByLiquid() && mistBehind == MistBehind.COMES) {
+        return "Oil mist can reach the " + filling(stage.kind()) + " of " + stage.name() + " and "
+            + (stage.kind() == TreatmentKind.CARBON_FILTER ? "fill" : "spoil")
+            + " it: it counts for nothing without a coalescing filter in front that counts.";
       }
       MassFlow most = train.supply.flow().most().massFlow();
       Optional<TreatmentRating.Capacity> capacity = capacity(at);
@@ -297,43 +373,169 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
       return "";
     }
 
-    private Optional<TreatmentRating.Capacity> capacity(At at) {
-      return at.stage()
-          .duty()
-          .flatMap(duty -> duty.rating()
-              .capacity(at.inlet().least(), at.hottest(), train.supply.room().most()));
+    private static String filling(TreatmentKind kind) {
+      return switch (kind) {
+        case CARBON_FILTER -> "carbon";
+        case MEMBRANE_DRYER -> "membrane";
+        default -> "desiccant";
+      };
     }
 
+    private Optional<TreatmentRating.Capacity> capacity(At at) {
+      return at.hottest()
+          .flatMap(hottest -> at.stage()
+              .duty()
+              .flatMap(duty -> duty.rating()
+                  .capacity(at.inlet().least(), hottest, train.supply.room().most())));
+    }
+
+    /** What is not told of a stage, without which nobody can say what it does; blank where all is. */
     private String missing(At at) {
-      List<String> told = at.stage()
-          .duty()
-          .map(duty -> duty.rating()
-              .gaps(at.inlet().least(), at.hottest(), train.supply.room().most(), units))
-          .orElse(List.of());
-      return told.isEmpty()
-          ? ""
-          : at.stage().name() + ": its maker has not told what it does at "
-              + String.join("; ", told) + ".";
+      TreatmentStage stage = at.stage();
+      TreatmentRating rating = stage.duty().orElseThrow().rating();
+      if (at.hottest().isEmpty()) {
+        return "Nobody told how hot the air comes from the compressor to " + stage.name()
+            + ": tell its temperature behind the compressor (discharge), or the cooler in front.";
+      }
+      List<String> told = rating.gaps(
+          at.inlet().least(), at.hottest().get(), train.supply.room().most(), units);
+      if (!told.isEmpty()) {
+        return stage.name() + ": its maker has not told what it does at " + String.join("; ", told)
+            + ".";
+      }
+      if (stage.kind() == TreatmentKind.REFRIGERATED_DRYER
+          && rating.room().isEmpty()
+          && rating.byRoom().isEmpty()) {
+        return stage.name() + ": its maker has not told up to which temperature of the room it"
+            + " holds; it gives its heat off there. Tell the room that it is rated at.";
+      }
+      Optional<String> wet = liquidBefore();
+      if (wet.isPresent()) {
+        return "Liquid water can reach " + stage.name() + " from " + wet.get()
+            + ", and nobody told what " + stage.name() + " does then; drain that first.";
+      }
+      if (stage.kind().isFilter() && !stage.isDrained() && gathersWater(stage)) {
+        return "Water can gather in " + stage.name() + ", which is not told to be drained, and"
+            + " nobody told how far the air in front of it is dried.";
+      }
+      if (stage.duty().flatMap(TreatmentStage.Duty::mist).isPresent()
+          && !stage.isDrained()
+          && !isMistZero()) {
+        return stage.name() + " gathers oil, and no drain is told that takes it out: fit one, or"
+            + " the oil goes on in the end.";
+      }
+      if (stage.kind().isSpoiltByLiquid() && mistBehind == MistBehind.NOT_TOLD) {
+        return "Nobody told how much oil mist comes to the " + filling(stage.kind()) + " of "
+            + stage.name() + ", which it spoils: tell the mist behind the compressor, and a"
+            + " coalescing filter in front that is told for it.";
+      }
+      return frost(stage);
+    }
+
+    /** Drains freeze in a cold room; a pipe is told with temperatures of its own. */
+    private String frost(TreatmentStage stage) {
+      Temperature coldest = train.supply.room().least();
+      if (!isBelowFreezing(coldest)) {
+        return "";
+      }
+      List<TreatmentStage> upTo = new ArrayList<>(counted);
+      upTo.add(stage);
+      List<WaterAlongLine.AtMost> most =
+          AirTreatment.water(train.supply, upTo, along).most();
+      for (int i = 0; i < most.size(); i++) {
+        if (upTo.get(i).kind() != TreatmentKind.PIPE
+            && most.get(i).most().liquid().kilogramsPerSecond() > 0.0) {
+          return "The room gets as cold as " + units.say(coldest) + ": water that falls out at "
+              + most.get(i).most().name() + " may freeze there and in its drain, and nobody told"
+              + " what " + stage.name() + " does then. Keep the room from frost, and tell it so.";
+        }
+      }
+      return "";
+    }
+
+    private static boolean isBelowFreezing(Temperature air) {
+      return air.celsius() < 0.0;
     }
 
     private boolean isMistZero() {
       return train
           .supply
           .mist()
-          .filter(mist -> mist.kilogramsPerCubicMetre() == 0.0)
+          .filter(most -> most.kilogramsPerCubicMetre() == 0.0)
           .isPresent();
     }
 
-    /** Where the liquid comes from that reaches the next stage. */
+    /** Whether no dryer stands in front of which nobody can say how far it dries. */
+    private boolean isWaterKnown() {
+      for (int i = 0; i < counted.size(); i++) {
+        boolean isDry =
+            counted.get(i).duty().flatMap(TreatmentStage.Duty::dewPoint).isPresent();
+        if (counted.get(i).kind().isDryer() && !isDry && !isBeyond.get(i)) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    /** Whether water falls out in a filter, or comes on to it as liquid. */
+    private boolean gathersWater(TreatmentStage filter) {
+      List<TreatmentStage> upTo = new ArrayList<>(counted);
+      upTo.add(filter);
+      List<WaterAlongLine.AtMost> most =
+          AirTreatment.water(train.supply, upTo, along).most();
+      return most.get(most.size() - 1).most().liquid().kilogramsPerSecond() > 0.0
+          || liquidBefore().isPresent();
+    }
+
+    /** Where the liquid comes from that reaches the next stage, and why it is not drained. */
     private Optional<String> liquidBefore() {
       if (counted.isEmpty()) {
+        return ofCompressor();
+      }
+      WaterAlongLine water = AirTreatment.water(train.supply, counted, along);
+      List<WaterAlongLine.AtMost> most = water.most();
+      for (int i = most.size() - 1; i >= 0; i--) {
+        WaterPlace place = water.places().get(i);
+        Optional<String> stands = standing(place, most.get(i).most());
+        if (stands.isPresent()) {
+          return stands.map(why -> place.name() + ", " + why);
+        }
+        if (place.drains() && !isBelowFreezing(place.air().least())) {
+          return Optional.empty(); // what comes on from the places in front leaves here
+        }
+      }
+      return Optional.empty();
+    }
+
+    private Optional<String> ofCompressor() {
+      Range<GaugePressure> pressure = train.supply.pressure();
+      return train
+          .supply
+          .discharge()
+          .map(air -> new WaterPlace(
+              "the compressor",
+              air,
+              new Range<>(
+                  pressure.least().absolute(train.supply.atmosphere()),
+                  pressure.most().absolute(train.supply.atmosphere())),
+              Optional.empty(),
+              false))
+          .filter(place -> train.supply.dampest().humidityRatio()
+              > place.saturated(
+                  place.air().least().kelvins(), place.pressure().most().pascals()))
+          .map(place -> place.name() + ", behind which no drain is told");
+    }
+
+    /** Why water stays in a place; empty where there is none, or it leaves by a drain or in a dryer. */
+    private static Optional<String> standing(WaterPlace place, WaterAlongLine.AtPlace most) {
+      if (!(most.liquid().kilogramsPerSecond() > 0.0) || place.dewPoint().isPresent()) {
         return Optional.empty();
       }
-      List<WaterAlongLine.AtMost> most =
-          AirTreatment.water(train.supply, counted, along).most();
-      WaterAlongLine.AtPlace last = most.get(most.size() - 1).most();
-      return last.carriedOn().kilogramsPerSecond() > 0.0
-          ? Optional.of(last.name())
+      if (!place.isDrained()) {
+        return Optional.of("which is not told to be drained");
+      }
+      return isBelowFreezing(place.air().least())
+          ? Optional.of("where it freezes, and no drain takes ice out")
           : Optional.empty();
     }
 
@@ -348,7 +550,8 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
         verdict = PurityVerdict.REACHED;
       } else if (asked == PurityClass.CLASS_0) {
         verdict = PurityVerdict.NOT_TOLD;
-        reasons.add("Class 0 is what user and supplier agreed: hold their figures against these.");
+        reasons.add(
+            0, "Class 0 is what user and supplier agreed: hold their figures against these.");
       } else if (told.isPresent() || isWorseForCertain || isBeyondHere) {
         verdict = PurityVerdict.NOT_REACHED;
       } else {
@@ -370,6 +573,8 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
       Optional<PurityClass> told = Optional.empty();
       List<String> reasons = new ArrayList<>();
       boolean beyond = false;
+      Optional<PurityClass> finest = Optional.empty();
+      String finer = "";
       String last = "";
       for (int i = 0; i < counted.size(); i++) {
         TreatmentStage stage = along.get(i).stage();
@@ -382,15 +587,23 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
         if (behind.isPresent()) {
           told = behind;
           last = stage.name();
+          if (finest.isEmpty()
+              || stage.kind().mayShedDust()
+              || behind.get().compareTo(finest.get()) <= 0) {
+            finest = behind;
+            finer = last;
+          }
           reasons.clear();
           beyond = false;
           reasons.add("Behind " + last + " its maker warrants class " + behind.get() + ".");
         } else if (stage.kind().mayShedDust() && isBeforeLastTreatment(i)) {
           if (told.isPresent()) {
+            reasons.clear();
             reasons.add("Dust may come out of " + stage.name() + ", a " + stage.kind()
                 + ", and no filter behind it is told with a class of particles that counts.");
           }
           told = Optional.empty();
+          finest = Optional.empty();
         } else if (tells) {
           told = Optional.empty();
         }
@@ -402,85 +615,135 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
         reasons.add("That is behind " + along.get(lastTreatment()).stage().name()
             + "; rust and scale of what follows it are not counted.");
       }
+      if (told.isPresent()
+          && !told.get().meets(asked)
+          && finest.filter(better -> better.meets(asked)).isPresent()) {
+        reasons.add(
+            0,
+            "Behind " + finer + " its maker warrants class " + finest.get() + ", and behind "
+                + last + " nobody told a finer one than " + told.get()
+                + ": put the finer filter last.");
+        told = Optional.empty();
+      }
       return part(asked, told, false, beyond, reasons);
     }
 
     private int lastTreatment() {
-      int last = -1;
-      for (int i = 0; i < along.size(); i++) {
-        TreatmentKind kind = along.get(i).stage().kind();
-        last = kind.isDryer() || kind.isFilter() ? i : last;
-      }
-      return last;
+      return AirTreatment.lastTreatment(train.stages);
     }
 
     private boolean isBeforeLastTreatment(int stage) {
       return stage <= lastTreatment();
     }
 
-    PurityAnswer.Part oil(PurityClass asked) {
-      Optional<Density> mist = train.supply.mist();
-      Optional<Density> vapour = train.supply.vapour();
-      List<String> reasons = new ArrayList<>();
-      boolean beyond = false;
-      for (int i = 0; i < counted.size(); i++) {
-        TreatmentStage stage = along.get(i).stage();
-        Optional<TreatmentStage.Duty> told = stage.duty();
-        boolean isMist = told.flatMap(TreatmentStage.Duty::mist).isPresent();
-        boolean isVapour = told.flatMap(TreatmentStage.Duty::vapour).isPresent();
-        beyond |= explain(i, isMist || isVapour, reasons);
-        Optional<TreatmentStage.Duty> duty = counted.get(i).duty();
-        mist = behind(
-            stage.name(), "oil mist", mist, duty.flatMap(TreatmentStage.Duty::mist), reasons);
-        vapour = behind(
-            stage.name(), "oil vapour", vapour, duty.flatMap(TreatmentStage.Duty::vapour), reasons);
+    /** How much of something is left, and whether that is for certain. */
+    private static final class Left {
+
+      private final String what;
+      private Optional<Density> most;
+      private boolean isGap;
+      private boolean isBeyond;
+
+      Left(String what, Optional<Density> most) {
+        this.what = what;
+        this.most = most;
       }
-      say("mist", mist, reasons);
-      say("vapour", vapour, reasons);
-      Optional<Density> left = vapour;
-      Optional<PurityClass> told =
-          mist.flatMap(one -> left.map(other -> AirPurity.ofOil(Density.ofKilogramsPerCubicMetre(
+
+      boolean isWorseThan(PurityClass asked) {
+        return !isGap
+            && asked != PurityClass.CLASS_0
+            && most.filter(left -> !AirPurity.ofOil(left).meets(asked)).isPresent();
+      }
+    }
+
+    PurityAnswer.Part oil(PurityClass asked) {
+      Left mistLeft = new Left("mist", train.supply.mist());
+      Left vapour = new Left("vapour", train.supply.vapour());
+      List<String> reasons = new ArrayList<>();
+      for (int i = 0; i < counted.size(); i++) {
+        Optional<TreatmentStage.Duty> duty = along.get(i).stage().duty();
+        Optional<TreatmentStage.Retention> ofMist = duty.flatMap(TreatmentStage.Duty::mist);
+        Optional<TreatmentStage.Retention> ofVapour = duty.flatMap(TreatmentStage.Duty::vapour);
+        explain(i, ofMist.isPresent() || ofVapour.isPresent(), reasons);
+        if (ofMist.isPresent()) {
+          leave(i, mistLeft, ofMist.get(), reasons);
+        }
+        if (ofVapour.isPresent()) {
+          leave(i, vapour, ofVapour.get(), reasons);
+          damp(i, reasons);
+        }
+      }
+      say(mistLeft, reasons);
+      say(vapour, reasons);
+      Optional<PurityClass> told = mistLeft.most.flatMap(
+          one -> vapour.most.map(other -> AirPurity.ofOil(Density.ofKilogramsPerCubicMetre(
               one.kilogramsPerCubicMetre() + other.kilogramsPerCubicMetre()))));
-      boolean isWorse = asked != PurityClass.CLASS_0
-          && (mist.filter(one -> !AirPurity.ofOil(one).meets(asked)).isPresent()
-              || vapour.filter(one -> !AirPurity.ofOil(one).meets(asked)).isPresent());
-      return part(asked, told, isWorse, beyond, reasons);
+      boolean isGap = mistLeft.isGap || vapour.isGap;
+      boolean isWorse = mistLeft.isWorseThan(asked) || vapour.isWorseThan(asked);
+      if (isGap && told.filter(left -> left.meets(asked)).isEmpty()) {
+        return part(
+            asked, Optional.empty(), isWorse, mistLeft.isBeyond || vapour.isBeyond, reasons);
+      }
+      return part(asked, told, isWorse, mistLeft.isBeyond || vapour.isBeyond, reasons);
     }
 
     /** What a filter leaves: what its maker warrants where no more comes than he tested it with. */
-    private Optional<Density> behind(
-        String name,
-        String what,
-        Optional<Density> coming,
-        Optional<TreatmentStage.Retention> retention,
-        List<String> reasons) {
-      if (retention.isEmpty()) {
-        return coming;
+    private void leave(
+        int stage, Left left, TreatmentStage.Retention retention, List<String> reasons) {
+      if (!why.get(stage).isEmpty()) {
+        left.isBeyond |= isBeyond.get(stage);
+        left.isGap |= !isBeyond.get(stage);
+        return;
       }
-      Density leaves = retention.get().leaves();
-      Density tested = retention.get().testedWith();
-      if (coming.isEmpty()) {
-        reasons.add("Nobody told how much " + what + " comes to " + name
-            + "; its maker tells what it leaves of " + said(tested) + " at most.");
-        return coming;
-      }
-      if (coming.get().compareTo(tested) > 0
-          && coming.get().kilogramsPerCubicMetre()
-              > tested.kilogramsPerCubicMetre() * (1.0 + 1.0e-12)) {
-        reasons.add(said(coming.get()) + " of " + what + " can come to " + name
-            + "; its maker tells what it leaves of " + said(tested)
+      String name = along.get(stage).stage().name();
+      String tested = said(retention.testedWith());
+      if (left.most.isEmpty()) {
+        reasons.add("Nobody told how much oil " + left.what + " comes to " + name
+            + "; its maker tells what it leaves of " + tested + " at most.");
+      } else if (isAtMost(left.most.get(), retention.testedWith())) {
+        left.most = Optional.of(less(left.most.get(), retention.leaves()));
+        left.isGap = false;
+        left.isBeyond = false;
+      } else {
+        reasons.add(said(left.most.get()) + " of oil " + left.what + " can come to " + name
+            + "; its maker tells what it leaves of " + tested
             + " at most, so it counts for nothing here.");
-        return coming;
+        left.isGap = true;
       }
-      return Optional.of(coming.get().compareTo(leaves) < 0 ? coming.get() : leaves);
     }
 
-    private void say(String what, Optional<Density> left, List<String> reasons) {
-      reasons.add(left.map(most -> "Oil " + what + " left at most: " + said(most) + ".")
-          .orElse("Nobody told how much oil " + what + " is left."
-              + (what.equals("vapour")
-                  ? " A coalescing filter takes none out: ask the makers of compressor and filters."
-                  : "")));
+    private static boolean isAtMost(Density coming, Density tested) {
+      return coming.kilogramsPerCubicMetre() <= tested.kilogramsPerCubicMetre() * (1.0 + 1.0e-12);
+    }
+
+    private static Density less(Density one, Density other) {
+      return one.compareTo(other) < 0 ? one : other;
+    }
+
+    /** Carbon that counts in air that no dryer has dried. */
+    private void damp(int stage, List<String> reasons) {
+      boolean isDried = counted.subList(0, stage).stream()
+          .anyMatch(
+              before -> before.duty().flatMap(TreatmentStage.Duty::dewPoint).isPresent());
+      if (why.get(stage).isEmpty() && !isDried) {
+        reasons.add("Damp air can come to " + along.get(stage).stage().name()
+            + ", and damp carbon takes up less vapour: ask its maker, or dry the air in front.");
+      }
+    }
+
+    /** What is not told stands first, as it decides. */
+    private static void say(Left left, List<String> reasons) {
+      if (left.most.isPresent()) {
+        reasons.add("Oil " + left.what + " left at most: " + said(left.most.get()) + ".");
+      } else {
+        reasons.add(
+            0,
+            "Nobody told how much oil " + left.what + " is left."
+                + (left.what.equals("vapour")
+                    ? " A coalescing filter takes none out: ask the makers of compressor and"
+                        + " filters."
+                    : ""));
+      }
     }
 
     private static String said(Density content) {
@@ -512,6 +775,7 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
           reasons.add("No pressure dew point is told of " + at.stage().name() + ".");
         }
       }
+      boolean stands = stand(water, reasons);
       Optional<PurityClass> told;
       if (liquid > 0.0) {
         double content = liquid / water.dryAir().kilogramsPerSecond() * DRY_DENSITY;
@@ -528,12 +792,63 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
         dampest.flatMap(this::statedOtherwise).ifPresent(reasons::add);
       }
       boolean gap = isNotTold || (!beyond && !gapsOfDryers().isEmpty());
-      if (told.isPresent() && told.get().meets(asked)) {
+      boolean isSpoilt = stands && asked.compareTo(PurityClass.CLASS_9) <= 0;
+      boolean meets = told.isPresent() && told.get().meets(asked);
+      if (meets && !isSpoilt) {
         return part(asked, told, false, false, reasons);
       }
-      return gap
-          ? part(asked, Optional.empty(), false, false, reasons)
-          : part(asked, told, true, beyond, reasons);
+      boolean mayHoldLiquid = asked.compareTo(PurityClass.CLASS_6) > 0;
+      if (gap || (meets && mayHoldLiquid)) {
+        return part(asked, Optional.empty(), false, false, reasons);
+      }
+      return part(
+          asked,
+          meets || (isSpoilt && liquid == 0.0) ? Optional.empty() : told,
+          true,
+          beyond,
+          reasons);
+    }
+
+    /**
+     * Tells where water or ice stands behind the last dryer that counts; true where it may reach the end in another
+     * amount than the air carries there.
+     */
+    private boolean stand(WaterAlongLine water, List<String> reasons) {
+      List<WaterAlongLine.AtMost> most = water.most();
+      boolean stands = false;
+      for (int i = most.size() - 1; i >= 0; i--) {
+        WaterPlace place = water.places().get(i);
+        if (place.dewPoint().isPresent()) {
+          break;
+        }
+        if (standing(place, most.get(i).most()).isPresent()) {
+          boolean freezes = isBelowFreezing(place.air().least());
+          stands |= freezes || i < most.size() - 1;
+          reasons.add(
+              freezes
+                  ? "Water can freeze in " + place.name() + ", which gets as cold as "
+                      + units.say(place.air().least())
+                      + ": no drain takes ice out, and what thaws goes on. Dry the air to a dew"
+                      + " point below that, or keep it warmer."
+                  : "Water can stand in " + place.name()
+                      + ", which is not told to be drained, and go on from there.");
+        }
+      }
+      return stands;
+    }
+
+    List<String> idleDryers() {
+      List<String> idle = new ArrayList<>();
+      for (int i = 0; i < counted.size(); i++) {
+        TreatmentStage stage = along.get(i).stage();
+        if (stage.kind().isDryer() && !why.get(i).isEmpty()) {
+          idle.add(why.get(i));
+        } else if (stage.kind().isDryer()
+            && stage.duty().flatMap(TreatmentStage.Duty::dewPoint).isEmpty()) {
+          idle.add("No pressure dew point is told of " + stage.name() + ".");
+        }
+      }
+      return idle;
     }
 
     /** Public texts state the dew point at the pressure of the line, or at 7 bar: told where the classes differ. */

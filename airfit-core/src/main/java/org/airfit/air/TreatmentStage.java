@@ -180,7 +180,8 @@ public record TreatmentStage(
    * @param duty what it does to the air
    * @param loss what pressure it takes
    * @throws IllegalArgumentException if the name is blank, the temperature out of range, or what is told does not
-   *     belong to such a stage: a dew point to a dryer alone, oil and particles to filters and dryers
+   *     belong to such a stage: a dew point to a dryer alone, of a refrigerated dryer at least 0 °C; oil mist to a
+   *     coalescing filter, oil vapour to a carbon filter, particles to filters and dryers
    */
   public TreatmentStage {
     Objects.requireNonNull(name, "name");
@@ -203,6 +204,18 @@ public record TreatmentStage(
     if (duty.flatMap(Duty::dewPoint).isPresent() && !kind.isDryer()) {
       throw new IllegalArgumentException("a pressure dew point behind " + name
           + " must belong to a dryer, which a " + kind + " is not");
+    }
+    if (kind == TreatmentKind.REFRIGERATED_DRYER
+        && duty.flatMap(Duty::dewPoint).filter(point -> point.celsius() < 0.0).isPresent()) {
+      throw new IllegalArgumentException("pressure dew point of " + name + ", a " + kind
+          + ", must be at least 0 °C, as its condensate freezes below, was "
+          + Digits.told(duty.get().dewPoint().orElseThrow().celsius()) + " °C"
+          + "; a desiccant dryer dries further");
+    }
+    if (duty.flatMap(Duty::mist).isPresent() && kind != TreatmentKind.COALESCING_FILTER) {
+      throw new IllegalArgumentException(
+          "oil mist is taken out by a coalescing filter alone, which " + name + ", a " + kind
+              + ", is not; leave it out");
     }
     if (duty.flatMap(Duty::vapour).isPresent() && kind != TreatmentKind.CARBON_FILTER) {
       throw new IllegalArgumentException("oil vapour is taken out by a carbon filter alone, which "

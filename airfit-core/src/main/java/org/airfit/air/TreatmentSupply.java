@@ -18,6 +18,8 @@ import org.airfit.quantity.Temperature;
  * @param dampest the dew point of the dampest air taken in
  * @param room the temperature of the room in which the train stands
  * @param pressure the pressure behind the compressor
+ * @param discharge the temperature of the air behind the compressor, in [-100, 300] °C; empty where nobody told, so
+ *     that nothing is told of a filter or dryer that comes first
  * @param flow the flow through the train, above 0; a day's water is reckoned with the most
  * @param mist the oil mist and liquid oil behind the compressor at most, in a volume at 20 °C and 1 bar(a); empty where
  *     nobody told
@@ -29,6 +31,7 @@ public record TreatmentSupply(
     DewPoint dampest,
     Range<Temperature> room,
     Range<GaugePressure> pressure,
+    Optional<Range<Temperature>> discharge,
     Range<FreeAirFlow> flow,
     Optional<Density> mist,
     Optional<Density> vapour) {
@@ -41,6 +44,7 @@ public record TreatmentSupply(
    * @param dampest the dew point of the dampest air taken in
    * @param room the temperature of the room in which the train stands
    * @param pressure the pressure behind the compressor, above the atmosphere
+   * @param discharge the temperature of the air behind the compressor, in [-100, 300] °C
    * @param flow the flow through the train, above 0
    * @param mist the oil mist and liquid oil behind the compressor at most
    * @param vapour the oil vapour there at most
@@ -52,6 +56,7 @@ public record TreatmentSupply(
     Objects.requireNonNull(dampest, "dampest");
     Objects.requireNonNull(room, "room");
     Objects.requireNonNull(pressure, "pressure");
+    Objects.requireNonNull(discharge, "discharge");
     Objects.requireNonNull(flow, "flow");
     Objects.requireNonNull(mist, "mist");
     Objects.requireNonNull(vapour, "vapour");
@@ -63,6 +68,12 @@ public record TreatmentSupply(
       throw new IllegalArgumentException(
           "pressure behind the compressor must be above the atmosphere, was "
               + pressure.least().shown());
+    }
+    if (discharge
+        .filter(air -> !(air.least().celsius() >= -100.0 && air.most().celsius() <= 300.0))
+        .isPresent()) {
+      throw new IllegalArgumentException("air behind the compressor must be in [-100, 300] °C, was "
+          + discharge.get().least().shown() + " to " + discharge.get().most().shown());
     }
     if (!(flow.least().massFlow().kilogramsPerSecond() > 0.0)) {
       throw new IllegalArgumentException(
@@ -76,7 +87,8 @@ public record TreatmentSupply(
   @Override
   public String toString() {
     return flow.least().shown() + " to " + flow.most().shown() + " at "
-        + pressure.least().shown() + " to " + pressure.most().shown() + ", at most " + dampest
+        + pressure.least().shown() + " to " + pressure.most().shown()
+        + discharge.map(air -> ", up to " + air.most().shown()).orElse("") + ", at most " + dampest
         + mist.map(most -> ", oil mist " + most.shown()).orElse("")
         + vapour.map(most -> ", oil vapour " + most.shown()).orElse("");
   }

@@ -58,9 +58,12 @@ public record ElementCost(
           + changeOut.shown() + " and " + clean.most().shown());
     }
     String currency = plant.perKilowattHour().currency();
-    if (element
-        .filter(money -> !money.currency().equals(currency) || money.amount().signum() < 0)
-        .isPresent()) {
+    if (element.filter(money -> !money.currency().equals(currency)).isPresent()) {
+      throw new IllegalArgumentException("price of a new element of " + what
+          + " must be in the currency of the electricity, " + currency + ", was "
+          + element.get().shown() + "; convert one of them");
+    }
+    if (element.filter(money -> money.amount().signum() < 0).isPresent()) {
       throw new IllegalArgumentException("price of a new element of " + what
           + " must be at least 0 " + currency + ", was " + element.get().shown());
     }

@@ -124,7 +124,17 @@ class AirPurityTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"[8:4:1]", "[2:4:5]", "2:4", "[2:4:1:1]", "a:b:c", "", "ISO 8573-1:2001 [2:4:1]"})
+      strings = {
+        "[8:4:1]",
+        "[2:4:5]",
+        "2:4",
+        "[2:4:1",
+        "2:4:1]",
+        "[2:4:1:1]",
+        "a:b:c",
+        "",
+        "ISO 8573-1:2001 [2:4:1]"
+      })
   void what_is_no_designation_is_refused(String text) {
     assertThatIllegalArgumentException().isThrownBy(() -> AirPurity.parse(text));
   }

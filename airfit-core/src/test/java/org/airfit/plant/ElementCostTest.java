@@ -19,7 +19,7 @@ import org.airfit.quantity.Temperature;
 import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ElementCostTest {
 
@@ -128,8 +128,11 @@ class ElementCostTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"250 EUR", "-1 USD"})
-  void a_price_that_cannot_be_is_refused(String price) {
+  @CsvSource({
+    "250 EUR, 'in the currency of the electricity, USD, was 250.00 EUR; convert one of them'",
+    "-1 USD, at least 0 USD"
+  })
+  void a_price_that_cannot_be_is_refused(String price, String why) {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new ElementCost(
             "f",
@@ -138,7 +141,7 @@ class ElementCostTest {
             Range.exactly(PressureDrop.ofPsi(1.0)),
             PressureDrop.ofPsi(2.0),
             Optional.of(Money.parse(price))))
-        .withMessageContaining("price of a new element of f must be at least 0 USD");
+        .withMessageContaining("price of a new element of f must be " + why);
   }
 
   @Test

@@ -1,5 +1,6 @@
 package org.airfit.files;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,6 +41,10 @@ public final class WaterFile {
   private static final int FORM = 1;
 
   private static final int MOST_TRAINS = 10;
+
+  private static final int MOST_STAGES = 20;
+
+  private static final int MOST_COMPRESSION = 2;
 
   private static final int MOST_HOURS = 8784;
 
@@ -133,20 +138,25 @@ public final class WaterFile {
     Field intake = file.field("intake", "an object with temperature, driest and dampest");
     Range<Temperature> temperature =
         intake.field("temperature", TEMPERATURES).range(Temperature::parse);
-    double driest = intake
-        .field("driest", "the lowest relative humidity at the coldest, such as 0.3")
-        .number();
-    double dampest = intake
-        .field("dampest", "the highest relative humidity at the hottest, such as 0.7")
-        .number();
+    DewPoint dry = taken(
+        intake.field("driest", "the lowest relative humidity at the coldest, such as 0.3"),
+        AirState.of(atmosphere, temperature.least()));
+    DewPoint damp = taken(
+        intake.field("dampest", "the highest relative humidity at the hottest, such as 0.7"),
+        AirState.of(atmosphere, temperature.most()));
     intake.requireNothingElse();
-    DewPoint dry =
-        intake.build(() -> DewPoint.of(AirState.of(atmosphere, temperature.least()), driest));
-    DewPoint damp =
-        intake.build(() -> DewPoint.of(AirState.of(atmosphere, temperature.most()), dampest));
     Range<Temperature> room = file.field("room", TEMPERATURES).range(Temperature::parse);
     Range<GaugePressure> pressure = pressureTold.range(GaugePressure::parse);
-    Range<FreeAirFlow> flow = file.field("air", FLOW).range(FreeAirFlow::parse);
+    Optional<Field> behind =
+        file.find("discharge", "the temperature of the air behind the compressor, " + TEMPERATURES);
+    Optional<Range<Temperature>> discharge =
+        behind.isPresent() ? Optional.of(behind.get().range(Temperature::parse)) : Optional.empty();
+    Field air = file.field("air", FLOW);
+    Range<FreeAirFlow> flow = air.range(FreeAirFlow::parse);
+    if (!(flow.least().massFlow().kilogramsPerSecond() > 0.0)) {
+      throw air.wrong(
+          "was \"" + air.text() + "\"; the least flow through the train must be above 0");
+    }
     Optional<Density> mist = Optional.empty();
     Optional<Density> vapour = Optional.empty();
     Optional<Field> oil = file.find("oil", "what the compressor leaves: mist and vapour");
@@ -157,8 +167,13 @@ public final class WaterFile {
     }
     Optional<Density> mistLeft = mist;
     Optional<Density> vapourLeft = vapour;
-    return file.build(() ->
-        new TreatmentSupply(atmosphere, dry, damp, room, pressure, flow, mistLeft, vapourLeft));
+    return file.build(() -> new TreatmentSupply(
+        atmosphere, dry, damp, room, pressure, discharge, flow, mistLeft, vapourLeft));
+  }
+
+  private static DewPoint taken(Field humidity, AirState air) throws WrongFileException {
+    double told = humidity.number();
+    return humidity.build(() -> DewPoint.of(air, told));
   }
 
   private static Optional<Density> content(Field row, String field) throws WrongFileException {
@@ -177,10 +192,15 @@ public final class WaterFile {
         .as(Power::parse);
     FreeAirFlow delivery =
         row.field("delivery", "what it delivers then, such as 210 scfm").as(FreeAirFlow::parse);
-    int stages =
-        row.field("compressionStages", "1 or 2, as the compressor is built").wholeNumber();
-    FreeAirFlow mean =
-        row.field("air", "the mean flow over the hours, " + FLOW).as(FreeAirFlow::parse);
+    Field built = row.field("compressionStages", "1 or 2, as the compressor is built");
+    int stages = built.wholeNumber();
+    if (stages < 1 || stages > MOST_COMPRESSION) {
+      throw built.wrong("must be 1 or 2, was " + stages);
+    }
+    Field meanTold = row.field("air", "the mean flow over the hours, " + FLOW);
+    FreeAirFlow mean = meanTold.as(FreeAirFlow::parse);
+    requireAtMost(meanTold, mean, supply.flow().most(), "the most air of the train");
+    requireAtMost(meanTold, mean, delivery, "the delivery of the compressor");
     Field hours = row.field("hours", "a whole number of hours in the year under pressure");
     int running = hours.wholeNumber();
     if (running > MOST_HOURS) {
@@ -201,18 +221,33 @@ public final class WaterFile {
     return Optional.of(new Plant(plant, mean.massFlow()));
   }
 
+  private static void requireAtMost(Field told, FreeAirFlow mean, FreeAirFlow most, String what)
+      throws WrongFileException {
+    if (mean.massFlow().kilogramsPerSecond()
+        > most.massFlow().kilogramsPerSecond() * (1.0 + 1.0e-9)) {
+      throw told.wrong("was \"" + told.text() + "\"; the mean flow must be at most " + what);
+    }
+  }
+
   private WaterJob.Train train(Field item, TreatmentSupply supply, Optional<Plant> plant)
       throws WrongFileException {
     String name = item.field("name", "what to call the train").text().strip();
     List<TreatmentStage> stages = new ArrayList<>();
     List<WaterJob.Main> mains = new ArrayList<>();
     List<Priced> priced = new ArrayList<>();
-    for (Field row :
-        item.field("stages", "a list of what the air passes, in its order").items()) {
+    Field listed = item.field("stages", "a list of what the air passes, in its order");
+    List<Field> rows = listed.items();
+    if (rows.isEmpty() || rows.size() > MOST_STAGES) {
+      throw listed.wrong("must hold 1 to " + MOST_STAGES + " stages, held " + rows.size());
+    }
+    for (Field row : rows) {
       Optional<Range<Temperature>> before = stages.isEmpty()
           ? Optional.empty()
           : Optional.of(stages.get(stages.size() - 1).air());
       TreatmentStage stage = stage(row, before);
+      if (stages.stream().anyMatch(other -> other.name().equals(stage.name()))) {
+        throw row.field("name", "").wrong("stands twice; give each stage a name of its own");
+      }
       stages.add(stage);
       Optional<PipeSlope> slope = slope(row, stage.kind());
       slope.ifPresent(known -> mains.add(new WaterJob.Main(stage.name(), known)));
@@ -224,10 +259,9 @@ public final class WaterFile {
                 + " leave it out");
       }
       if (stage.loss().isPresent()) {
-        priced.add(new Priced(
-            row,
-            stage.name(),
-            element.isPresent() ? Optional.of(element.get().as(Money::parse)) : Optional.empty()));
+        Optional<Money> price =
+            element.isPresent() ? Optional.of(element(element.get(), plant)) : Optional.empty();
+        priced.add(new Priced(row, stage.name(), price));
       }
       row.requireNothingElse();
     }
@@ -241,6 +275,20 @@ public final class WaterFile {
       }
     }
     return new WaterJob.Train(name, treatment, mains, costs);
+  }
+
+  private static Money element(Field told, Optional<Plant> plant) throws WrongFileException {
+    Money price = told.as(Money::parse);
+    if (price.amount().signum() < 0) {
+      throw told.wrong("must be at least 0, was " + price.shown());
+    }
+    Optional<String> currency =
+        plant.map(known -> known.plant().perKilowattHour().currency());
+    if (currency.isPresent() && !price.currency().equals(currency.get())) {
+      throw told.wrong("is in " + price.currency() + ", and electricity in " + currency.get()
+          + "; give both in one currency");
+    }
+    return price;
   }
 
   /** What an element costs; none where it has nothing to change, or takes as much clean as at change-out. */
@@ -293,6 +341,18 @@ public final class WaterFile {
     }
     Optional<TreatmentRating> rating = rating(row);
     Optional<TreatmentStage.Duty> duty = duty(row, rating);
+    Optional<Field> point = row.find("dewPoint");
+    if (kind == TreatmentKind.REFRIGERATED_DRYER
+        && point.isPresent()
+        && duty.flatMap(TreatmentStage.Duty::dewPoint)
+            .filter(dry -> dry.celsius() < 0.0)
+            .isPresent()) {
+      throw point
+          .get()
+          .wrong(
+              "was \"" + point.get().text() + "\"; the condensate of a refrigerated dryer freezes"
+                  + " below 0 °C (32 °F), so it must be at least that");
+    }
     Optional<TreatmentStage.Loss> loss = loss(row, rating);
     return row.build(() -> new TreatmentStage(name, kind, air, isDrained, duty, loss));
   }
@@ -313,10 +373,21 @@ public final class WaterFile {
     Optional<Temperature> room =
         warmest.isPresent() ? Optional.of(warmest.get().as(Temperature::parse)) : Optional.empty();
     List<TreatmentRating.PressureFactor> byPressure = new ArrayList<>();
+    String before = "";
     for (Field point : points(rated, "byPressure")) {
-      GaugePressure at = point.field("at", Accepted.GAUGE).as(GaugePressure::parse);
+      Field typed = point.field("at", Accepted.GAUGE);
+      GaugePressure at = typed.as(GaugePressure::parse);
       double factor = point.field("factor", "a factor of the flow such as 1.06").number();
       point.requireNothingElse();
+      if (!byPressure.isEmpty()) {
+        TreatmentRating.PressureFactor last = byPressure.get(byPressure.size() - 1);
+        if (at.compareTo(last.at()) <= 0 || factor < last.factor()) {
+          throw point.wrong("was " + plain(factor) + " at \"" + typed.text() + "\" behind "
+              + plain(last.factor()) + " at \"" + before
+              + "\"; pressures must rise, and factors must not fall as they rise");
+        }
+      }
+      before = typed.text();
       byPressure.add(point.build(() -> new TreatmentRating.PressureFactor(at, factor)));
     }
     List<TreatmentRating.TemperatureFactor> byInlet = factors(rated, "byInlet");
@@ -332,13 +403,28 @@ public final class WaterFile {
     return told.isPresent() ? told.get().items() : List.of();
   }
 
+  private static String plain(double factor) {
+    return BigDecimal.valueOf(factor).stripTrailingZeros().toPlainString();
+  }
+
   private static List<TreatmentRating.TemperatureFactor> factors(Field rated, String name)
       throws WrongFileException {
     List<TreatmentRating.TemperatureFactor> factors = new ArrayList<>();
+    String before = "";
     for (Field point : points(rated, name)) {
-      Temperature at = point.field("at", "a temperature such as 40 °C").as(Temperature::parse);
+      Field typed = point.field("at", "a temperature such as 40 °C");
+      Temperature at = typed.as(Temperature::parse);
       double factor = point.field("factor", "a factor of the flow such as 0.85").number();
       point.requireNothingElse();
+      if (!factors.isEmpty()) {
+        TreatmentRating.TemperatureFactor last = factors.get(factors.size() - 1);
+        if (at.compareTo(last.at()) <= 0 || factor > last.factor()) {
+          throw point.wrong("was " + plain(factor) + " at \"" + typed.text() + "\" behind "
+              + plain(last.factor()) + " at \"" + before
+              + "\"; temperatures must rise, and factors must fall as that rises");
+        }
+      }
+      before = typed.text();
       factors.add(point.build(() -> new TreatmentRating.TemperatureFactor(at, factor)));
     }
     return factors;
@@ -375,9 +461,15 @@ public final class WaterFile {
       return Optional.empty();
     }
     Field row = told.get();
-    Density leaves = row.field("leaves", CONTENT).most(Density::parse);
-    Density tested = row.field("testedWith", CONTENT).as(Density::parse);
+    Field left = row.field("leaves", CONTENT);
+    Density leaves = left.most(Density::parse);
+    Field coming = row.field("testedWith", CONTENT);
+    Density tested = coming.as(Density::parse);
     row.requireNothingElse();
+    if (tested.compareTo(leaves) < 0) {
+      throw coming.wrong("was \"" + coming.text() + "\"; a filter is tested with at least what it"
+          + " leaves, \"" + left.text() + "\"");
+    }
     return Optional.of(row.build(() -> new TreatmentStage.Retention(leaves, tested)));
   }
 
@@ -396,12 +488,18 @@ public final class WaterFile {
     GaugePressure pressure = under.isEmpty() && rating.isPresent()
         ? rating.get().pressure()
         : loss.field("pressure", Accepted.GAUGE).as(GaugePressure::parse);
-    PressureDrop clean =
-        loss.field("clean", "the pressure it takes clean, such as 0.1 bar").as(PressureDrop::parse);
+    Field cleanTold = loss.field("clean", "the pressure it takes clean, such as 0.1 bar");
+    PressureDrop clean = cleanTold.as(PressureDrop::parse);
     Optional<Field> changed =
         loss.find("changeOut", "the pressure at which its element is changed, such as 0.35 bar");
     PressureDrop changeOut = changed.isPresent() ? changed.get().as(PressureDrop::parse) : clean;
     loss.requireNothingElse();
+    if (changed.isPresent() && changeOut.compareTo(clean) < 0) {
+      throw changed
+          .get()
+          .wrong("was \"" + changed.get().text() + "\"; must be at least that of the clean element,"
+              + " \"" + cleanTold.text() + "\"");
+    }
     return Optional.of(loss.build(() -> new TreatmentStage.Loss(flow, pressure, clean, changeOut)));
   }
 

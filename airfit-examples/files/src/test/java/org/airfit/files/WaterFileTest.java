@@ -122,28 +122,49 @@ class WaterFileTest {
       value = {
         "\"airfitWater\": 1; \"airfitWater\": 2; airfitWater; accepted: 1",
         "\"105 to 120 psig\"; \"105 to 120\"; pressure; psig",
-        "\"driest\": 0.3; \"driest\": 30; intake; relative humidity must be in (0, 1], was 30",
+        "\"driest\": 0.3; \"driest\": 30; intake.driest; relative humidity must be in (0, 1], was"
+            + " 30",
+        "\"dampest\": 0.7; \"dampest\": 75; intake.dampest; relative humidity must be in (0, 1]",
+        "\"120 to 205 scfm\"; \"0 to 205 scfm\"; air; the least flow through the train must be"
+            + " above 0",
+        "\"170 to 215 °F\"; \"170 to 215\"; discharge; °F",
+        "\"air\": \"150 scfm\"; \"air\": \"206 scfm\"; plant.air; must be at most the most air of"
+            + " the train",
+        "\"delivery\": \"210 scfm\"; \"delivery\": \"149 scfm\"; plant.air; at most the delivery",
         "\"dampest\": 0.7; \"damp\": 0.7; intake.dampest; is missing; damp",
         "\"3 mg/m3\"; \"3 ppm\"; oil.mist; mg/m³",
         "\"8 h\"; \"8 hrs of work\"; shift; is no time",
         "\"[1:4:2]\"; \"[1:4:9]\"; asked; class of oil must be 0 to 4",
         "\"power\": \"42 kW\"; \"power\": \"4 kW\"; plant; at least the work without losses",
-        "\"compressionStages\": 1; \"compressionStages\": 0; plant; stages must be in [1, 10]",
+        "\"compressionStages\": 1; \"compressionStages\": 0; plant.compressionStages; must be 1 or"
+            + " 2, was 0",
+        "\"compressionStages\": 1; \"compressionStages\": 9; plant.compressionStages; must be 1 or"
+            + " 2, was 9",
+        "\"[1:4:2]\"; \"[1:4:2\"; asked; three classes",
+        "\"dewPoint\": \"38 °F\"; \"dewPoint\": \"31 °F\"; trains[1].stages[4].dewPoint; was \"31"
+            + " °F\"",
         "\"hours\": 4200; \"hours\": 9000; plant.hours; [0, 8784]",
         "\"cooler\"; \"colder\"; trains[1].stages[1].kind; cooler",
         "\"air\": \"60 to 115 °F\", \"drain\"; \"drain\"; trains[1].stages[1].air; is missing",
         "\"inlet\": \"120 °F\"; \"in\": \"120 °F\"; trains[1].stages[3].rated.inlet; is missing",
         "\"particles\": \"2\"; \"particles\": \"9\"; trains[1].stages[3].particles; accepted: 1, 2",
-        "\"leaves\": \"0.5 mg/m3\"; \"leaves\": \"50 mg/m3\"; trains[1].stages[3].oilMist; tested with",
-        "\"changeOut\": \"7 psi\"; \"changeOut\": \"1 psi\"; trains[1].stages[3].loss; at least that of the clean",
-        "\"95.00 USD\"; \"95.00 EUR\"; trains[1].stages[3]; at least 0 USD",
-        "\"factor\": 0.82; \"factor\": 1.82; trains[1].stages[4].rated; must fall as that rises",
+        "\"leaves\": \"0.5 mg/m3\"; \"leaves\": \"50 mg/m3\";"
+            + " trains[1].stages[3].oilMist.testedWith; \"50 mg/m3\"",
+        "\"changeOut\": \"7 psi\"; \"changeOut\": \"1 psi\"; trains[1].stages[3].loss.changeOut;"
+            + " clean element, \"1.5 psi\"",
+        "\"95.00 USD\"; \"95.00 EUR\"; trains[1].stages[3].element; is in EUR, and electricity in"
+            + " USD",
+        "\"95.00 USD\"; \"-95.00 USD\"; trains[1].stages[3].element; must be at least 0",
+        "\"factor\": 0.82; \"factor\": 1.82; trains[1].stages[4].rated.byInlet[2]; was 1.82 at"
+            + " \"110 °F\" behind 1 at \"100 °F\"",
+        "\"factor\": 0.9}; \"factor\": 1.9}; trains[1].stages[4].rated.byPressure[2]; behind 1.9"
+            + " at \"80 psig\"",
         "\"factor\": 0.94; \"factor\": 0; trains[1].stages[4].rated.byRoom[2]; (0, 10]",
         "\"dewPoint\": \"38 °F\"; \"dewPoint\": \"38\"; trains[1].stages[4].dewPoint; °F",
         "\"slope\": 0.003; \"slope\": 3; trains[1].stages[5].main; [0, 0.2]",
         "\"with the air\"; \"downhill\"; trains[1].stages[5].main.waterRuns; against the air",
         "\"larger dryer, fine filter\"; \"as it stands\"; trains[2].name; stands twice",
-        "\"name\": \"paint shop\"; \"name\": \"dryer\"; trains[1]; a name each",
+        "\"name\": \"paint shop\"; \"name\": \"dryer\"; trains[1].stages[6].name; stands twice",
         "\"customer\"; \"custom\": 1, \"customer\"; custom; is no field here",
         "\"room\"; \"medium\": \"oxygen\", \"room\"; medium; oxygen"
       })
@@ -174,6 +195,10 @@ class WaterFileTest {
     assertThatExceptionOfType(WrongFileException.class)
         .isThrownBy(() -> read(file.replaceFirst("(?s)\"trains\": \\[.*\\]", "\"trains\": []")))
         .withMessageContaining("1 to 10 trains, held 0");
+    assertThatExceptionOfType(WrongFileException.class)
+        .isThrownBy(
+            () -> read(file.replaceFirst("(?s)\"stages\": \\[.*?\\n {6}\\]", "\"stages\": []")))
+        .withMessageContaining("trains[1].stages: must hold 1 to 20 stages, held 0");
     assertThatExceptionOfType(WrongFileException.class)
         .isThrownBy(() -> read(file.replace(
             "\"kind\": \"pipe\", \"air\": \"15", "\"kind\": \"receiver\", \"air\": \"15")))

@@ -24,7 +24,6 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
-import org.airfit.quantity.Temperature;
 import org.airfit.quantity.TemperatureUnit;
 import org.airfit.quantity.VolumeUnit;
 import org.airfit.safety.Caution;
@@ -39,22 +38,28 @@ public record WaterSheet(WaterJob job) {
 
   /** What the sheet does not judge, at the place where its answer is read. */
   static final List<String> LIMITS = List.of(
-      "Each stage counts for what its maker warrants, in the worst air that was told: most flow, hottest inlet, warmest"
-          + " room, lowest pressure with all elements at change-out. It is no measurement: an element that is torn,"
-          + " wet or old does less, and some fail without taking more pressure. Change them by age too.",
-      "The water is reckoned with the most air that was told, as if it flowed for the whole time. Warm and cold are the"
-          + " two ends of what was told; the most at a place is the worst of all in between, and such worsts do not"
-          + " happen together, so they have no sum.",
-      "Air that a desiccant or membrane dryer blows off to dry itself (10 to 18 % of its rating where it is not"
-          + " heated, by one public text) is not counted: it has to be in the air that was told.",
-      "Vapour counts as that of ideal gases: really air at 8 bar (116 psi) keeps 2 to 5 % more, and a dew point is"
-          + " off by up to 0.6 K (1 °F). Drains are taken to work; a drain that fails lets all of it pass.",
-      "Classes are those of the table of ISO 8573-1:2010 as public texts quote it; the standard was not read."
-          + " Public texts state the dew point at the pressure of the line or at 7 bar. Editions before 2010 had"
-          + " other limits of particles: say the year with a class.",
-      "The loss of a clean element at another flow lies between two laws on which public texts disagree: in"
-          + " proportion to the flow, and by its square. Both are in each range.",
-      "Money is saved by a new element only where the pressure of the compressor is set lower for it.");
+      "Each stage counts for what its maker warrants, in the worst air that was told: most flow,"
+          + " hottest inlet, warmest room, lowest pressure with all elements at change-out. It is"
+          + " no measurement: an element that is torn, wet or old does less, and some fail without"
+          + " taking more pressure. Change them by age too.",
+      "The water is reckoned with the most air that was told, as if it flowed for the whole time."
+          + " Warm and cold are the two ends of what was told; the most at a place is the worst of"
+          + " all in between, and such worsts do not happen together, so they have no sum.",
+      "Air that a desiccant or membrane dryer blows off to dry itself (10 to 18 % of its rating"
+          + " where it is not heated, by one public text) is not counted: it has to be in the air"
+          + " that was told.",
+      "Vapour counts as that of ideal gases: really air at 8 bar (116 psi) keeps 2 to 5 % more,"
+          + " and a dew point is off by up to 0.6 K (1 °F). Drains are taken to work; a drain that"
+          + " fails lets all of it pass.",
+      "A compressor takes in the oil vapour of the air around it, one without oil too: nothing is"
+          + " added for it, so that the vapour that was told has to hold it.", // from memory
+      "Classes are those of the table of ISO 8573-1:2010 as public texts quote it; the standard"
+          + " was not read. Public texts state the dew point at the pressure of the line or at 7"
+          + " bar. Editions before 2010 had other limits of particles: say the year with a class.",
+      "The loss of a clean element at another flow lies between two laws on which public texts"
+          + " disagree: in proportion to the flow, and by its square. Both are in each range.",
+      "Money is saved by a new element only where the pressure of the compressor is set lower for"
+          + " it.");
 
   /** In less than so much nobody sees water in a day [kg/s]. */
   private static final double NOTHING = 1.0e-12;
@@ -98,7 +103,8 @@ public record WaterSheet(WaterJob job) {
     List<Answer> lines = new ArrayList<>();
     for (WaterJob.Train train : job.trains()) {
       judged(train)
-          .ifPresent(answer -> lines.add(new Answer(InWords.capital(train.name()), said(answer))));
+          .ifPresent(
+              answer -> lines.add(new Answer(InWords.capital(train.name()), said(train, answer))));
     }
     for (WaterJob.Train train : job.trains()) {
       String missing = places(train, DrainNeed.MISSING);
@@ -125,10 +131,19 @@ public record WaterSheet(WaterJob job) {
     return job.asked().map(asked -> train.treatment().judge(asked, units()));
   }
 
-  private static String said(PurityAnswer answer) {
+  private static String said(WaterJob.Train train, PurityAnswer answer) {
     String asked = designation(answer.asked());
     if (answer.verdict() == PurityVerdict.REACHED) {
-      return asked + " is reached.";
+      boolean hasParticles = answer.asked().particles() != PurityClass.NOT_SPECIFIED;
+      return asked + " is reached"
+          + train
+              .treatment()
+              .lastBeforeRust()
+              .filter(last -> hasParticles)
+              .map(last -> "; particles are judged behind " + last.name()
+                  + ", and rust and scale of what follows it are not counted")
+              .orElse("")
+          + ".";
     }
     List<String> missed = new ArrayList<>();
     miss(missed, "particles", answer.particles());
@@ -172,10 +187,16 @@ public record WaterSheet(WaterJob job) {
         String.join(" ", part.reasons()));
   }
 
+  /** A dryer drains itself, whether its dew point is told or not. */
+  private static boolean isDryer(WaterJob.Train train, String name) {
+    return train.treatment().stages().stream()
+        .anyMatch(stage -> stage.name().equals(name) && stage.kind().isDryer());
+  }
+
   /** The names of the places with one need, such as "receiver and yard main". */
   private static String places(WaterJob.Train train, DrainNeed need) {
     List<String> names = train.treatment().water().most().stream()
-        .filter(at -> at.need() == need)
+        .filter(at -> at.need() == need && !isDryer(train, at.most().name()))
         .map(at -> at.most().name())
         .toList();
     return String.join(", ", names);
@@ -193,8 +214,8 @@ public record WaterSheet(WaterJob job) {
                 .map(at -> at.most().name() + " gets as cold as "
                     + units().say(at.most().air()))
                 .collect(Collectors.joining("; "))
-            + ": what falls out there freezes, and no drain takes ice out. The dew point has to lie below"
-            + " the coldest pipe.");
+            + ": what falls out there freezes, and no drain takes ice out. The dew point has to"
+            + " lie below the coldest pipe.");
   }
 
   /** Water as people measure it: litres or gallons in the time that was told. */
@@ -227,13 +248,14 @@ public record WaterSheet(WaterJob job) {
     List<Water> rows = new ArrayList<>();
     for (int i = 0; i < most.size(); i++) {
       WaterAlongLine.AtMost at = most.get(i);
+      boolean isDryer = isDryer(train, at.most().name());
       rows.add(new Water(
           at.most().name(),
           at(warm.get(i)),
           at(cold.get(i)),
           volume(at.most().liquid()),
-          need(at, water.places().get(i).dewPoint()),
-          at.need() == DrainNeed.MISSING));
+          isDryer ? "drains itself" : need(at),
+          at.need() == DrainNeed.MISSING && !isDryer));
     }
     return rows;
   }
@@ -242,10 +264,7 @@ public record WaterSheet(WaterJob job) {
     return volume(at.liquid()) + " at " + units().say(at.air());
   }
 
-  private String need(WaterAlongLine.AtMost at, Optional<Temperature> dryer) {
-    if (dryer.isPresent()) {
-      return "drains itself";
-    }
+  private String need(WaterAlongLine.AtMost at) {
     double more = at.withoutDryer().kilogramsPerSecond() - at.most().liquid().kilogramsPerSecond();
     return at.need().label()
         + (more > NOTHING ? "; if the dryer stands still, up to " + volume(at.withoutDryer()) : "");
@@ -287,22 +306,18 @@ public record WaterSheet(WaterJob job) {
 
   /** Dryers that do not count in the worst air, so that more water may come than is told of the places behind them. */
   Optional<String> undried(WaterJob.Train train) {
-    AirPurity any =
-        new AirPurity(PurityClass.NOT_SPECIFIED, PurityClass.CLASS_1, PurityClass.NOT_SPECIFIED);
-    List<String> dry = train.treatment().judge(any, units()).water().reasons();
-    boolean hasDryer =
-        train.treatment().stages().stream().anyMatch(stage -> stage.kind().isDryer());
-    return hasDryer && dry.size() > 1 && !dry.get(0).startsWith("The dew point")
-        ? Optional.of("These amounts take it that each dryer does what its maker says. "
-            + dry.get(0) + " Then up to as much may come behind it as if it stood still.")
-        : Optional.empty();
+    List<String> idle = train.treatment().idleDryers(units());
+    return idle.isEmpty()
+        ? Optional.empty()
+        : Optional.of("These amounts take it that each dryer does what its maker says. "
+            + idle.get(0) + " Then up to as much may come behind it as if it stood still.");
   }
 
   /** Each place where a drain belongs, with what is there to be told of the fall of mains. */
   List<String> drains(WaterJob.Train train) {
     List<String> said = new ArrayList<>();
     for (WaterAlongLine.AtMost at : train.treatment().water().most()) {
-      if (at.need() == DrainNeed.MISSING) {
+      if (at.need() == DrainNeed.MISSING && !isDryer(train, at.most().name())) {
         said.add(at.most().name() + ": up to " + volume(at.most().liquid()) + " in " + shift()
             + " and no drain. Fit one at its lowest point, or dry the air to a dew point below "
             + units().say(at.most().air()) + ".");
@@ -311,9 +326,9 @@ public record WaterSheet(WaterJob job) {
     frozen(train).ifPresent(said::add);
     train.mains().forEach(main -> said.add(fall(main)));
     said.add(
-        "A drain belongs wherever water falls out: behind the cooler, at the receiver, at filters, in front of the"
-            + " dryer, at low points, at the foot of risers and at the end of a main. Take branches off the top of"
-            + " a main.");
+        "A drain belongs wherever water falls out: behind the cooler, at the receiver, at filters,"
+            + " in front of the dryer, at low points, at the foot of risers and at the end of a"
+            + " main. Take branches off the top of a main.");
     return said;
   }
 
@@ -356,6 +371,9 @@ public record WaterSheet(WaterJob job) {
   }
 
   private static String paidBack(FilterLoss loss, Optional<ElementCost> cost) {
+    if (cost.filter(each -> each.mostExtra().amount().signum() == 0).isPresent()) {
+      return "saves nothing";
+    }
     if (loss.changeOut().compareTo(loss.ratedLoss()) > 0 && loss.isTooSmall()) {
       return "too small: clean it may take what it is changed at";
     }
@@ -403,6 +421,7 @@ public record WaterSheet(WaterJob job) {
     return cost.what() + " costs " + money(cost.leastExtra(), cost.mostExtra())
         + " a year more at change-out than clean"
         + cost.payback()
+            .filter(payback -> cost.mostExtra().amount().signum() > 0)
             .map(payback -> "; a new element for " + payback.cost().format(2) + " is paid back in "
                 + payback.inWords())
             .orElse("")

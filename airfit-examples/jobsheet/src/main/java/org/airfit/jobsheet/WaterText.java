@@ -52,7 +52,8 @@ public final class WaterText {
       for (WaterSheet.Reached row : sheet.reached(answer)) {
         out.wrapped(
             "  - ",
-            row.what() + ": asked " + row.asked() + ", told " + row.told() + ", "
+            row.what() + ": " + (row.asked().startsWith("not") ? "" : "asked ") + row.asked()
+                + ", told " + row.told() + ", "
                 + row.verdict().label() + ". " + row.why());
       }
     });
@@ -90,13 +91,14 @@ public final class WaterText {
     out.line("Train: " + train.name());
     work(train.treatment().water());
     for (AirTreatment.At at : train.treatment().along()) {
-      at.stage()
-          .duty()
-          .flatMap(duty -> duty.rating()
-              .capacity(
-                  at.inlet().least(),
-                  at.hottest(),
-                  train.treatment().supply().room().most()))
+      at.hottest()
+          .flatMap(hottest -> at.stage()
+              .duty()
+              .flatMap(duty -> duty.rating()
+                  .capacity(
+                      at.inlet().least(),
+                      hottest,
+                      train.treatment().supply().room().most())))
           .ifPresent((TreatmentRating.Capacity capacity) -> {
             out.line(at.stage().name());
             work(capacity);

@@ -383,7 +383,8 @@ class DocumentExamplesTest {
           .as(err.toString(StandardCharsets.UTF_8))
           .isZero();
       assertThat(out.toString(StandardCharsets.UTF_8))
-          .contains("IN SHORT", "As planned: ISO 8573-1:2010 [2:4:2] is reached.");
+          .contains(
+              "IN SHORT", "As planned: ISO 8573-1:2010 [2:4:2] is reached; particles are judged");
     }
   }
 

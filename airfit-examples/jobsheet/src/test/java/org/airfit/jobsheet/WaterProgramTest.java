@@ -56,15 +56,16 @@ class WaterProgramTest {
     assertThat(said())
         .contains(
             "WATER AND PURITY Water in the spray guns of the paint shop",
-            "As it stands: ISO 8573-1:2010 [1:4:2] is not reached: particles not reached (class 2 for 1);"
-                + " water not reached (Overloaded: dryer.",
+            "As it stands: ISO 8573-1:2010 [1:4:2] is not reached: particles not reached (class 2"
+                + " for 1); water not reached (Overloaded: dryer.",
             "Larger dryer, fine filter: ISO 8573-1:2010 [1:4:2] is reached.",
             "Drains, as it stands: Fit one at yard main: water can be there.",
             "yard main gets as cold as 15 °F: what falls out there freezes",
             "Water taken in: up to 23 gal in 8 h",
             "a new element for 95.00 USD is paid back in",
             "dryer: warm 5.47 gal at 95 °F",
-            "Yard main, 240 ft long, is too flat: it falls 0.3 %, 0.72 ft in all; at least 1 % is common practice",
+            "Yard main, 240 ft long, is too flat: it falls 0.3 %, 0.72 ft in all; at least 1 % is"
+                + " common practice",
             "These amounts take it that each dryer does what its maker says.",
             "Not for breathing air",
             "Water along the line, at its warmest with the dampest air",
@@ -108,7 +109,9 @@ class WaterProgramTest {
     assertThat(run(CHAPEL_YARD, folder.resolve("x.html"))).isZero();
     assertThat(said())
         .contains(
-            "Desiccant, fine filters and carbon: ISO 8573-1:2010 [2:2:1] is reached.",
+            "Desiccant, fine filters and carbon: ISO 8573-1:2010 [2:2:1] is reached; particles are"
+                + " judged behind dust filter, and rust and scale of what follows it are not"
+                + " counted.",
             "Water taken in: up to 57.6 L in 8 h",
             "The dew point at the end is at most -40.0 °C (frost point)")
         .doesNotContain(" gal", "psig", "Frost,");
@@ -131,6 +134,46 @@ class WaterProgramTest {
     Path file = changed(KILN_ROW, "\"asked\": \"[1:4:2]\",", "");
     assertThat(run(file, folder.resolve("x.html"))).isZero();
     assertThat(said()).contains("Water taken in").doesNotContain("Purity, asked for");
+  }
+
+  /** The reason that decides stands in the few lines that a customer reads. */
+  @Test
+  void in_short_says_why_nobody_can_tell() throws IOException {
+    Path untold = changed(KILN_ROW, ", \"vapour\": \"0.06 mg/m3\"", "");
+    assertThat(run(untold, folder.resolve("x.html"))).isZero();
+    assertThat(said()).contains("oil not told (Nobody told how much oil vapour is left.");
+    assertThat(said())
+        .contains("takes in the oil vapour of the air around it, one without oil too");
+  }
+
+  @Test
+  void a_dryer_drains_itself_though_nobody_told_its_dew_point() throws IOException {
+    for (String kind : new String[] {"desiccant dryer", "membrane dryer"}) {
+      Path file = changed(
+          CHAPEL_YARD,
+          "\"kind\": \"desiccant dryer\", \"air\": \"15 to 42 °C\", \"dewPoint\": \"-40 °C\",",
+          "\"kind\": \"" + kind + "\", \"air\": \"5 to 42 °C\",");
+      assertThat(run(file, folder.resolve("x.html"))).isZero();
+      assertThat(said())
+          .contains("No pressure dew point is told of desiccant dryer", "drains itself")
+          .doesNotContain("Fit one at desiccant dryer", "Desiccant dryer: up to");
+    }
+  }
+
+  @Test
+  void what_is_not_asked_is_said_once() throws IOException {
+    assertThat(run(changed(KILN_ROW, "[1:4:2]", "[1:4:-]"), folder.resolve("x.html")))
+        .isZero();
+    assertThat(said()).contains("oil: not asked, told").doesNotContain("asked not asked");
+  }
+
+  @Test
+  void an_element_that_saves_nothing_is_not_paid_back() throws IOException {
+    assertThat(run(changed(KILN_ROW, "\"hours\": 4200", "\"hours\": 0"), folder.resolve("x.html")))
+        .isZero();
+    assertThat(said())
+        .contains("new element paid back: saves nothing")
+        .doesNotContain("is paid back in");
   }
 
   @Test
