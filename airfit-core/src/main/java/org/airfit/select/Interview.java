@@ -147,8 +147,8 @@ public final class Interview {
    *
    * @param topic what was asked
    * @param answer what the customer says: the {@link PossibleAnswer#text}, or an amount with its unit, or a range of it
-   *     such as "90 to 110 psig", of which the worst end counts; a reach and what the tool takes and needs stay ranges, and air
-   *     that does not tell where it is counted ("11 CFM") has all its readings
+   *     such as "90 to 110 psig", of which the worst end counts; a reach, what the tool takes and needs, and what a
+   *     regulator is set to stay ranges, and air that does not tell where it is counted ("11 CFM") has all its readings
    * @return the talk with the answer
    * @throws IllegalArgumentException if {@code answer} cannot be read, or is at odds with what was told before
    */

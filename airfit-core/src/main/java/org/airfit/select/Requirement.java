@@ -831,15 +831,15 @@ public final class Requirement {
       return this;
     }
 
-    /** Tells what the regulator of the supply is set to, of the pressures between which that lies. */
-    Builder set(GaugePressure setting) {
+    /** Tells between which pressures what the regulator of the supply is set to lies, in place of those told before. */
+    Builder set(Range<GaugePressure> setting) {
       Supply feed = Objects.requireNonNull(told.get(SUPPLY), "supply");
       AirState still = feed.still()
-          .at(setting.absolute(Objects.requireNonNull(told.get(ATMOSPHERE), "atmosphere")));
+          .at(setting.most().absolute(Objects.requireNonNull(told.get(ATMOSPHERE), "atmosphere")));
       told = told.with(
               SUPPLY,
               feed instanceof Regulator regulator ? regulator.setTo(still) : Supply.fixed(still))
-          .with(LEAST_SETTING, setting);
+          .with(LEAST_SETTING, setting.least());
       return this;
     }
 

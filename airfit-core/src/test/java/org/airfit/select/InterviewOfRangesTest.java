@@ -250,6 +250,32 @@ class InterviewOfRangesTest {
     assertThat(asked(told, Topic.SETTING)).isEmpty();
   }
 
+  /** Set to the least the tool may have too little, to the most more than its maker allows: no end alone is the worst. */
+  @Test
+  void of_a_range_as_the_setting_both_ends_are_judged() {
+    Interview talk = talk(Shelf.job()
+        .toolRating(GaugePressure.ofBar(6.8))
+        .highest(GaugePressure.ofBar(7.3))
+        .regulated()
+        .leastSetting(GaugePressure.ofBar(6.3)));
+    Interview told = talk.with(Topic.SETTING, "6.6 to 6.9 bar(g)");
+    Requirement job = told.requirement().orElseThrow();
+    assertThat(job.settingRange().least().bar()).isCloseTo(6.6, within(1.0e-9));
+    assertThat(job.settingRange().most().bar()).isCloseTo(6.9, within(1.0e-9));
+    assertThat(over(told)).as("6.9 bar(g) is above 6.8 bar(g)").isNotEqualTo(over(talk.with(Topic.SETTING, "6.6 bar(g)")));
+    assertThat(over(told)).isNotIn(RuleOutcome.MET, RuleOutcome.MET_WHILE_REGULATED);
+    assertThat(asked(told, Topic.SETTING)).isEmpty();
+  }
+
+  private static RuleOutcome over(Interview talk) {
+    Requirement job = talk.requirement().orElseThrow();
+    return Standing.of(job, Catalogue.of(Shelf.parts()))
+        .shown()
+        .orElseThrow()
+        .of(Rule.TOOL_RATED)
+        .outcome();
+  }
+
   /** A hose that is there, of which only the name is known; the job is given so much air that the bore decides. */
   private static Requirement.Builder oldHose() {
     ConduitRange conduit = ConduitName.parse("3/8 in hose, old")
