@@ -607,7 +607,7 @@ final class InterviewFile {
   private void tellRegulator() {
     Map<String, Object> supply = object("supply");
     String gauge = String.valueOf(supply.get("pressure"));
-    String inFront = String.valueOf(supply.remove("highest"));
+    String inFront = String.valueOf(supply.get("highest"));
     line().add(0, object("kind", "regulator", "set", higher(gauge)));
     supply.put("pressure", gauge.contains(TO) ? lower(gauge) + TO + inFront : inFront);
   }
