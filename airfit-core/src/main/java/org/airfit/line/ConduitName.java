@@ -121,11 +121,13 @@ public final class ConduitName {
     Objects.requireNonNull(bore, "bore");
     Objects.requireNonNull(length, "length");
     List<Source> sources = new ArrayList<>(facts.assumptions());
+    if (!bore.equals(facts.bore())) {
+      sources.removeIf(source -> source.citation().startsWith(ConduitReader.BORE_OF_HOSE));
+    }
     Length roughest = least(facts.roughness().most(), bore.least().times(FrictionLaw.ROUGHEST));
     Length smoothest = least(facts.roughness().least(), roughest);
     if (!roughest.equals(facts.roughness().most())) {
-      sources.add(Source.derived("roughness at most "
-          + Digits.significant(roughest.millimetres(), 3) + " mm, 0.05 of the bore"));
+      sources.add(ConduitRange.capped(roughest));
     }
     Conduit narrow = Conduit.of(bore.least(), length, roughest);
     Conduit wide = Conduit.of(bore.most(), length, smoothest);
@@ -133,7 +135,7 @@ public final class ConduitName {
     return new ConduitRange(
         wall == null ? narrow : narrow.withWall(wall),
         wall == null ? wide : wide.withWall(wall),
-        Source.together(sources));
+        sources.isEmpty() ? ConduitRange.TOLD : Source.together(sources));
   }
 
   private static Length least(Length one, Length other) {

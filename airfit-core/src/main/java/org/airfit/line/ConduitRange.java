@@ -34,7 +34,13 @@ import org.airfit.source.Source;
  */
 public record ConduitRange(Conduit least, Conduit most, Source assumption) {
 
-  private static final Source TOLD = Source.derived("as told, nothing assumed");
+  static final Source TOLD = Source.derived("as told, nothing assumed");
+
+  /** How what {@link #capped} tells begins. */
+  private static final String CAPPED = "roughness at most ";
+
+  /** What stands between the sources that {@link Source#together} cites. */
+  private static final String AND = "; ";
 
   /**
    * Checks the components.
@@ -117,7 +123,7 @@ public record ConduitRange(Conduit least, Conduit most, Source assumption) {
   }
 
   /**
-   * Obtains this range with its bore measured.
+   * Obtains this range with its bore measured. Nothing is then taken for the bore any more.
    *
    * @param measured the true bore, of both ends; of a wall that may be rougher than 0.05 of it, as much is taken
    * @return this with that bore
@@ -125,17 +131,46 @@ public record ConduitRange(Conduit least, Conduit most, Source assumption) {
    */
   public ConduitRange ofBore(Length measured) {
     Objects.requireNonNull(measured, "measured");
-    return new ConduitRange(ofBore(least, measured), ofBore(most, measured), assumption);
+    List<String> taken = new ArrayList<>(List.of(assumption.citation().split(AND, -1)));
+    boolean wasCapped = taken.removeIf(each -> each.startsWith(CAPPED));
+    taken.removeIf(each -> each.startsWith(ConduitReader.BORE_OF_HOSE));
+    Length roughest = wasCapped ? uncapped(least) : least.roughness();
+    Conduit narrow = ofBore(least, measured, roughest);
+    if (narrow.roughness().compareTo(roughest) < 0) {
+      taken.remove(TOLD.citation());
+      taken.add(capped(narrow.roughness()).citation());
+    }
+    return new ConduitRange(
+        narrow,
+        ofBore(most, measured, most.roughness()),
+        taken.isEmpty() ? TOLD : new Source(assumption.basis(), String.join(AND, taken)));
   }
 
-  private static Conduit ofBore(Conduit conduit, Length measured) {
+  /**
+   * How rough a wall may be that was taken no rougher than a narrower bore allows: as rough as an old one of its kind,
+   * and one that is not told as an old hose of smooth rubber.
+   */
+  private static Length uncapped(Conduit conduit) {
+    Length old = conduit.wall().orElse(Wall.SMOOTH_RUBBER_HOSE).most().times(ConduitReader.AGED);
+    return old.compareTo(conduit.roughness()) > 0 ? old : conduit.roughness();
+  }
+
+  /** A wall of a roughness, or as rough as its bore allows. */
+  private static Conduit ofBore(Conduit conduit, Length measured, Length roughness) {
     Length roughest = measured.times(FrictionLaw.ROUGHEST);
-    if (conduit.roughness().compareTo(roughest) <= 0) {
+    if (conduit.roughness().equals(roughness) && roughness.compareTo(roughest) <= 0) {
       return conduit.withBore(measured);
     }
-    Conduit smoother =
-        Conduit.of(measured, conduit.length(), roughest).withFittings(conduit.fittingLoss());
-    return conduit.wall().map(smoother::withWall).orElse(smoother);
+    Conduit rough = Conduit.of(
+            measured, conduit.length(), roughness.compareTo(roughest) < 0 ? roughness : roughest)
+        .withFittings(conduit.fittingLoss());
+    return conduit.wall().map(rough::withWall).orElse(rough);
+  }
+
+  /** That a wall is taken no rougher than so, where its name allows more. */
+  static Source capped(Length roughest) {
+    return Source.derived(CAPPED + Digits.significant(roughest.millimetres(), 3) + " mm ("
+        + Digits.significant(roughest.in(LengthUnit.INCH), 3) + " in), 0.05 of the bore");
   }
 
   /** {@return whether the two ends are one conduit} */

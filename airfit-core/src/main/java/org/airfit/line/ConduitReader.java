@@ -31,7 +31,10 @@ final class ConduitReader {
           + " \"1/4 in hose, old\", \"1/2 in steel pipe, sch 40\", \"3/4 in copper type L\", \"8 x 1 mm tube\"";
 
   /** How much rougher an old wall may be than the roughest new one [-]: as steel; see {@link ConduitName}. */
-  private static final double AGED = 10.0;
+  static final double AGED = 10.0;
+
+  /** How what was taken for the bore of a hose begins. */
+  static final String BORE_OF_HOSE = "bore of the hose";
 
   /** A tube whose wall stands behind its name. */
   private static final Pattern WALL_TOLD = Pattern.compile(
@@ -391,7 +394,7 @@ final class ConduitReader {
                     .map(ConduitReader::names)
                     .collect(Collectors.joining(", "))));
     sources.add(
-        new Source(hose.source().basis(), "bore of the hose by ISO 1307, however it is made"));
+        new Source(hose.source().basis(), BORE_OF_HOSE + " by ISO 1307, however it is made"));
     return hose.anyBore();
   }
 

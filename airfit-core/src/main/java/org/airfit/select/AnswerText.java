@@ -25,7 +25,8 @@ import org.airfit.safety.Medium;
 
 /**
  * What a customer answers, as a text, and what it tells a job. Of a range the worst end counts: the lower rating, the
- * higher pressure. A reach and what the tool takes and needs stay ranges: every possible flow is judged.
+ * higher pressure. A reach, what the tool takes and needs, and what a regulator is set to stay ranges: a low setting
+ * starves the tool and a high one may be more than it allows, so that no end alone is the worst.
  */
 final class AnswerText {
 
@@ -114,7 +115,7 @@ final class AnswerText {
       case DUTY -> job.running(duty(text));
       case EXACT_AIR -> job.taking(exactAir(text));
       case EXACT_PRESSURE -> job.needingJust(pressures(text).most());
-      case SETTING -> job.set(setting(text).least());
+      case SETTING -> job.set(setting(text));
       case DRYER -> job.dryer(isYes(topic, text));
       case USE -> use(job, Labels.parse("use of the tool", text, Use.values()));
       case BLOCKED_NOZZLE -> job.blowGun(pressures(text).most());
@@ -207,9 +208,9 @@ final class AnswerText {
     return Range.exactly(Range.parse(text, FreeAirFlow::parse).most());
   }
 
-  /** What a regulator is set to; of a range the least counts, with which it holds least. */
+  /** What a regulator is set to: the air is judged at the least of a range, and what it may be too much for at the most. */
   static Range<GaugePressure> setting(String text) {
-    return Range.exactly(pressures(text).least());
+    return pressures(text);
   }
 
   /** A hose with what was read or measured of it; of a range the worst end counts. */

@@ -23,7 +23,8 @@ import org.jspecify.annotations.Nullable;
  * each possible answer is put in and the parts are chosen with it, and the answer counts if the proposal, whether it
  * fits, a rule that is open, broken or met by a regulator only, or the title of a warning is other than before. Of an
  * amount the answers are the spans between the values at which a rule turns, which are known from the rules, ratings
- * and lengths themselves; where the air turns with the droop of a regulator is found by halving, to 1 mbar. The question comes first of which an answer may break a rule of safety; then that whose
+ * and lengths themselves; where the air turns with the droop of a regulator is found by halving, to 1 mbar. The question comes
+ * first of which an answer makes parts fit where none do; then that of which one may break a rule of safety; then that whose
  * answers settle most open rules on average, each answer taken as likely as another; then that of which most answers
  * change the parts; then by the order of {@link Topic}. That order is our own choice.
  *
@@ -65,6 +66,7 @@ public final class Interview {
   /** What comes first of several questions. */
   private static final Comparator<Weighed> ORDER = Comparator.comparing(
           (Weighed each) -> each.question().topic() != Topic.MEDIUM)
+      .thenComparing(each -> !each.mayMend())
       .thenComparing(each -> !each.mayForbid())
       .thenComparing(Comparator.comparingDouble(Weighed::settled).reversed())
       .thenComparing(Comparator.comparingDouble(Weighed::moved).reversed())
@@ -79,10 +81,11 @@ public final class Interview {
   }
 
   /**
-   * A question with what puts it in order: how many rules its answers settle, and how many change the parts, on
-   * average.
+   * A question with what puts it in order: whether an answer makes parts fit where none do, how many rules its answers
+   * settle, and how many change the parts, on average.
    */
-  private record Weighed(Question question, boolean mayForbid, double settled, double moved) {}
+  private record Weighed(
+      Question question, boolean mayMend, boolean mayForbid, double settled, double moved) {}
 
   /**
    * One possible answer that was tried.
@@ -147,8 +150,8 @@ public final class Interview {
    *
    * @param topic what was asked
    * @param answer what the customer says: the {@link PossibleAnswer#text}, or an amount with its unit, or a range of it
-   *     such as "90 to 110 psig", of which the worst end counts; a reach and what the tool takes and needs stay ranges, and air
-   *     that does not tell where it is counted ("11 CFM") has all its readings
+   *     such as "90 to 110 psig", of which the worst end counts; a reach, what the tool takes and needs, and what a
+   *     regulator is set to stay ranges, and air that does not tell where it is counted ("11 CFM") has all its readings
    * @return the talk with the answer
    * @throws IllegalArgumentException if {@code answer} cannot be read, or is at odds with what was told before
    */
@@ -494,8 +497,8 @@ public final class Interview {
       case WHIP_HOSE -> job.isImpactTool() && !job.isWhipHoseTold();
       case BLOCKED_NOZZLE -> job.cleaningDeadEnd().isPresent() && !job.isDeadEndTold();
       case TOOL_RATING -> job.toolRating().isEmpty();
-      case HIGHEST -> !job.isHighestTold() && !isRegulated && !job.isCutOutTold();
-      case RELIEF_VALVE -> !job.isHighestTold() && !isRegulated && job.isCutOutTold();
+      case HIGHEST -> !job.isHighestTold() && !job.isCutOutTold();
+      case RELIEF_VALVE -> !job.isHighestTold() && job.isCutOutTold();
       case REGULATOR -> !isRegulated && job.pressures().regulated().isWhole();
       case REGULATOR_FAILED -> isRegulated && !job.isFailureTold();
       case REGULATOR_DROOP -> !job.droopRange().isExact();
@@ -731,11 +734,13 @@ public final class Interview {
     }
     double settled = 0.0;
     double moved = 0.0;
+    boolean mayMend = false;
     boolean mayForbid = false;
     List<PossibleAnswer> answers = new ArrayList<>();
     for (Tried each : tried) {
       settled += now.settledBy(each.standing());
       moved += now.parts().equals(each.standing().parts()) ? 0.0 : 1.0;
+      mayMend |= !now.isFitting() && (each.standing().isFitting() || each.opens());
       mayForbid |= now.isForbiddenBy(each.standing());
       List<String> changes = each.changes(now);
       if (settlesTogether && each.standing().isFitting() && each.standing().isAirOpen()) {
@@ -744,7 +749,11 @@ public final class Interview {
       answers.add(new PossibleAnswer(each.text(), each.inWords(), changes));
     }
     return new Weighed(
-        new Question(subject, answers), mayForbid, settled / tried.size(), moved / tried.size());
+        new Question(subject, answers),
+        mayMend,
+        mayForbid,
+        settled / tried.size(),
+        moved / tried.size());
   }
 
   @Override

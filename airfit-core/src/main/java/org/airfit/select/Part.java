@@ -176,12 +176,15 @@ public sealed interface Part {
     /**
      * Obtains this with the rating that is printed on it.
      *
-     * @param rating the highest gauge pressure that its maker allows
-     * @return this with the rating
+     * @param rating the highest gauge pressure that is printed on it
+     * @return this with the rating, or with that of its data where that is lower
      * @throws IllegalArgumentException if {@code rating} is not above 0
      */
     public Hose rated(GaugePressure rating) {
-      return new Hose(facts.withRating(rating), bore, conduitRange, upstream, downstream);
+      PartFacts printed = facts.withRating(rating);
+      boolean isLowerTold =
+          facts.rating().filter(maker -> maker.compareTo(rating) < 0).isPresent();
+      return isLowerTold ? this : new Hose(printed, bore, conduitRange, upstream, downstream);
     }
 
     /** {@return the widest its bore can be, by which a limit is judged that no bore may exceed} */

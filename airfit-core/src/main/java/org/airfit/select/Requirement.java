@@ -52,6 +52,7 @@ public final class Requirement {
   private static final Name<Supply> SUPPLY = Name.of("supply");
   private static final Name<AbsolutePressure> ATMOSPHERE = Name.of("atmosphere");
   private static final Name<GaugePressure> HIGHEST = Name.of("highest");
+  private static final Name<Range<GaugePressure>> IN_FRONT = Name.of("in front of the regulator");
   private static final Name<GaugePressure> LOWEST = Name.of("lowest");
   private static final Name<Boolean> REGULATED = Name.flag("regulated");
   private static final Name<GaugePressure> LEAST_SETTING = Name.of("least setting");
@@ -183,7 +184,7 @@ public final class Requirement {
       lowest = setting;
     }
     range = lowest == null ? range : range.withLowest(lowest);
-    GaugePressure highest = told.get(HIGHEST);
+    GaugePressure highest = highestInFront();
     range = highest == null ? range : range.withHighest(highest);
     GaugePressure whenFailed = told.get(WHEN_FAILED);
     if (whenFailed != null) {
@@ -686,16 +687,42 @@ public final class Requirement {
     return required(OBJECTIVE);
   }
 
+  /** What can rise in front of a regulator: as far as was told, or else what stands there. */
+  private @Nullable GaugePressure highestInFront() {
+    GaugePressure highest = told.get(HIGHEST);
+    Range<GaugePressure> stands = told.get(IN_FRONT);
+    if (stands == null) {
+      return highest;
+    }
+    if (highest == null) {
+      return stands.most();
+    }
+    if (highest.compareTo(stands.most()) < 0) {
+      throw new IllegalArgumentException(
+          "highest pressure must be at least what stands in front of the regulator, "
+              + stands.most().inFewestDigits() + ", was " + highest.inFewestDigits());
+    }
+    return highest;
+  }
+
+  /** The least that the highest pressure can be: what stands in front of the regulator, or the supply's. */
+  GaugePressure leastHighest() {
+    return told.find(IN_FRONT).map(Range::most).orElse(pressures.usual());
+  }
+
   /** Whether it was told how far the pressure can rise: as a number, or by what feeds the line. */
   boolean isHighestTold() {
-    return told.get(HIGHEST) != null || !(required(SUPPLY) instanceof Supply.Fixed);
+    return told.get(HIGHEST) != null
+        || (told.get(IN_FRONT) == null && !(required(SUPPLY) instanceof Supply.Fixed));
   }
 
   /** Whether it was told between which pressures the compressor runs, so that nobody need ask at which it stops. */
   boolean isCutOutTold() {
-    return told.find(LOWEST)
-        .filter(lowest -> lowest.compareTo(pressures.usual()) < 0)
-        .isPresent();
+    return told.find(IN_FRONT)
+        .map(stands -> !stands.isExact())
+        .orElseGet(() -> told.find(LOWEST)
+            .filter(lowest -> lowest.compareTo(pressures.usual()) < 0)
+            .isPresent());
   }
 
   /** Whether the maker of the regulator told what stands behind a failed one. */
@@ -831,15 +858,15 @@ public final class Requirement {
       return this;
     }
 
-    /** Tells what the regulator of the supply is set to, of the pressures between which that lies. */
-    Builder set(GaugePressure setting) {
+    /** Tells between which pressures what the regulator of the supply is set to lies, in place of those told before. */
+    Builder set(Range<GaugePressure> setting) {
       Supply feed = Objects.requireNonNull(told.get(SUPPLY), "supply");
       AirState still = feed.still()
-          .at(setting.absolute(Objects.requireNonNull(told.get(ATMOSPHERE), "atmosphere")));
+          .at(setting.most().absolute(Objects.requireNonNull(told.get(ATMOSPHERE), "atmosphere")));
       told = told.with(
               SUPPLY,
               feed instanceof Regulator regulator ? regulator.setTo(still) : Supply.fixed(still))
-          .with(LEAST_SETTING, setting);
+          .with(LEAST_SETTING, setting.least());
       return this;
     }
 
@@ -900,6 +927,18 @@ public final class Requirement {
      */
     public Builder highest(GaugePressure pressure) {
       told = told.with(HIGHEST, Objects.requireNonNull(pressure, "pressure"));
+      return this;
+    }
+
+    /**
+     * Tells what stands in front of the regulator of the supply, where nobody told how far that can rise: its most is
+     * then taken for the highest, and an {@link Interview} asks for what it can rise to. {@link #highest} tells that.
+     *
+     * @param gauge between which pressures the gauge in front of the regulator stands
+     * @return this builder
+     */
+    public Builder inFront(Range<GaugePressure> gauge) {
+      told = told.with(IN_FRONT, Objects.requireNonNull(gauge, "gauge"));
       return this;
     }
 

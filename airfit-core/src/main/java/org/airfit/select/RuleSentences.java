@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.airfit.quantity.GaugePressure;
@@ -315,7 +316,10 @@ final class RuleSentences {
   private static String heldBack(Requirement job, RunResult.Delivered delivered, UnitSystem units) {
     String tooLow = SupplyTooLow.ofWay(job, units);
     return tooLow.isEmpty()
-        ? "The biggest restriction is " + delivered.bottleneck().name()
+        ? (job.pressures().whileRegulated().isPresent()
+                ? "Of the parts behind the first regulator the biggest restriction is "
+                : "The biggest restriction is ")
+            + delivered.bottleneck().name()
             + ". Without its loss the tool would gain most: "
             + units.say(delivered.bottleneck().gain()) + "."
         : tooLow;
@@ -398,33 +402,49 @@ final class RuleSentences {
 
   /** Where it turns whether hoses reach, and what is to be measured. */
   private static String turning(List<Placed> doubtful, Assembly a, UnitSystem units) {
-    String ofOneLength = turns(doubtful, true, a, units);
-    String ofAnyLength = turns(doubtful, false, a, units);
-    return (ofOneLength.isEmpty()
-            ? ""
-            : "It turns at " + ofOneLength + ": up to there it reaches. Measure how far it is.")
-        + (ofOneLength.isEmpty() || ofAnyLength.isEmpty() ? "" : " ")
-        + (ofAnyLength.isEmpty()
-            ? ""
-            : "It turns at a hose of " + ofAnyLength
-                + ": from that length on it reaches. Measure how long it is.");
+    List<String> sentences = new ArrayList<>();
+    String atReach = turns(doubtful, RuleSentences::turnsAtReach, a, units);
+    if (!atReach.isEmpty()) {
+      sentences.add("It turns at " + atReach + ": up to there it reaches. Measure how far it is.");
+    }
+    String atLength = turns(doubtful, RuleSentences::turnsAtLength, a, units);
+    if (!atLength.isEmpty()) {
+      sentences.add("It turns at a hose of " + atLength
+          + ": from that length on it reaches. Measure how long it is.");
+    }
+    if (!doubtful.stream().allMatch(hose -> turnsAtReach(hose) || turnsAtLength(hose))) {
+      sentences.add("Neither settles it alone. Measure how far it is, and how long the hose is.");
+    }
+    return String.join(" ", sentences);
   }
 
-  /**
-   * The length of a hose up to which it reaches, or where its own length is not known that which is needed; of several
-   * hoses with its name.
-   */
+  /** The length up to which a hose reaches however long it is, or from which it does however far that is. */
   private static String turns(
-      List<Placed> doubtful, boolean isLengthKnown, Assembly a, UnitSystem units) {
+      List<Placed> doubtful, Predicate<Placed> which, Assembly a, UnitSystem units) {
     return doubtful.stream()
-        .filter(hose -> isOfOneLength((Part.Hose) hose.part()) == isLengthKnown)
+        .filter(which)
         .map(hose -> units.say(
-                isLengthKnown
-                    ? ((Part.Hose) hose.part()).shortest()
-                    : hose.position().reach().orElseThrow().most())
+                turnsAtLength(hose)
+                    ? hose.position().reach().orElseThrow().most()
+                    : ((Part.Hose) hose.part()).shortest())
             + (a.hoses().size() == 1 ? "" : " (" + hose.position().name() + ")"))
         .distinct()
         .collect(Collectors.joining(" and "));
+  }
+
+  /** Whether the length of a hose alone settles it: it may be as long as the farthest that it may have to reach. */
+  private static boolean turnsAtLength(Placed placed) {
+    Part.Hose hose = (Part.Hose) placed.part();
+    return !isOfOneLength(hose)
+        && placed.position().reach().orElseThrow().most().compareTo(hose.longest()) <= 0;
+  }
+
+  /** Whether how far it is settles it alone: that may be less than the shortest that the hose may be. */
+  private static boolean turnsAtReach(Placed placed) {
+    Part.Hose hose = (Part.Hose) placed.part();
+    return !turnsAtLength(placed)
+        && (isOfOneLength(hose)
+            || placed.position().reach().orElseThrow().least().compareTo(hose.shortest()) < 0);
   }
 
   private static boolean isOfOneLength(Part.Hose hose) {

@@ -61,7 +61,14 @@ record Span(double least, boolean hasLeast, double most, boolean hasMost, double
       case HOSE_BORE ->
         Length.ofMetres(si).format(units.either(LengthUnit.MILLIMETRE, LengthUnit.INCH));
       case REACH -> Length.ofMetres(si).format(units.either(LengthUnit.METRE, LengthUnit.FOOT));
-      case REGULATOR_DROOP -> PressureDrop.ofPascals(si).format(units.pressureUnit());
+      case REGULATOR_DROOP -> {
+        PressureDrop droop = PressureDrop.ofPascals(si);
+        yield Turns.atMost(droop.in(units.pressureUnit()), droop.format(units.pressureUnit()));
+      }
+      case EXACT_PRESSURE -> {
+        GaugePressure needed = GaugePressure.ofPascals(si);
+        yield Turns.atMost(needed.in(units.pressureUnit()), needed.format(units.pressureUnit()));
+      }
       case COLDEST, HOTTEST ->
         Temperature.ofKelvins(si)
             .format(units.either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT));

@@ -2,6 +2,7 @@ package org.airfit.select;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,7 +10,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.airfit.internal.Digits;
 import org.airfit.plant.SupplyRange;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
@@ -34,6 +34,9 @@ final class Turns {
   /** The digits of a share that is told: a customer tells no more. */
   private static final int DIGITS = 3;
 
+  /** The digits to which a value comes back from SI as it was typed. */
+  private static final int EXACT_DIGITS = 9;
+
   private Turns() {}
 
   /** An amount's values, from the first bound to the last, both included, in SI; an end that is infinite is open. */
@@ -54,7 +57,8 @@ final class Turns {
         new Domain(si(job.demandRange().least()), si(job.demandRange().most()));
       case EXACT_PRESSURE -> domain(job.leastRange());
       case SETTING -> domain(job.settingRange());
-      case HIGHEST, RELIEF_VALVE -> new Domain(usual, Double.POSITIVE_INFINITY);
+      case HIGHEST, RELIEF_VALVE ->
+        new Domain(job.leastHighest().pascals(), Double.POSITIVE_INFINITY);
       case REGULATOR_FAILED -> new Domain(usual, job.highest().pascals());
       case REGULATOR_DROOP -> new Domain(0.0, job.droopRange().most().pascals());
       case BLOCKED_NOZZLE -> new Domain(0.0, job.highest().pascals());
@@ -87,12 +91,32 @@ final class Turns {
     return FreeAirFlow.of(si, VolumeFlowUnit.CUBIC_METRE_PER_SECOND, ReferenceState.ANR);
   }
 
-  /** A flow with a digit more than sheets tell, so that neighbours of where it turns differ. */
+  /**
+   * A flow with two digits more than sheets tell, so that neighbours of where it turns differ. Counted is its mass: with
+   * what is typed so the run is reckoned again, and moist air is lighter than dry air at one pressure and temperature.
+   */
   static String inWords(FreeAirFlow flow, UnitSystem units) {
-    FreeAirFlow counted = units.counted(flow);
-    String said = units.say(flow);
+    FreeAirFlow counted =
+        FreeAirFlow.from(flow.massFlow(), units.counted(flow).reference());
     double number = units.either(counted.litresPerSecond(), counted.cubicFeetPerMinute());
-    return Digits.significant(number, DIGITS + 1) + said.substring(said.indexOf(' '));
+    return atMost(number, DIGITS + 2) + " " + unit(units.say(flow));
+  }
+
+  /** A droop or a pressure needed that is enough, no higher than it is: typed so it is enough too. */
+  static String atMost(double number, String said) {
+    return atMost(number, DIGITS + 1) + " " + unit(said);
+  }
+
+  /** Rounded down; what is off by the rounding of a double alone is told as it was typed. */
+  private static String atMost(double number, int digits) {
+    BigDecimal rounded = new BigDecimal(number)
+        .round(new MathContext(EXACT_DIGITS))
+        .round(new MathContext(digits, RoundingMode.FLOOR));
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  private static String unit(String said) {
+    return said.substring(said.indexOf(' ') + 1);
   }
 
   /** A share of the time, such as "37.5 %". */

@@ -209,7 +209,7 @@ class ConduitNameTest {
     ConduitRange narrow = ConduitName.parse("1/4 in hose, old").over(TEN);
     assertThat(narrow.least().roughness().millimetres()).isCloseTo(0.28, within(1.0e-12));
     assertThat(narrow.assumption().citation())
-        .endsWith("; roughness at most 0.28 mm, 0.05 of the bore");
+        .endsWith("; roughness at most 0.28 mm (0.011 in), 0.05 of the bore");
     ConduitRange wide = ConduitName.parse("hose, old").over(Length.ofMillimetres(16.0), TEN);
     assertThat(wide.least().roughness().millimetres()).isCloseTo(0.7, within(1.0e-12));
     assertThat(wide.assumption().citation()).doesNotContain("of the bore");

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.airfit.quantity.Length;
 import org.airfit.source.Source;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ConduitRangeTest {
 
@@ -82,5 +85,20 @@ class ConduitRangeTest {
         SEEN);
     assertThat(hose.ofBore(Length.ofMillimetres(4.0)).least().wall())
         .contains(Wall.SMOOTH_RUBBER_HOSE);
+  }
+
+  /** Of the name the narrowest bore allows 0.05 × 8.7 mm; measured it is as one told with that bore from the first. */
+  @ParameterizedTest
+  @ValueSource(doubles = {6.0, 9.0, 10.2, 15.0})
+  void a_measured_bore_leaves_nothing_of_what_was_taken_for_it(double millimetres) {
+    Length measured = Length.ofMillimetres(millimetres);
+    for (String called : List.of("3/8 in hose, old", "3/8 in rubber hose, old", "3/8 in hose")) {
+      ConduitName name = ConduitName.parse(called);
+      ConduitRange byName = name.over(name.bore().orElseThrow(), Length.ofMetres(10.0));
+      assertThat(byName.assumption().citation()).contains("ISO 1307");
+      ConduitRange told = name.over(measured, Length.ofMetres(10.0));
+      assertThat(told.assumption().citation()).doesNotContain("ISO 1307");
+      assertThat(byName.ofBore(measured)).as(called).isEqualTo(told);
+    }
   }
 }

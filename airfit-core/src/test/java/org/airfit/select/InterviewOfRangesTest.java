@@ -15,6 +15,7 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.HoseBore;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
+import org.airfit.quantity.PressureUnit;
 import org.airfit.quantity.Range;
 import org.airfit.run.ToolAir;
 import org.airfit.working.UnitSystem;
@@ -248,6 +249,93 @@ class InterviewOfRangesTest {
     assertThat(set.isExact()).isTrue();
     assertThat(air(told)).isEqualTo(RuleOutcome.MET);
     assertThat(asked(told, Topic.SETTING)).isEmpty();
+  }
+
+  /** Set to the least the tool may have too little, to the most more than its maker allows: no end alone is the worst. */
+  @Test
+  void of_a_range_as_the_setting_both_ends_are_judged() {
+    Interview talk = talk(Shelf.job()
+        .toolRating(GaugePressure.ofBar(6.8))
+        .highest(GaugePressure.ofBar(7.3))
+        .regulated()
+        .leastSetting(GaugePressure.ofBar(6.3)));
+    Interview told = talk.with(Topic.SETTING, "6.6 to 6.9 bar(g)");
+    Requirement job = told.requirement().orElseThrow();
+    assertThat(job.settingRange().least().bar()).isCloseTo(6.6, within(1.0e-9));
+    assertThat(job.settingRange().most().bar()).isCloseTo(6.9, within(1.0e-9));
+    assertThat(over(told)).as("6.9 bar(g) is above 6.8 bar(g)").isNotEqualTo(over(talk.with(Topic.SETTING, "6.6 bar(g)")));
+    assertThat(over(told)).isNotIn(RuleOutcome.MET, RuleOutcome.MET_WHILE_REGULATED);
+    assertThat(asked(told, Topic.SETTING)).isEmpty();
+  }
+
+  /** Parts are rated for 16 bar(g), the tool for 7.5: behind a regulator that fails open the relief valve decides. */
+  @Test
+  void behind_a_regulator_too_it_is_asked_how_far_the_pressure_can_rise() {
+    Requirement.Builder job = Shelf.job()
+        .inFront(new Range<>(GaugePressure.ofBar(7.2), GaugePressure.ofBar(7.4)))
+        .regulated();
+    Interview talk = talk(job);
+    assertThat(over(talk)).isEqualTo(RuleOutcome.MET);
+    assertThat(answers(talk, Topic.RELIEF_VALVE).get(0)).startsWith("7.4 bar(g) or more, up to 7.5 bar(g)");
+    assertThat(asked(talk, Topic.HIGHEST)).isEmpty();
+    Interview told = talk.with(Topic.RELIEF_VALVE, "8 bar(g)");
+    assertThat(over(told)).isEqualTo(RuleOutcome.MET_WHILE_REGULATED);
+    assertThat(asked(told, Topic.RELIEF_VALVE)).isEmpty();
+    assertThat(told.requirement().orElseThrow().highest()).isEqualTo(GaugePressure.ofBar(8.0));
+    Interview exact = talk(job.inFront(Range.exactly(GaugePressure.ofBar(7.4))));
+    assertThat(asked(exact, Topic.RELIEF_VALVE)).isEmpty();
+    assertThat(asked(exact, Topic.HIGHEST)).isPresent();
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> talk.with(Topic.RELIEF_VALVE, "7.3 bar(g)"))
+        .withMessageContaining("at least what stands in front of the regulator, 7.4 bar(g)");
+  }
+
+  /** What is typed as scfm is told back as scfm, and the turn that is told has its air. */
+  @Test
+  void the_air_at_which_it_turns_is_enough_when_it_is_typed() {
+    Interview talk = talk(job(
+        new Range<>(FreeAirFlow.ofScfm60F(8.0), FreeAirFlow.ofScfm60F(40.0)),
+        Range.exactly(GaugePressure.ofBar(6.2))));
+    String settled = talk.questions(UnitSystem.US).stream()
+        .filter(each -> each.topic() == Topic.EXACT_AIR)
+        .flatMap(each -> each.answers().stream())
+        .map(PossibleAnswer::toString)
+        .filter(each -> each.contains("settled: Air at the tool"))
+        .findFirst()
+        .orElseThrow();
+    assertThat(settled).matches("8 scfm or more, up to [0-9.]+ scfm: .*");
+    String turn = settled.replaceFirst(".*up to ([0-9.]+ scfm): .*", "$1");
+    assertThat(air(talk.with(Topic.EXACT_AIR, turn))).isEqualTo(RuleOutcome.MET);
+  }
+
+  /** To the nearest these would be 6.619 psi, which is more than is enough. */
+  @Test
+  void a_droop_that_is_enough_is_told_no_higher_than_it_is() {
+    double pascals = PressureUnit.PSI.toSi(6.6189);
+    assertThat(Span.at(pascals).inWords(Topic.REGULATOR_DROOP, UnitSystem.US))
+        .isEqualTo("just 6.618 psi");
+    assertThat(Span.at(PressureUnit.PSI.toSi(6.0)).inWords(Topic.REGULATOR_DROOP, UnitSystem.US))
+        .isEqualTo("just 6 psi");
+    assertThat(Span.at(0.0).inWords(Topic.REGULATOR_DROOP, UnitSystem.SI)).isEqualTo("just 0 bar");
+  }
+
+  /** Of two ratings of one hose the lower counts. */
+  @Test
+  void what_is_printed_on_a_hose_does_not_raise_the_rating_of_its_data() {
+    Part.Hose hose = Shelf.hose(Shelf.steel("hose"), 9.5, 10.0);
+    assertThat(hose.rated(GaugePressure.ofBar(20.0)).facts().rating())
+        .contains(GaugePressure.ofBar(16.0));
+    assertThat(hose.rated(GaugePressure.ofBar(10.0)).facts().rating())
+        .contains(GaugePressure.ofBar(10.0));
+  }
+
+  private static RuleOutcome over(Interview talk) {
+    Requirement job = talk.requirement().orElseThrow();
+    return Standing.of(job, Catalogue.of(Shelf.parts()))
+        .shown()
+        .orElseThrow()
+        .of(Rule.TOOL_RATED)
+        .outcome();
   }
 
   /** A hose that is there, of which only the name is known; the job is given so much air that the bore decides. */

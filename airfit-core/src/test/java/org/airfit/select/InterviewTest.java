@@ -343,7 +343,7 @@ class InterviewTest {
     Interview talk = talk(bare().highest(GaugePressure.ofBar(9.0)), parts);
     assertThat(talk.selection().orElseThrow()).isInstanceOf(Selection.NothingFits.class);
     assertThat(talk.brokenWhateverIsAnswered()).isEmpty();
-    assertThat(topics(talk)).contains(Topic.REGULATOR);
+    assertThat(topics(talk)).startsWith(Topic.REGULATOR);
     assertThat(answers(talk, Topic.REGULATOR).get(0))
         .startsWith("yes: ")
         .endsWith("parts may fit, by what is asked next");
@@ -367,7 +367,7 @@ class InterviewTest {
         talk(bare().toolRating(GaugePressure.ofBar(7.5)).highest(GaugePressure.ofBar(9.0)));
     assertThat(talk.selection().orElseThrow()).isInstanceOf(Selection.NothingFits.class);
     assertThat(talk.brokenWhateverIsAnswered()).isEmpty();
-    assertThat(topics(talk)).contains(Topic.REGULATOR);
+    assertThat(topics(talk)).as("what may mend it comes first").startsWith(Topic.REGULATOR);
     assertThat(talk.with(Topic.REGULATOR, "no").brokenWhateverIsAnswered())
         .containsExactly(Rule.TOOL_RATED);
   }

@@ -524,13 +524,27 @@ class RulesInWordsTest {
                 .replace("+", JOINED));
   }
 
+  /** The regulator holds too little beside its droop: what is told to hold the air back is a part behind it. */
+  @Test
+  void behind_a_regulator_the_biggest_restriction_is_one_of_the_parts_there() {
+    assertThat(said(
+            Shelf.job().highest(GaugePressure.ofBar(7.5)).regulated(),
+            usualWith(Shelf.hose(facts("hose"), 6.5, 10.0)),
+            Rule.AIR_AT_TOOL))
+        .contains("NOT MET")
+        .contains("Of the parts behind the first regulator the biggest restriction is hose. Without");
+  }
+
   /** An old hose of 8 to 11 m: it reaches however long it is, or not, or it turns at what is needed. */
   @ParameterizedTest
   @CsvSource(delimiter = '|', textBlock = """
       8 m         | met. 8 m to 11 m of hose, 8 m needed.
       8.01 m      | ask. 8 m to 11 m of hose, 8.01 m needed. It turns at a hose of 8.01 m…
       11 m        | ask. 8 m to 11 m of hose, 11 m needed. It turns at a hose of 11 m…
-      10 to 12 m  | ask. 8 m to 11 m of hose, 10 m to 12 m needed. It turns at a hose of 12 m…
+      10 to 11 m  | ask. 8 m to 11 m of hose, 10 m to 11 m needed. It turns at a hose of 11 m…
+      10 to 12 m  | ask. 8 m to 11 m of hose, 10 m to 12 m needed. Neither settles it alone. Measure how far it is, and how long the hose is.
+      8 to 12 m   | ask. 8 m to 11 m of hose, 8 m to 12 m needed. Neither settles it alone. Measure how far it is, and how long the hose is.
+      6 to 12 m   | ask. 8 m to 11 m of hose, 6 m to 12 m needed. It turns at 8 m: up to there it reaches. Measure how far it is.
       11.01 m     | NOT MET. 8 m to 11 m of hose, 11.01 m needed: too short.+
       """)
   void a_hose_of_unknown_length_reaches_or_not_or_turns_at_what_is_needed(

@@ -162,7 +162,7 @@ final class FlowFields {
     Limits limits = standard.get().anyBore();
     if (!isWithin(conduit, limits)) {
       remarks.add(quoted(told) + " is no bore of a hose named " + named.label() + ", which "
-          + measures(limits) + " by ISO 1307: one of the two is a slip, measure the hose."
+          + measures(limits, told.text()) + " by ISO 1307: one of the two is a slip, measure the hose."
           + RECKONED);
     }
   }
@@ -180,7 +180,7 @@ final class FlowFields {
     Optional<Limits> limits = sized(size.get(), item.find("wall")).flatMap(ConduitName::bore);
     if (limits.isPresent() && !isWithin(conduit, limits.get())) {
       remarks.add(quoted(bore.get()) + " is no bore of " + quoted(size.get()) + ", which "
-          + measures(limits.get()) + ": one of the two is a slip, measure it." + RECKONED);
+          + measures(limits.get(), bore.get().text()) + ": one of the two is a slip, measure it." + RECKONED);
     }
   }
 
@@ -189,13 +189,17 @@ final class FlowFields {
         && conduit.least().bore().millimetres() <= limits.most().millimetres() + ROUNDING_MM;
   }
 
-  private static String measures(Limits limits) {
-    boolean isOne = limits.least().equals(limits.most());
-    return "measures "
-        + (isOne ? "" : limits.least().format(LengthUnit.MILLIMETRE) + " to ")
-        + limits.most().format(LengthUnit.MILLIMETRE) + " ("
-        + (isOne ? "" : limits.least().format(LengthUnit.INCH) + " to ")
-        + limits.most().format(LengthUnit.INCH) + ")";
+  /** What a bore may measure, first in the unit in which it was typed. */
+  private static String measures(Limits limits, String typed) {
+    boolean isTypedInMillimetres = typed.contains("m");
+    LengthUnit first = isTypedInMillimetres ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+    LengthUnit other = isTypedInMillimetres ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
+    return "measures " + between(limits, first) + " (" + between(limits, other) + ")";
+  }
+
+  private static String between(Limits limits, LengthUnit unit) {
+    String most = limits.most().format(unit);
+    return limits.least().equals(limits.most()) ? most : limits.least().format(unit) + " to " + most;
   }
 
   private static String quoted(Field field) throws WrongFileException {

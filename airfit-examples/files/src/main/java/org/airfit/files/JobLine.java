@@ -25,6 +25,7 @@ import org.airfit.select.RegulatorKind;
 import org.airfit.select.Requirement;
 import org.airfit.select.Slot;
 import org.airfit.select.ToolLine;
+import org.airfit.working.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /** The line of a job: what stands between the supply and the tool, in the order the air goes. */
@@ -364,16 +365,39 @@ final class JobLine {
     if (rated.isPresent()) {
       Part.Hose hose = seen.orElseThrow();
       GaugePressure rating = rated.get().least(GaugePressure::parse);
-      seen = Optional.of(rated.get().build(() -> hose.rated(rating)));
+      requireAboveZero(rated.get(), rating.pascals());
+      Part.Hose printed = rated.get().build(() -> hose.rated(rating));
+      remarkOnRating(rated.get(), rating, printed);
+      seen = Optional.of(printed);
     }
     if (bore.isPresent()) {
       Part.Hose hose = seen.orElseThrow();
       Length measured = bore.get().least(Length::parse);
+      requireAboveZero(bore.get(), measured.metres());
       Part.Hose exact = bore.get().build(() -> hose.ofTrueBore(measured));
       FlowFields.remarkOnMeasured(bore.get(), exact.bore(), exact.conduitRange(), remarks);
       seen = Optional.of(exact);
     }
     return seen;
+  }
+
+  private static void requireAboveZero(Field told, double si) throws WrongFileException {
+    if (!(si > 0.0)) {
+      throw told.wrong("must be above 0, was " + told.text().strip());
+    }
+  }
+
+  /** Of a rating above that of the catalogue the lower counts: one of the two is a slip, or it is another hose. */
+  private void remarkOnRating(Field told, GaugePressure rating, Part.Hose printed)
+      throws WrongFileException {
+    GaugePressure counts = printed.facts().rating().orElseThrow();
+    if (counts.compareTo(rating) < 0) {
+      String typed = told.text().strip();
+      UnitSystem units = typed.contains("psi") ? UnitSystem.US : UnitSystem.SI;
+      remarks.add("\"" + Printable.line(typed) + "\" in " + told.place() + " is above the "
+          + units.sayBoth(counts) + " for which " + printed.name()
+          + " is rated in the catalogue: the lower of the two counts. Look whether it is that hose.");
+    }
   }
 
   private Slot pipe(Field item, String name) throws WrongFileException {

@@ -134,7 +134,8 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
           () -> new Regulator(held, droop.get().atFlow(), held1, Optional.of(inFront.pressure())));
     }
     requirement.supply(supply, atmosphere);
-    requirement.highest(highest.orElse(pressure.most()));
+    requirement.inFront(pressure);
+    highest.ifPresent(requirement::highest);
     if (fails.isPresent()) {
       JobLine.requireFailedAtLeast(item, fails.get(), set);
       requirement.regulated(fails.get().most(GaugePressure::parse));

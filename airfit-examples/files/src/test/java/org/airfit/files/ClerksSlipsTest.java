@@ -94,6 +94,36 @@ class ClerksSlipsTest {
             remark -> remark.contains("6.3 mm") && remark.contains("one of the two is a slip"));
   }
 
+  /** The catalogue tells what its maker allows: what somebody reads on another hose does not raise it. */
+  @Test
+  void a_rating_above_that_of_the_catalogue_does_not_count() throws Exception {
+    String hose = "{\"kind\": \"hose\", \"part\": \"H-38\", \"rated\": \"400 psig\"}";
+    Path job = job(hose, TOOL);
+    Part.Hose there = ((Slot.Hose)
+            Disk.job(job).requirement().layout().slot("hose").orElseThrow())
+        .hose()
+        .orElseThrow();
+    assertThat(there.facts().rating().orElseThrow().psi()).isLessThan(399.0);
+    assertThat(Disk.job(job).remarks())
+        .anyMatch(remark -> remark.startsWith("\"400 psig\" in line[2].rated is above the ")
+            && remark.contains("the lower of the two counts"));
+  }
+
+  /** What is refused is told as it was typed, and what a name may measure first in the unit of the slip. */
+  @Test
+  void what_was_read_on_a_hose_is_told_back_as_it_was_typed() throws Exception {
+    String hose = "{\"kind\": \"hose\", \"part\": \"3/8 in hose, old, 25 ft\", \"%s\": \"%s\"}";
+    assertThat(refused(hose.formatted("rated", "0 psig"), TOOL))
+        .contains("line[2].rated: must be above 0, was 0 psig");
+    Files.delete(folder.resolve("catalogue.json"));
+    assertThat(refused(hose.formatted("measuredBore", "0 in"), TOOL))
+        .contains("line[2].measuredBore: must be above 0, was 0 in");
+    Files.delete(folder.resolve("catalogue.json"));
+    Path job = job(hose.formatted("measuredBore", "1/4 in"), TOOL);
+    assertThat(Disk.job(job).remarks())
+        .anyMatch(remark -> remark.contains("which measures 0.") && remark.contains(" in (8"));
+  }
+
   @Test
   void what_was_read_on_a_hose_goes_with_one_that_is_there() throws Exception {
     assertThat(refused("{\"kind\": \"hose\", \"reach\": \"25 ft\", \"rated\": \"250 psig\"}", TOOL))

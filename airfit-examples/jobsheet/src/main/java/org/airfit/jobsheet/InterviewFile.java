@@ -457,7 +457,7 @@ final class InterviewFile {
     Map<String, Object> item = itemsByName().getOrDefault(name, new LinkedHashMap<>());
     Map<String, Object> of = item.get("part") instanceof Map ? into(item.get("part")) : item;
     switch (topic) {
-      case SETTING -> item.put("set", lower(answer));
+      case SETTING -> item.put("set", answer);
       case HOSE_BORE -> of.put(of == item ? "measuredBore" : "bore", lower(answer));
       case HOSE_RATING -> of.put("rated", lower(answer));
       default -> item.put("reach", answer);
@@ -549,7 +549,7 @@ final class InterviewFile {
           WHIP_HOSE,
           BLOCKED_NOZZLE,
           TOOL_RATING -> tell(object("tool"), topic, answer);
-      case SETTING -> items().get(0).put("set", lower(answer));
+      case SETTING -> items().get(0).put("set", answer);
       case DRYER -> object("supply").put("dryer", isYes);
       case HOSE_BORE, HOSE_RATING -> {} // told of a hose by its name
       case SUPPLY -> object("supply").put("pressure", answer);
@@ -607,7 +607,7 @@ final class InterviewFile {
   private void tellRegulator() {
     Map<String, Object> supply = object("supply");
     String gauge = String.valueOf(supply.get("pressure"));
-    String inFront = String.valueOf(supply.remove("highest"));
+    String inFront = String.valueOf(supply.get("highest"));
     line().add(0, object("kind", "regulator", "set", higher(gauge)));
     supply.put("pressure", gauge.contains(TO) ? lower(gauge) + TO + inFront : inFront);
   }

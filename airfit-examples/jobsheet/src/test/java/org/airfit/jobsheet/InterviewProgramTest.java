@@ -361,7 +361,8 @@ class InterviewProgramTest {
         .with(Subject.of(Topic.HOSE_RATING, "hose"), "200 to 250 psig")
         .with(Subject.ofJob(Topic.DRYER), "no");
     Requirement job = file.job(at()).requirement();
-    assertThat(job.pressures().whileRegulated().orElseThrow().psi()).isCloseTo(95.0, within(1e-9));
+    assertThat(job.pressures().whileRegulated().orElseThrow().psi()).isCloseTo(97.0, within(1e-9));
+    assertThat(file.fields()).extractingByKey("line").asString().contains("set=95 to 97 psig");
     assertThat(job.demandRange().least().massFlow().kilogramsPerSecond())
         .as("5 CFM over 30 % of the time, with all readings of a CFM")
         .isCloseTo(5.0 / 0.3 * 0.3048 * 0.3048 * 0.3048 / 60.0 * 1.2, within(0.0006));
