@@ -58,6 +58,9 @@ class NullsTest {
       "select.CouplingInventory",
       "select.Interview.of",
       "select.JobFindings.of",
+      "select.JobCoverage.of",
+      "select.JobMix$Job",
+      "select.PriceList",
       "select.Offers.of",
       "select.Part$Regulator",
       "select.Part$Splitter",
@@ -67,6 +70,9 @@ class NullsTest {
       "select.Slot$Hose",
       "select.Slot.hose",
       "select.ToolLine.toSplitter",
+      "working.ChartAxis.even",
+      "working.ChartAxis.logarithmic",
+      "working.PencilChart.of",
       "working.Formula.of",
       "working.Formula.solvedFor");
 

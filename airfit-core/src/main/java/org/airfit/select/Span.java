@@ -1,11 +1,5 @@
 package org.airfit.select;
 
-import org.airfit.quantity.GaugePressure;
-import org.airfit.quantity.Length;
-import org.airfit.quantity.LengthUnit;
-import org.airfit.quantity.PressureDrop;
-import org.airfit.quantity.Temperature;
-import org.airfit.quantity.TemperatureUnit;
 import org.airfit.working.UnitSystem;
 
 /**
@@ -39,40 +33,18 @@ record Span(double least, boolean hasLeast, double most, boolean hasMost, double
   /** In words, such as "more than 7.4 bar(g), up to 8.5 bar(g)"; a lower end of 0 needs no word. */
   String inWords(Topic topic, UnitSystem units) {
     if (least == most) {
-      return "just " + words(topic, least, units);
+      return "just " + AmountWords.of(topic, least, units);
     }
     boolean startsAnywhere = least == 0.0;
     boolean endsAnywhere = Double.isInfinite(most);
     String from = hasLeast
-        ? words(topic, least, units) + " or more"
-        : "more than " + words(topic, least, units);
-    String to =
-        (hasMost ? "up to " : "less than ") + (endsAnywhere ? "" : words(topic, most, units));
+        ? AmountWords.of(topic, least, units) + " or more"
+        : "more than " + AmountWords.of(topic, least, units);
+    String to = (hasMost ? "up to " : "less than ")
+        + (endsAnywhere ? "" : AmountWords.of(topic, most, units));
     if (startsAnywhere) {
       return endsAnywhere ? "whatever it is" : to;
     }
     return endsAnywhere ? from : from + ", " + to;
-  }
-
-  private static String words(Topic topic, double si, UnitSystem units) {
-    return switch (topic) {
-      case DUTY -> Turns.percent(si);
-      case EXACT_AIR -> Turns.inWords(Turns.flow(si), units);
-      case HOSE_BORE ->
-        Length.ofMetres(si).format(units.either(LengthUnit.MILLIMETRE, LengthUnit.INCH));
-      case REACH -> Length.ofMetres(si).format(units.either(LengthUnit.METRE, LengthUnit.FOOT));
-      case REGULATOR_DROOP -> {
-        PressureDrop droop = PressureDrop.ofPascals(si);
-        yield Turns.atMost(droop.in(units.pressureUnit()), droop.format(units.pressureUnit()));
-      }
-      case EXACT_PRESSURE -> {
-        GaugePressure needed = GaugePressure.ofPascals(si);
-        yield Turns.atMost(needed.in(units.pressureUnit()), needed.format(units.pressureUnit()));
-      }
-      case COLDEST, HOTTEST ->
-        Temperature.ofKelvins(si)
-            .format(units.either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT));
-      default -> GaugePressure.ofPascals(si).format(units.pressureUnit());
-    };
   }
 }

@@ -1,8 +1,6 @@
 package org.airfit.select;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,9 +16,7 @@ import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Temperature;
-import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.safety.SafetyRule;
-import org.airfit.working.UnitSystem;
 
 /**
  * The values of an amount at which a rule can turn: each rule compares the amount with ratings, limits or lengths that
@@ -30,12 +26,6 @@ final class Turns {
 
   /** Two values are the same where they differ by less than this part. */
   private static final double SAME = 1.0e-9;
-
-  /** The digits of a share that is told: a customer tells no more. */
-  private static final int DIGITS = 3;
-
-  /** The digits to which a value comes back from SI as it was typed. */
-  private static final int EXACT_DIGITS = 9;
 
   private Turns() {}
 
@@ -84,48 +74,6 @@ final class Turns {
   /** A flow in SI, counted at ISO 8778. */
   private static double si(FreeAirFlow flow) {
     return FreeAirFlow.from(flow.massFlow(), ReferenceState.ANR).cubicMetresPerSecond();
-  }
-
-  /** The flow of a value in SI. */
-  static FreeAirFlow flow(double si) {
-    return FreeAirFlow.of(si, VolumeFlowUnit.CUBIC_METRE_PER_SECOND, ReferenceState.ANR);
-  }
-
-  /**
-   * A flow with two digits more than sheets tell, so that neighbours of where it turns differ. Counted is its mass: with
-   * what is typed so the run is reckoned again, and moist air is lighter than dry air at one pressure and temperature.
-   */
-  static String inWords(FreeAirFlow flow, UnitSystem units) {
-    FreeAirFlow counted =
-        FreeAirFlow.from(flow.massFlow(), units.counted(flow).reference());
-    double number = units.either(counted.litresPerSecond(), counted.cubicFeetPerMinute());
-    return atMost(number, DIGITS + 2) + " " + unit(units.say(flow));
-  }
-
-  /** A droop or a pressure needed that is enough, no higher than it is: typed so it is enough too. */
-  static String atMost(double number, String said) {
-    return atMost(number, DIGITS + 1) + " " + unit(said);
-  }
-
-  /** Rounded down; what is off by the rounding of a double alone is told as it was typed. */
-  private static String atMost(double number, int digits) {
-    BigDecimal rounded = new BigDecimal(number)
-        .round(new MathContext(EXACT_DIGITS))
-        .round(new MathContext(digits, RoundingMode.FLOOR));
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
-  }
-
-  private static String unit(String said) {
-    return said.substring(said.indexOf(' ') + 1);
-  }
-
-  /** A share of the time, such as "37.5 %". */
-  static String percent(double share) {
-    return new BigDecimal(100.0 * share)
-            .round(new MathContext(DIGITS))
-            .stripTrailingZeros()
-            .toPlainString()
-        + " %";
   }
 
   private static double coldest(Requirement job) {
@@ -342,7 +290,7 @@ final class Turns {
     return switch (topic) {
       case REACH, HOSE_BORE -> Length.ofMetres(si).toString();
       case DUTY -> new BigDecimal(si).toPlainString();
-      case EXACT_AIR -> flow(si).toString();
+      case EXACT_AIR -> AmountWords.flow(si).toString();
       case COLDEST, HOTTEST -> Temperature.ofKelvins(si).toString();
       case REGULATOR_DROOP -> PressureDrop.ofPascals(si).toString();
       default -> GaugePressure.ofPascals(si).toString();
