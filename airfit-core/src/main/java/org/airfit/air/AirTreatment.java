@@ -498,7 +498,10 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
         WaterPlace place = water.places().get(i);
         Optional<String> stands = standing(place, most.get(i).most());
         if (stands.isPresent()) {
-          return stands.map(why -> place.name() + ", " + why);
+          return Optional.of(place.name() + ", "
+              + (counted.get(i).kind().isDryer()
+                  ? "a dryer that does not count here"
+                  : stands.get()));
         }
         if (place.drains() && !isBelowFreezing(place.air().least())) {
           return Optional.empty(); // what comes on from the places in front leaves here

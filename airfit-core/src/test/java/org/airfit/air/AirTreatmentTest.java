@@ -520,6 +520,7 @@ class AirTreatmentTest {
       PurityAnswer oily = judged(usual(), "[-:2:-]", cooler(true), dryer, fine());
       assertThat(oily.water().verdict()).isEqualTo(PurityVerdict.NOT_REACHED);
       assertThat(oily.water().reasons().get(0)).contains("Oil mist can reach the");
+      assertThat(why(oily.oil())).contains("from dryer, a dryer that does not count here");
       assertThat(judged(usual(), "[-:2:-]", cooler(true), fine(), dryer).water().verdict())
           .isEqualTo(PurityVerdict.REACHED);
       TreatmentSupply untold = supply("60 to 100 L/s ANR", "", "");
