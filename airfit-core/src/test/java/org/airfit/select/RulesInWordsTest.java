@@ -542,9 +542,9 @@ class RulesInWordsTest {
       8.01 m      | ask. 8 m to 11 m of hose, 8.01 m needed. It turns at a hose of 8.01 m…
       11 m        | ask. 8 m to 11 m of hose, 11 m needed. It turns at a hose of 11 m…
       10 to 11 m  | ask. 8 m to 11 m of hose, 10 m to 11 m needed. It turns at a hose of 11 m…
-      10 to 12 m  | ask. 8 m to 11 m of hose, 10 m to 12 m needed. Neither settles it alone. Measure how far it is, and how long the hose is.
-      8 to 12 m   | ask. 8 m to 11 m of hose, 8 m to 12 m needed. Neither settles it alone. Measure how far it is, and how long the hose is.
-      6 to 12 m   | ask. 8 m to 11 m of hose, 6 m to 12 m needed. It turns at 8 m: up to there it reaches. Measure how far it is.
+      10 to 12 m  | ask. 8 m to 11 m of hose, 10 m to 12 m needed. Neither~
+      8 to 12 m   | ask. 8 m to 11 m of hose, 8 m to 12 m needed. Neither~
+      6 to 12 m   | ask. 8 m to 11 m of hose, 6 m to 12 m needed. It turns at 8 m: up to there^
       11.01 m     | NOT MET. 8 m to 11 m of hose, 11.01 m needed: too short.+
       """)
   void a_hose_of_unknown_length_reaches_or_not_or_turns_at_what_is_needed(
@@ -563,6 +563,8 @@ class RulesInWordsTest {
     assertThat(said(Shelf.job().reach(needed), usualWith(old), Rule.HOSE_REACHES))
         .isEqualTo("Hose reaches: "
             + said.replace("…", ": from that length on it reaches. Measure how long it is.")
+                .replace("~", " settles it alone. Measure how far it is, and how long the hose is.")
+                .replace("^", " it reaches. Measure how far it is.")
                 .replace("+", JOINED.replace("hose reach", "part hose reach")));
   }
 
