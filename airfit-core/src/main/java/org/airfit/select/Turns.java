@@ -92,12 +92,12 @@ final class Turns {
   }
 
   /**
-   * A flow with two digits more than sheets tell, so that neighbours of where it turns differ. Counted is its mass: with
-   * what is typed so the run is reckoned again, and moist air is lighter than dry air at one pressure and temperature.
+   * A flow with two digits more than sheets tell, so that neighbours of where it turns differ. Counted is its mass:
+   * with what is typed so the run is reckoned again, and moist air is lighter than dry air at one pressure and
+   * temperature.
    */
   static String inWords(FreeAirFlow flow, UnitSystem units) {
-    FreeAirFlow counted =
-        FreeAirFlow.from(flow.massFlow(), units.counted(flow).reference());
+    FreeAirFlow counted = FreeAirFlow.from(flow.massFlow(), units.counted(flow).reference());
     double number = units.either(counted.litresPerSecond(), counted.cubicFeetPerMinute());
     return atMost(number, DIGITS + 2) + " " + unit(units.say(flow));
   }
