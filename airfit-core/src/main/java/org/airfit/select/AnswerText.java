@@ -208,7 +208,7 @@ final class AnswerText {
     return Range.exactly(Range.parse(text, FreeAirFlow::parse).most());
   }
 
-  /** What a regulator is set to: the air is judged at the least of a range, and what it may be too much for at the most. */
+  /** What a regulator is set to: the air is judged at the least of a range, the limits and ratings at the most. */
   static Range<GaugePressure> setting(String text) {
     return pressures(text);
   }

@@ -23,8 +23,9 @@ import org.jspecify.annotations.Nullable;
  * each possible answer is put in and the parts are chosen with it, and the answer counts if the proposal, whether it
  * fits, a rule that is open, broken or met by a regulator only, or the title of a warning is other than before. Of an
  * amount the answers are the spans between the values at which a rule turns, which are known from the rules, ratings
- * and lengths themselves; where the air turns with the droop of a regulator is found by halving, to 1 mbar. The question comes
- * first of which an answer makes parts fit where none do; then that of which one may break a rule of safety; then that whose
+ * and lengths themselves; where the air turns with the droop of a regulator is found by halving, to 1 mbar.
+ * The question comes first of which an answer makes parts fit where none do; then that of which one may break a rule
+ * of safety; then that whose
  * answers settle most open rules on average, each answer taken as likely as another; then that of which most answers
  * change the parts; then by the order of {@link Topic}. That order is our own choice.
  *

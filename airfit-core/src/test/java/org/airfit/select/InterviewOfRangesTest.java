@@ -251,7 +251,7 @@ class InterviewOfRangesTest {
     assertThat(asked(told, Topic.SETTING)).isEmpty();
   }
 
-  /** Set to the least the tool may have too little, to the most more than its maker allows: no end alone is the worst. */
+  /** Set to the least a tool may have too little, to the most more than its maker allows: no end is the worst. */
   @Test
   void of_a_range_as_the_setting_both_ends_are_judged() {
     Interview talk = talk(Shelf.job()
@@ -263,7 +263,9 @@ class InterviewOfRangesTest {
     Requirement job = told.requirement().orElseThrow();
     assertThat(job.settingRange().least().bar()).isCloseTo(6.6, within(1.0e-9));
     assertThat(job.settingRange().most().bar()).isCloseTo(6.9, within(1.0e-9));
-    assertThat(over(told)).as("6.9 bar(g) is above 6.8 bar(g)").isNotEqualTo(over(talk.with(Topic.SETTING, "6.6 bar(g)")));
+    assertThat(over(told))
+        .as("6.9 bar(g) is above 6.8 bar(g)")
+        .isNotEqualTo(over(talk.with(Topic.SETTING, "6.6 bar(g)")));
     assertThat(over(told)).isNotIn(RuleOutcome.MET, RuleOutcome.MET_WHILE_REGULATED);
     assertThat(asked(told, Topic.SETTING)).isEmpty();
   }
@@ -276,7 +278,8 @@ class InterviewOfRangesTest {
         .regulated();
     Interview talk = talk(job);
     assertThat(over(talk)).isEqualTo(RuleOutcome.MET);
-    assertThat(answers(talk, Topic.RELIEF_VALVE).get(0)).startsWith("7.4 bar(g) or more, up to 7.5 bar(g)");
+    assertThat(answers(talk, Topic.RELIEF_VALVE).get(0))
+        .startsWith("7.4 bar(g) or more, up to 7.5 bar(g)");
     assertThat(asked(talk, Topic.HIGHEST)).isEmpty();
     Interview told = talk.with(Topic.RELIEF_VALVE, "8 bar(g)");
     assertThat(over(told)).isEqualTo(RuleOutcome.MET_WHILE_REGULATED);

@@ -162,7 +162,8 @@ final class FlowFields {
     Limits limits = standard.get().anyBore();
     if (!isWithin(conduit, limits)) {
       remarks.add(quoted(told) + " is no bore of a hose named " + named.label() + ", which "
-          + measures(limits, told.text()) + " by ISO 1307: one of the two is a slip, measure the hose."
+          + measures(limits, told.text())
+          + " by ISO 1307: one of the two is a slip, measure the hose."
           + RECKONED);
     }
   }
@@ -180,7 +181,8 @@ final class FlowFields {
     Optional<Limits> limits = sized(size.get(), item.find("wall")).flatMap(ConduitName::bore);
     if (limits.isPresent() && !isWithin(conduit, limits.get())) {
       remarks.add(quoted(bore.get()) + " is no bore of " + quoted(size.get()) + ", which "
-          + measures(limits.get(), bore.get().text()) + ": one of the two is a slip, measure it." + RECKONED);
+          + measures(limits.get(), bore.get().text()) + ": one of the two is a slip, measure it."
+          + RECKONED);
     }
   }
 
@@ -199,7 +201,9 @@ final class FlowFields {
 
   private static String between(Limits limits, LengthUnit unit) {
     String most = limits.most().format(unit);
-    return limits.least().equals(limits.most()) ? most : limits.least().format(unit) + " to " + most;
+    return limits.least().equals(limits.most())
+        ? most
+        : limits.least().format(unit) + " to " + most;
   }
 
   private static String quoted(Field field) throws WrongFileException {
@@ -234,9 +238,9 @@ final class FlowFields {
     try {
       name = ConduitName.parse(whole);
     } catch (QuantityFormatException e) {
-      throw size.wrong(
-          "\"" + typed + "\": " + e.problem()
-              + "; accepted: a size by name, such as \"1/2 in sch 40\", \"1/4 in hose\" or \"8 x 1 mm tube\"");
+      throw size.wrong("\"" + typed + "\": " + e.problem()
+          + "; accepted: a size by name, such as \"1/2 in sch 40\", \"1/4 in hose\" or \"8 x 1"
+          + " mm tube\"");
     }
     if (name.bore().isEmpty()) {
       throw size.wrong("\"" + typed + "\": the size is missing; accepted: a size by name, such as"
@@ -268,7 +272,8 @@ final class FlowFields {
         ? madeOf.get().roughness()
         : item.field(
                 "roughness",
-                "the roughness of the wall, such as \"0.045 mm\" for new steel pipe; or give the wall")
+                "the roughness of the wall, such as \"0.045 mm\" for new steel pipe; or give the"
+                    + " wall")
             .most(Length::parse);
     Optional<Wall> wall = madeOf.isPresent() ? madeOf : name.flatMap(ConduitName::wall);
     Conduit least = walled(Conduit.of(bore.least(), length, roughness), wall);

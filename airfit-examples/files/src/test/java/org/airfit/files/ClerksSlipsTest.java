@@ -21,7 +21,8 @@ class ClerksSlipsTest {
   private static final Path YARD = Path.of("..", "jobs", "boatyard");
 
   private static final String TOOL =
-      "{\"name\": \"grinder\", \"air\": \"11 scfm\", \"pressure\": \"80 psig\", \"inlet\": \"1/4 NPT female\"}";
+      "{\"name\": \"grinder\", \"air\": \"11 scfm\", \"pressure\": \"80 psig\", \"inlet\": \"1/4"
+          + " NPT female\"}";
 
   @TempDir
   Path folder;
@@ -52,7 +53,8 @@ class ClerksSlipsTest {
         "{\"tool\": " + TOOL + ", \"line\": [{\"kind\": \"hose\", \"reach\": \"10 ft\"}]}";
     assertThat(refused("{\"kind\": \"splitter\", \"lines\": [" + line + "]}", ""))
         .startsWith(
-            "job.json: line[2].lines: holds one line only, to grinder: put what stands in that line")
+            "job.json: line[2].lines: holds one line only, to grinder: put what stands in that"
+                + " line")
         .contains("\"tool\" of the job", "\"othersTake\"", "\"count\"")
         .doesNotContain("slots", "layout");
   }
@@ -130,11 +132,13 @@ class ClerksSlipsTest {
         .contains("line[2].rated: is read on a hose that is there; tell its part, or leave it out");
     Files.delete(folder.resolve("catalogue.json"));
     assertThat(refused(
-            "{\"kind\": \"hose\", \"part\": {\"hose\": \"3/8 in\", \"length\": \"25 ft\", \"wall\": \"hose, old\","
-                + " \"end\": \"3/8 NPT male\"}, \"measuredBore\": \"9.4 mm\"}",
+            "{\"kind\": \"hose\", \"part\": {\"hose\": \"3/8 in\", \"length\": \"25 ft\","
+                + " \"wall\": \"hose, old\", \"end\": \"3/8 NPT male\"}, \"measuredBore\": \"9.4"
+                + " mm\"}",
             TOOL))
         .contains(
-            "line[2].measuredBore: stands beside the data of the part; put it among them, the bore as \"bore\"");
+            "line[2].measuredBore: stands beside the data of the part; put it among them, the bore"
+                + " as \"bore\"");
   }
 
   @Test
