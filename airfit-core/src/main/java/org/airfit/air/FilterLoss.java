@@ -55,7 +55,8 @@ public record FilterLoss(
     implements Worked {
 
   private static final Source SQUARE = Source.handbook(
-      "magazine on fluid power, on the change of filters: the loss is a square function of the flow");
+      "magazine on fluid power, on the change of filters: the loss is a square function of the"
+          + " flow");
 
   private static final Source PROPORTION = Source.handbook(
       "a public page on filters: the loss of deep-bed media is in proportion to the flow");

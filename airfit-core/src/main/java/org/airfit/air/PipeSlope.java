@@ -37,7 +37,8 @@ public record PipeSlope(Length length, double slope, boolean isWithAir) implemen
       Source.commonPractice("mains fall 1 % or more in the direction of the air");
 
   private static final Source LEGS = Source.handbook(
-      "NAVFAC MO-209, paragraph 4(e): drip legs at low points, at the foot of risers, every 200 to 300 ft");
+      "NAVFAC MO-209, paragraph 4(e): drip legs at low points, at the foot of risers, every 200 to"
+          + " 300 ft");
 
   private static final Source GEOMETRY = Source.derived("slope times length");
 

@@ -49,7 +49,8 @@ public record TreatmentRating(
     List<TemperatureFactor> byRoom) {
 
   private static final Source FACTORS = Source.handbook(
-      "manuals of refrigerated dryers: capacity is the rated flow times the factors of pressure and temperatures");
+      "manuals of refrigerated dryers: capacity is the rated flow times the factors of pressure"
+          + " and temperatures");
 
   private static final Symbol RATED = Symbol.of("ṁr", ValueKind.MASS_FLOW);
   private static final Symbol OF_PRESSURE = Symbol.of("Fp", ValueKind.NUMBER);

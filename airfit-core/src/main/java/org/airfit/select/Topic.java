@@ -13,7 +13,8 @@ public enum Topic {
   /** What the line carries. */
   MEDIUM(
       "What does the line carry?",
-      "airfit advises on compressed air for tools only; anything else ends here, before it is connected",
+      "airfit advises on compressed air for tools only; anything else ends here, before it is"
+          + " connected",
       Source.derived("the laws of flow and the rules used here are those of compressed air"),
       "compressed air"),
 
@@ -62,7 +63,8 @@ public enum Topic {
   /** The share of the time that a tool runs, whose air is an average. */
   DUTY(
       "Which share of the time does the tool run?",
-      "its air is an average: while it runs it takes that over this share, and the line must carry so much",
+      "its air is an average: while it runs it takes that over this share, and the line must carry"
+          + " so much",
       Rule.AIR_AT_TOOL.source(),
       "25 %, or 0.25"),
 
@@ -90,21 +92,24 @@ public enum Topic {
   /** The true bore of a hose that is there, of which only a name is known. */
   HOSE_BORE(
       "How wide is the hose inside, measured at its end?",
-      "hoses of one name differ by so much that the air may be enough through one and not through another",
+      "hoses of one name differ by so much that the air may be enough through one and not through"
+          + " another",
       Rule.AIR_AT_TOOL.source(),
       "1/4 in, or 6.3 mm"),
 
   /** The rating of a hose that is there. */
   HOSE_RATING(
       "Which highest pressure is printed on the hose?",
-      "a hose must stand the highest pressure that can occur, and an old one is no stronger than it was",
+      "a hose must stand the highest pressure that can occur, and an old one is no stronger than"
+          + " it was",
       Rule.PARTS_RATED.source(),
       "300 psig, or 20 bar(g)"),
 
   /** What the tool does. */
   USE(
       "What does the tool do?",
-      "a tool that hammers, blows, sprays, blasts or drives fasteners has rules and warnings of its own",
+      "a tool that hammers, blows, sprays, blasts or drives fasteners has rules and warnings of"
+          + " its own",
       Rule.SAFETY_RULES_ALLOW.source(),
       "hammers"),
 
@@ -152,7 +157,8 @@ public enum Topic {
 
   /** What stands behind a failed regulator. */
   REGULATOR_FAILED(
-      "What does the maker of the regulator tell of a failed one: how much stands behind it at most?",
+      "What does the maker of the regulator tell of a failed one: how much stands behind it at"
+          + " most?",
       "without that, all that stands in front of the regulator counts",
       Rule.PARTS_RATED.source(),
       "110 psig, or 7.5 bar(g)"),

@@ -106,7 +106,8 @@ class WaterAlongLineTest {
           .isMetBy(
               ours,
               row.halfDigit(column) + 0.05 * row.number(column),
-              "5 % and half a digit: rules of thumb of two digits, which do not say at what state a cfm is counted");
+              "5 % and half a digit: rules of thumb of two digits, which do not say at what state"
+                  + " a cfm is counted");
     }
   }
 

@@ -209,8 +209,8 @@ class CapacityRangeTest {
     }
     assertThat(range.assumption().citation())
         .isEqualTo(
-            "inlet at 90 psig as told, drop taken from 5 psi to all of it; b not told: from 0 to 0.528, that of a"
-                + " loss-free nozzle");
+            "inlet at 90 psig as told, drop taken from 5 psi to all of it; b not told: from 0 to"
+                + " 0.528, that of a loss-free nozzle");
     assertThat(CapacityRange.ofRatedFlow(rated).assumption().citation())
         .startsWith("inlet taken as 100 psig, drop");
   }
@@ -268,7 +268,8 @@ class CapacityRangeTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> point(0.0, 1.0))
         .withMessage(
-            "rated flow must be above 0, was 0.0 m³/s ANR; a part that passes nothing has no capacity");
+            "rated flow must be above 0, was 0.0 m³/s ANR; a part that passes nothing has no"
+                + " capacity");
   }
 
   /** The Cv that has a conductance whatever its xT is the one whose least it is; half the conductance, half the Cv. */

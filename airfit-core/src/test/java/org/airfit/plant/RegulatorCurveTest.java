@@ -91,8 +91,8 @@ class RegulatorCurveTest {
     assertThat(CURVE.otherwiseSet(GaugePressure.ofBar(6.0), UnitSystem.SI)).isEmpty();
     assertThat(CURVE.otherwiseSet(GaugePressure.ofBar(5.0), UnitSystem.SI))
         .contains(
-            "its maker's curve is drawn at a setting of 6 bar(g); at 5 bar(g) it is taken to droop by as much at"
-                + " the same flow, which is our choice");
+            "its maker's curve is drawn at a setting of 6 bar(g); at 5 bar(g) it is taken to droop"
+                + " by as much at the same flow, which is our choice");
   }
 
   @Test
@@ -148,7 +148,8 @@ class RegulatorCurveTest {
     assertThat(CURVE.inWords(UnitSystem.US)).startsWith("87.0 psig at 0");
     assertThat(CURVE)
         .hasToString(
-            "600000.0 Pa(g) at 0.0 m³/s ANR; 570000.0 Pa(g) at 0.01 m³/s ANR; 520000.0 Pa(g) at 0.03 m³/s ANR");
+            "600000.0 Pa(g) at 0.0 m³/s ANR; 570000.0 Pa(g) at 0.01 m³/s ANR; 520000.0 Pa(g) at"
+                + " 0.03 m³/s ANR");
   }
 
   @Test

@@ -187,7 +187,7 @@ class ThreadCardTest {
       ThreadIdentification answer = ThreadIdentification.of(readings);
       PencilCard card = answer.pencilCard(UnitSystem.SI);
       List<String> left = exactlyLeft(readings);
-      String told = left(card).split(" All others")[0];
+      String told = left(card).split(" All others", 2)[0];
       List<String> possible = all.stream()
           .filter(thread -> ThreadFit.loosely(thread, readings))
           .map(thread -> thread.thread().label())

@@ -76,9 +76,8 @@ final class AirField {
     remarks.add("\"" + Printable.line(typed) + "\" in " + place
         + " is an average: while it runs the tool takes more, "
         + duty.map(told -> "by its duty of " + told.inWords() + ".")
-            .orElse(
-                "up to four times as much if it runs a quarter of the time (common practice, no source); tell"
-                    + " tool.duty, the share of the time that it runs."));
+            .orElse("up to four times as much if it runs a quarter of the time (common practice, no"
+                + " source); tell tool.duty, the share of the time that it runs."));
     return duty.map(told -> new Average(average, told.least(), told.most()))
         .orElseGet(() -> new Average(average, ToolAir.LEAST_DUTY, 1.0))
         .air();

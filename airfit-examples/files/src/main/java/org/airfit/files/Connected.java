@@ -222,7 +222,8 @@ public final class Connected {
     if (told.isEmpty()) {
       item.field(
           "length",
-          "a length such as \"10 m\" of a hose or a pipe; or, of any other part, its capacity, such as \"Cv 1.4\"");
+          "a length such as \"10 m\" of a hose or a pipe; or, of any other part, its capacity,"
+              + " such as \"Cv 1.4\"");
       ConduitRange conduit = FlowFields.conduitRange(item);
       FlowFields.remarkOnBore(item, conduit, remarks);
       FlowFields.remarkOnSize(item, conduit, remarks);

@@ -179,8 +179,9 @@ final class InWords {
     boolean isCoupled = proposal.parts().stream().anyMatch(Part.Socket.class::isInstance);
     return sheet.units() == UnitSystem.US && isCoupled
         ? Optional.of(
-            "A socket here is what US trade calls a quick coupler or coupler; the plug goes into it."
-                + " The profile is what it calls the interchange: both halves must have the same.")
+            "A socket here is what US trade calls a quick coupler or coupler; the plug goes into"
+                + " it. The profile is what it calls the interchange: both halves must have the"
+                + " same.")
         : Optional.empty();
   }
 
@@ -373,14 +374,14 @@ final class InWords {
     return sheet
         .requirement()
         .belowSetting(behind)
-        .map(
-            lost -> new AtSupply(
-                lost,
-                "set to "
-                    + units.say(GaugePressure.of(
-                        AbsolutePressure.ofPascals(behind.pascals() + lost.pascals()),
-                        sheet.job().atmosphere()))
-                    + "; what it takes down to that is no loss. Its loss is not among those that the shares are of"));
+        .map(lost -> new AtSupply(
+            lost,
+            "set to "
+                + units.say(GaugePressure.of(
+                    AbsolutePressure.ofPascals(behind.pascals() + lost.pascals()),
+                    sheet.job().atmosphere()))
+                + "; what it takes down to that is no loss. Its loss is not among those that"
+                + " the shares are of"));
   }
 
   /** What arrives, against what is needed, in a sentence; of parts what arrives at best may be known too. */

@@ -72,7 +72,8 @@ public final class WaterPage {
     out.append("</section>\n</main>\n");
     element(
         "footer class=\"bottom\"",
-        "Pressures stand above the atmosphere unless they say (a) or psia. The program prints the working.");
+        "Pressures stand above the atmosphere unless they say (a) or psia. The program prints the"
+            + " working.");
     out.append("</body>\n</html>\n");
   }
 

@@ -84,8 +84,8 @@ class SheetSaysWhyTest {
   @Test
   void the_regulator_at_the_supply_stands_first_among_the_losses() {
     String row =
-        "gain without it regulator at the supply 2.4 psi note: set to 95 psig; what it takes down to that is no"
-            + " loss.";
+        "gain without it regulator at the supply 2.4 psi note: set to 95 psig; what it takes down"
+            + " to that is no loss.";
     assertThat(text.split(row, -1)).as(text).hasSize(3); // now, and with the parts proposed
     assertThat(reasons)
         .contains("regulator at the supply set to 95 psig; what it takes down to that is no loss.");
@@ -95,8 +95,8 @@ class SheetSaysWhyTest {
   void the_biggest_restriction_says_why_it_is_that() {
     assertThat(text)
         .containsPattern(
-            "Biggest restriction, with all that is not known at its worst: hose. Without its loss the tool would gain"
-                + " most: [0-9.]+ psi.");
+            "Biggest restriction, with all that is not known at its worst: hose. Without its loss"
+                + " the tool would gain most: [0-9.]+ psi.");
     assertThat(page).contains("Without its loss the tool would gain most:");
     assertThat(reasons).contains("Without its loss the tool would gain most:");
   }
@@ -106,17 +106,18 @@ class SheetSaysWhyTest {
   void a_curve_at_another_setting_is_told_with_the_answer() {
     assertThat(text)
         .contains(
-            "line[1].curve: its maker's curve is drawn at a setting of 90 psig; at 95 psig it is taken to droop by"
-                + " as much at the same flow, which is our choice.");
+            "line[1].curve: its maker's curve is drawn at a setting of 90 psig; at 95 psig it is"
+                + " taken to droop by as much at the same flow, which is our choice.");
   }
 
   @Test
   void what_was_taken_for_an_exact_rating_is_told_and_a_length_may_be_a_range() {
     assertThat(text)
         .contains(
-            "now: taken for what is not told: old coupling (gauge pressures of the rating counted from 1.01325"
-                + " bar(a); air of the rating taken as 20 °C")
+            "now: taken for what is not told: old coupling (gauge pressures of the rating counted"
+                + " from 1.01325 bar(a); air of the rating taken as 20 °C")
         .contains(
-            "now: not known exactly, and judged at both ends of what it may be: hose (told as a range).");
+            "now: not known exactly, and judged at both ends of what it may be: hose (told as a"
+                + " range).");
   }
 }
