@@ -99,10 +99,10 @@ class PencilChartTest {
   @Test
   void the_drawing_is_as_large_as_it_says() {
     assertThat(QUARTER.toSvg())
-        .contains("width=\"117mm\" height=\"115mm\" viewBox=\"0 0 117 115\"")
+        .contains("width=\"118mm\" height=\"115mm\" viewBox=\"0 0 118 115\"")
         .contains("data-curve=\"circle\"");
     // the frame of the axes, 100 mm by 100 mm
-    assertThat(QUARTER.toSvg()).contains("d=\"M12 5h100v100h-100Z\"");
+    assertThat(QUARTER.toSvg()).contains("d=\"M13 5h100v100h-100Z\"");
   }
 
   /** Two curves that end close together: their names stand apart, in the order of the curves, a line from each end. */
@@ -111,14 +111,15 @@ class PencilChartTest {
     PencilChart chart =
         PencilChart.of("Two", Q, PHI).with("e = 0.2", x -> 0.51 * x).with("e = 0.1", x -> 0.50 * x);
     String svg = chart.toSvg();
-    assertThat(svg).contains("width=\"128mm\"").contains(">e</text>");
-    // the lower ends at 50 mm, 105 − 50 down; the higher at 51 mm, its name pushed up to 53 mm
+    assertThat(svg).contains("width=\"129mm\"").contains(">e</text>");
+    // the lower ends at 50 mm, 105 − 50 down; the higher at 51 mm, its name pushed up to 53.35 mm
     assertThat(svg)
-        .contains("d=\"M112 55L114.8 55\"")
-        .contains("<text x=\"115.2\" y=\"55.9\" text-anchor=\"start\" font-size=\"2.6\">0.1</text>")
-        .contains("d=\"M112 54L114.8 52\"")
+        .contains("d=\"M113 55L115.8 55\"")
         .contains(
-            "<text x=\"115.2\" y=\"52.9\" text-anchor=\"start\" font-size=\"2.6\">0.2</text>");
+            "<text x=\"116.2\" y=\"55.9\" text-anchor=\"start\" font-size=\"2.95\">0.1</text>")
+        .contains("d=\"M113 54L115.8 51.65\"")
+        .contains(
+            "<text x=\"116.2\" y=\"52.55\" text-anchor=\"start\" font-size=\"2.95\">0.2</text>");
     assertThat(PencilChart.of("Two", Q, PHI)
             .with("a", x -> x)
             .with("b", x -> 0.5 * x)

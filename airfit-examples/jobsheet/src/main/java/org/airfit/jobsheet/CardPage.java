@@ -46,7 +46,7 @@ public final class CardPage {
         table.dense { line-height: 1.14; }
         table.dense td, table.dense th { padding-top: 0; padding-bottom: .5mm; }
         table.dense .part th { padding-top: .7mm; line-height: 1.2; }
-        .card sub { font-size: 75%; line-height: 0; vertical-align: -.2em; }
+        .card sub { font-size: 7pt; line-height: 0; vertical-align: -.2em; }
         figure.scale { overflow: visible; }
         .figures { gap: 2mm; margin-top: 1.2mm; flex-wrap: nowrap; }
         .figures figcaption { font-size: 7pt; line-height: 1.15; }
@@ -123,7 +123,7 @@ public final class CardPage {
       out.append("</li>\n");
     }
     out.append("</ul>\n");
-    steps(card.lines());
+    steps(card.lines(), answered.question());
     card.tables().forEach(this::table);
     figures(card);
     out.append("<div class=\"near\">\n");
@@ -156,10 +156,12 @@ public final class CardPage {
   }
 
   /** The lines under each heading in rows beside it; what the symbols mean stands below, once. */
-  private void steps(List<CardLine> lines) {
+  private void steps(List<CardLine> lines, String question) {
     boolean hasHeadings = lines.stream().anyMatch(line -> line.kind() == CardLine.Kind.HEADING);
     boolean isDense = lines.size() > MANY;
-    out.append("<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"Steps\">\n");
+    out.append("<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"Steps: ")
+        .append(escaped(question))
+        .append("\">\n");
     out.append("<table class=\"steps" + (isDense ? " dense" : "") + "\">\n<thead><tr>");
     String where = hasHeadings ? "where" : "what";
     for (String head :
@@ -278,7 +280,7 @@ public final class CardPage {
     out.append("<div class=\"figures\">\n");
     for (int i = 0; i < card.charts().size(); i++) {
       PencilChart chart = card.charts().get(i);
-      out.append("<figure class=\"scale\">\n").append(chart.toSvg());
+      out.append("<figure class=\"scale\" tabindex=\"0\">\n").append(chart.toSvg());
       element(
           "figcaption",
           "Figure " + (i + 1) + ". " + chart.title() + ". " + scale(chart, card.units()));
