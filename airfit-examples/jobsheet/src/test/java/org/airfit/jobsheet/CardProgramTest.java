@@ -68,7 +68,7 @@ class CardProgramTest {
         .contains("More pressure at the supply does not help.")
         .contains("The cards with their figures, to print at full size: ");
     assertThat(count(page, "<section class=\"card\">")).isEqualTo(2);
-    assertThat(count(page, "<figure class=\"scale\">")).isEqualTo(2);
+    assertThat(count(page, "<figure class=\"scale\" tabindex=\"0\">")).isEqualTo(2);
     assertThat(page)
         .contains("p<sub>t</sub> = ")
         .contains("Re<sub>1</sub> = 379 × ṁ / (D<sub>1</sub> × μ)")
