@@ -85,7 +85,7 @@ public record WaterPlace(
    * and where the vapour alone would reach the pressure.
    */
   double saturated(double kelvins, double pascals) {
-    double t = dewPoint.isPresent() ? Math.min(dewPoint.get().kelvins(), kelvins) : kelvins;
+    double t = saturatedKelvins(kelvins);
     if (t > BOILING) {
       return Double.POSITIVE_INFINITY;
     }

@@ -37,8 +37,8 @@ import org.airfit.working.ValueKind;
  * solves: −2 ln(p2/p1) is a k in first order. What that leaves out is part of the distance that the card proves.
  *
  * <p>A regulator that has more in front than it is set to holds the pressure behind it, which is given with its droop.
- * Any other
- * element for which no pencil has an equation keeps its drop as it was computed, rounded, and the card says so.
+ * Any other element for which no pencil has an equation keeps its drop as it was computed, rounded, and the card says
+ * so.
  */
 final class RunCard {
 

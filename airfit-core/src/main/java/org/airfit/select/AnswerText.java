@@ -66,12 +66,12 @@ final class AnswerText {
     }
   }
 
-  private AnswerText() {}
-
-  /** The least and the most share of the time of an average of which no duty was told: {@link ToolAir#LEAST_DUTY}. */
+  /** The most share of the time of an average of which no duty was told; the least is {@link ToolAir#LEAST_DUTY}. */
   private static final double ALWAYS = 1.0;
 
   private static final Pattern SHARE = Pattern.compile("([0-9]*[.]?[0-9]+)\\s*(%?)");
+
+  private AnswerText() {}
 
   /** Starts a job with what the tool takes. */
   static Requirement.Builder tool(String air, String pressure) {

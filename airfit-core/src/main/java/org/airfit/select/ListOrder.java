@@ -226,14 +226,14 @@ final class ListOrder {
   }
 
   /** What parts must share so that their prices are held against each other. */
-  private static List<Object> kindAndSize(Part part) {
+  private static String kindAndSize(Part part) {
     if (part instanceof Part.Hose hose) {
-      return List.of("hoses " + hose.bore().label() + ", about "
+      return "hoses " + hose.bore().label() + ", about "
           + Digits.significant((double) Math.round(hose.longest().in(LengthUnit.METRE)), 3)
-          + " m long");
+          + " m long";
     }
     List<String> ends = Ends.all(part).stream().map(End::label).sorted().toList();
-    return List.of(noun(part) + " with " + String.join(" and ", ends));
+    return noun(part) + " with " + String.join(" and ", ends);
   }
 
   private static String noun(Part part) {
@@ -296,7 +296,7 @@ final class ListOrder {
           List.of(part.id()),
           units -> part.name() + " costs " + price.shown() + ", " + times + " beside a median of "
               + middle.shown() + " of " + parts.size() + " "
-              + kindAndSize(part).get(0)
+              + kindAndSize(part)
               + "; up to " + Digits.significant(Math.exp(limit), 2)
               + " times as much or less counts as in line, by our choice.",
           "Look for a slip of the decimal point, or a price for a pack; else nothing need be"

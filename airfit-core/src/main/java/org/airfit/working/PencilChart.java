@@ -10,8 +10,7 @@ import java.util.function.DoubleUnaryOperator;
  * the upright axis.
  *
  * <p>A reader holds {@link ChartAxis#READING} on either axis; the drawing's own error, below a tenth of that, is part
- * of it.
- * {@link PencilCard} takes into account whatever such a reader can read.
+ * of it. {@link PencilCard} takes into account whatever such a reader can read.
  *
  * <p>This class is immutable and thread-safe.
  */

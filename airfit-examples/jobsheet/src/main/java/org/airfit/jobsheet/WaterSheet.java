@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.airfit.air.AirPurity;
 import org.airfit.air.AirTreatment;
 import org.airfit.air.DewPoint;
 import org.airfit.air.DrainNeed;
@@ -132,7 +131,7 @@ public record WaterSheet(WaterJob job) {
   }
 
   private static String said(WaterJob.Train train, PurityAnswer answer) {
-    String asked = designation(answer.asked());
+    String asked = answer.asked().toString();
     if (answer.verdict() == PurityVerdict.REACHED) {
       boolean hasParticles = answer.asked().particles() != PurityClass.NOT_SPECIFIED;
       return asked + " is reached"
@@ -165,10 +164,6 @@ public record WaterSheet(WaterJob job) {
               : " (" + part.reasons().get(0).replaceFirst("\\.$", "") + ")");
       missed.add(what + " " + part.verdict().label() + why);
     }
-  }
-
-  private static String designation(AirPurity purity) {
-    return purity.toString();
   }
 
   List<Reached> reached(PurityAnswer answer) {
@@ -220,8 +215,7 @@ public record WaterSheet(WaterJob job) {
 
   /** Water as people measure it: litres or gallons in the time that was told. */
   String volume(MassFlow water) {
-    VolumeUnit unit = units().either(VolumeUnit.LITRE, VolumeUnit.US_GALLON);
-    double value = WaterBalance.litres(water, job.shift()).in(unit);
+    double value = amount(water);
     if (water.kilogramsPerSecond() <= NOTHING) {
       return "none";
     }
