@@ -14,6 +14,7 @@ import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.TemperatureUnit;
 import org.airfit.safety.Caution;
+import org.airfit.safety.SafetyRules;
 import org.airfit.source.Source;
 import org.airfit.working.UnitSystem;
 
@@ -159,7 +160,7 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
     for (int i = 0; i < counted.size(); i++) {
       TreatmentStage stage = counted.get(i);
       Range<GaugePressure> pressure = along.get(i).outlet();
-      Optional<Temperature> dewPoint = stage.duty().flatMap(TreatmentStage.Duty::dewPoint);
+      Optional<Temperature> dewPoint = dewPoint(stage);
       boolean isChilled =
           stage.kind() == TreatmentKind.REFRIGERATED_DRYER; // has a drain, however far it dries
       places.add(new WaterPlace(
@@ -205,6 +206,15 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
     return PressureDrop.ofPascals(sum);
   }
 
+  /** The pressure dew point that the maker of a stage tells. */
+  private static Optional<Temperature> dewPoint(TreatmentStage stage) {
+    return stage.duty().flatMap(TreatmentStage.Duty::dewPoint);
+  }
+
+  private static boolean isUntoldDryer(TreatmentStage stage) {
+    return stage.kind().isDryer() && dewPoint(stage).isEmpty();
+  }
+
   private static int lastTreatment(List<TreatmentStage> stages) {
     int last = -1;
     for (int i = 0; i < stages.size(); i++) {
@@ -226,6 +236,21 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
   }
 
   /**
+   * Finds the flow up to which the maker's rating of a stage holds in the worst air that comes to it.
+   *
+   * @param at the train at the stage, of {@link #along()}
+   * @return the flow with its factors; empty where nothing is rated, or the maker has not told it for such air
+   */
+  public Optional<TreatmentRating.Capacity> capacity(At at) {
+    Objects.requireNonNull(at, "at");
+    return at.hottest()
+        .flatMap(hottest -> at.stage()
+            .duty()
+            .flatMap(duty -> duty.rating()
+                .capacity(at.inlet().least(), hottest, supply.room().most())));
+  }
+
+  /**
    * Tells why dryers do not count in the worst air.
    *
    * @param units the units to give reasons in
@@ -235,9 +260,10 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
     return new Judge(this, Objects.requireNonNull(units, "units")).idleDryers();
   }
 
-  /** {@return what to mind before anyone works on such a train or trusts it} */
+  /** {@return what to mind before anyone works on such a train or trusts it; the last defers to local codes} */
   public List<Caution> cautions() {
-    return List.of(PRESSURE_OFF, NOT_TO_BREATHE, CONDENSATE);
+    return List.of(
+        PRESSURE_OFF, NOT_TO_BREATHE, CONDENSATE, SafetyRules.usFederal().deference());
   }
 
   /**
@@ -305,8 +331,9 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
 
     private void look(At at) {
       TreatmentStage stage = at.stage();
-      String beyond = stage.duty().isPresent() ? beyond(at) : "";
-      String missing = stage.duty().isPresent() && beyond.isEmpty() ? missing(at) : "";
+      Optional<String> wet = stage.duty().isPresent() ? liquidBefore() : Optional.empty();
+      String beyond = stage.duty().isPresent() ? beyond(at, wet) : "";
+      String missing = stage.duty().isPresent() && beyond.isEmpty() ? missing(at, wet) : "";
       boolean counts = beyond.isEmpty() && missing.isEmpty();
       stage
           .duty()
@@ -340,16 +367,17 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
     }
 
     /** Why a stage is loaded with what it is not made for; blank where it is not. */
-    private String beyond(At at) {
+    private String beyond(At at, Optional<String> wet) {
       TreatmentStage stage = at.stage();
-      if (stage.kind().isDryer() || stage.kind().isSpoiltByLiquid()) {
-        Optional<String> wet = liquidBefore();
-        if (wet.isPresent() && isWaterKnown()) {
-          return "Liquid water can reach " + stage.name() + " from " + wet.get() + ": "
-              + stage.name() + " counts for nothing; drain that first.";
-        }
+      boolean suffers = stage.kind().isDryer() || stage.kind().isSpoiltByLiquid();
+      if (suffers && wet.isPresent() && isWaterKnown()) {
+        return "Liquid water can reach " + stage.name() + " from " + wet.get() + ": " + stage.name()
+            + " counts for nothing; drain that first.";
       }
-      if (stage.kind().isFilter() && !stage.isDrained() && isWaterKnown() && gathersWater(stage)) {
+      if (stage.kind().isFilter()
+          && !stage.isDrained()
+          && isWaterKnown()
+          && gathersWater(stage, wet)) {
         return "Water can gather in " + stage.name() + ", which is not told to be drained: it"
             + " counts for nothing; fit a drain there.";
       }
@@ -359,7 +387,7 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
             + " it: it counts for nothing without a coalescing filter in front that counts.";
       }
       MassFlow most = train.supply.flow().most().massFlow();
-      Optional<TreatmentRating.Capacity> capacity = capacity(at);
+      Optional<TreatmentRating.Capacity> capacity = train.capacity(at);
       if (capacity.isPresent()
           && capacity.get().flow().kilogramsPerSecond()
               < most.kilogramsPerSecond() * (1.0 - 1.0e-12)) {
@@ -381,16 +409,8 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
       };
     }
 
-    private Optional<TreatmentRating.Capacity> capacity(At at) {
-      return at.hottest()
-          .flatMap(hottest -> at.stage()
-              .duty()
-              .flatMap(duty -> duty.rating()
-                  .capacity(at.inlet().least(), hottest, train.supply.room().most())));
-    }
-
     /** What is not told of a stage, without which nobody can say what it does; blank where all is. */
-    private String missing(At at) {
+    private String missing(At at, Optional<String> wet) {
       TreatmentStage stage = at.stage();
       TreatmentRating rating = stage.duty().orElseThrow().rating();
       if (at.hottest().isEmpty()) {
@@ -409,12 +429,11 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
         return stage.name() + ": its maker has not told up to which temperature of the room it"
             + " holds; it gives its heat off there. Tell the room that it is rated at.";
       }
-      Optional<String> wet = liquidBefore();
       if (wet.isPresent()) {
         return "Liquid water can reach " + stage.name() + " from " + wet.get()
             + ", and nobody told what " + stage.name() + " does then; drain that first.";
       }
-      if (stage.kind().isFilter() && !stage.isDrained() && gathersWater(stage)) {
+      if (stage.kind().isFilter() && !stage.isDrained() && gathersWater(stage, wet)) {
         return "Water can gather in " + stage.name() + ", which is not told to be drained, and"
             + " nobody told how far the air in front of it is dried.";
       }
@@ -468,9 +487,7 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
     /** Whether no dryer stands in front of which nobody can say how far it dries. */
     private boolean isWaterKnown() {
       for (int i = 0; i < counted.size(); i++) {
-        boolean isDry =
-            counted.get(i).duty().flatMap(TreatmentStage.Duty::dewPoint).isPresent();
-        if (counted.get(i).kind().isDryer() && !isDry && !isBeyond.get(i)) {
+        if (isUntoldDryer(counted.get(i)) && !isBeyond.get(i)) {
           return false;
         }
       }
@@ -478,13 +495,15 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
     }
 
     /** Whether water falls out in a filter, or comes on to it as liquid. */
-    private boolean gathersWater(TreatmentStage filter) {
+    private boolean gathersWater(TreatmentStage filter, Optional<String> wet) {
+      if (wet.isPresent()) {
+        return true;
+      }
       List<TreatmentStage> upTo = new ArrayList<>(counted);
       upTo.add(filter);
       List<WaterAlongLine.AtMost> most =
           AirTreatment.water(train.supply, upTo, along).most();
-      return most.get(most.size() - 1).most().liquid().kilogramsPerSecond() > 0.0
-          || liquidBefore().isPresent();
+      return most.get(most.size() - 1).most().liquid().kilogramsPerSecond() > 0.0;
     }
 
     /** Where the liquid comes from that reaches the next stage, and why it is not drained. */
@@ -725,9 +744,8 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
 
     /** Carbon that counts in air that no dryer has dried. */
     private void damp(int stage, List<String> reasons) {
-      boolean isDried = counted.subList(0, stage).stream()
-          .anyMatch(
-              before -> before.duty().flatMap(TreatmentStage.Duty::dewPoint).isPresent());
+      boolean isDried =
+          counted.subList(0, stage).stream().anyMatch(before -> dewPoint(before).isPresent());
       if (why.get(stage).isEmpty() && !isDried) {
         reasons.add("Damp air can come to " + along.get(stage).stage().name()
             + ", and damp carbon takes up less vapour: ask its maker, or dry the air in front.");
@@ -757,10 +775,7 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
       List<String> reasons = new ArrayList<>();
       boolean beyond = false;
       for (int i = 0; i < counted.size(); i++) {
-        beyond |= explain(
-            i,
-            along.get(i).stage().duty().flatMap(TreatmentStage.Duty::dewPoint).isPresent(),
-            reasons);
+        beyond |= explain(i, dewPoint(along.get(i).stage()).isPresent(), reasons);
       }
       WaterAlongLine water = AirTreatment.water(train.supply, counted, along);
       List<WaterAlongLine.AtPlace> warm = water.warmDay();
@@ -769,13 +784,11 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
       WaterAlongLine.AtPlace wettest = most.get(most.size() - 1).most();
       double liquid =
           Math.max(wettest.carriedOn().kilogramsPerSecond(), end.carriedOn().kilogramsPerSecond());
-      boolean isNotTold = along.stream()
-          .anyMatch(at -> at.stage().kind().isDryer()
-              && at.stage().duty().flatMap(TreatmentStage.Duty::dewPoint).isEmpty());
+      boolean isNotTold = false;
       for (At at : along) {
-        if (at.stage().kind().isDryer()
-            && at.stage().duty().flatMap(TreatmentStage.Duty::dewPoint).isEmpty()) {
-          reasons.add("No pressure dew point is told of " + at.stage().name() + ".");
+        if (isUntoldDryer(at.stage())) {
+          isNotTold = true;
+          reasons.add(noDewPoint(at.stage()));
         }
       }
       boolean stands = stand(water, reasons);
@@ -794,7 +807,7 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
             .orElse("The dew point at the end lies outside of -100 to 100 °C."));
         dampest.flatMap(this::statedOtherwise).ifPresent(reasons::add);
       }
-      boolean gap = isNotTold || (!beyond && !gapsOfDryers().isEmpty());
+      boolean gap = isNotTold || (!beyond && hasGapOfDryer());
       boolean isSpoilt = stands && asked.compareTo(PurityClass.CLASS_9) <= 0;
       boolean meets = told.isPresent() && told.get().meets(asked);
       if (meets && !isSpoilt) {
@@ -846,9 +859,8 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
         TreatmentStage stage = along.get(i).stage();
         if (stage.kind().isDryer() && !why.get(i).isEmpty()) {
           idle.add(why.get(i));
-        } else if (stage.kind().isDryer()
-            && stage.duty().flatMap(TreatmentStage.Duty::dewPoint).isEmpty()) {
-          idle.add("No pressure dew point is told of " + stage.name() + ".");
+        } else if (isUntoldDryer(stage)) {
+          idle.add(noDewPoint(stage));
         }
       }
       return idle;
@@ -885,16 +897,20 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
       return AirPurity.ofWater(point).isPresent();
     }
 
-    private List<String> gapsOfDryers() {
-      List<String> dryers = new ArrayList<>();
+    /** Whether of a dryer whose dew point is told something else is not, without which it does not count. */
+    private boolean hasGapOfDryer() {
       for (int i = 0; i < counted.size(); i++) {
-        if (along.get(i).stage().duty().flatMap(TreatmentStage.Duty::dewPoint).isPresent()
+        if (dewPoint(along.get(i).stage()).isPresent()
             && !why.get(i).isEmpty()
             && !isBeyond.get(i)) {
-          dryers.add(why.get(i));
+          return true;
         }
       }
-      return dryers;
+      return false;
+    }
+
+    private static String noDewPoint(TreatmentStage dryer) {
+      return "No pressure dew point is told of " + dryer.name() + ".";
     }
   }
 }

@@ -17,6 +17,7 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
+import org.airfit.safety.SafetyRules;
 import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -769,6 +770,7 @@ class AirTreatmentTest {
         .withMessageContaining("must be above 0");
     assertThat(new AirTreatment(usual(), List.of(fine())).cautions())
         .extracting(caution -> caution.title())
-        .contains("Not for breathing air");
+        .contains("Not for breathing air")
+        .endsWith(SafetyRules.usFederal().deference().title());
   }
 }

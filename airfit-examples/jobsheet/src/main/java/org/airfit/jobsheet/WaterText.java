@@ -91,18 +91,10 @@ public final class WaterText {
     out.line("Train: " + train.name());
     work(train.treatment().water());
     for (AirTreatment.At at : train.treatment().along()) {
-      at.hottest()
-          .flatMap(hottest -> at.stage()
-              .duty()
-              .flatMap(duty -> duty.rating()
-                  .capacity(
-                      at.inlet().least(),
-                      hottest,
-                      train.treatment().supply().room().most())))
-          .ifPresent((TreatmentRating.Capacity capacity) -> {
-            out.line(at.stage().name());
-            work(capacity);
-          });
+      train.treatment().capacity(at).ifPresent((TreatmentRating.Capacity capacity) -> {
+        out.line(at.stage().name());
+        work(capacity);
+      });
       at.loss().ifPresent(loss -> {
         out.line(at.stage().name());
         work(loss);
