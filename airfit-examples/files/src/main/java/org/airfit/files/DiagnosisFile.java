@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
@@ -28,8 +27,6 @@ import org.airfit.working.UnitSystem;
 public final class DiagnosisFile {
 
   private static final String VERSION = "airfitDiagnosis";
-
-  private static final int FORM = 1;
 
   private static final List<String> LINES = List.of("pipe", "tube", "hose", "whip hose");
 
@@ -65,17 +62,10 @@ public final class DiagnosisFile {
    * @throws WrongFileException if a field is missing, misspelt or refused
    */
   public static DiagnosisJob read(Document document) throws WrongFileException {
-    Objects.requireNonNull(document, "document");
-    Refusal.requireNone(document);
-    return new DiagnosisFile(Field.of(document)).read();
+    return new DiagnosisFile(FileForm.of(document, VERSION)).read();
   }
 
   private DiagnosisJob read() throws WrongFileException {
-    Field form = file.field(VERSION, "1, the form of file that this is");
-    if (form.wholeNumber() != FORM) {
-      throw form.wrong("was " + form.wholeNumber() + "; accepted: 1");
-    }
-    file.find("medium"); // refused above unless it is compressed air
     String title = file.field("title", "what is asked").text();
     String customer = file.field("customer", "whose run it is").text();
     AbsolutePressure atmosphere = FlowFields.atmosphere(
@@ -121,11 +111,8 @@ public final class DiagnosisFile {
   }
 
   private UnitSystem units(Field pressure) throws WrongFileException {
-    Optional<Field> units = file.find("units");
-    if (units.isPresent()) {
-      return units.get().oneOf(List.of(UnitSystem.values()), UnitSystem::name);
-    }
-    return pressure.text().contains("psi") ? UnitSystem.US : UnitSystem.SI;
+    Optional<UnitSystem> told = TypedUnits.told(file);
+    return told.isPresent() ? told.get() : TypedUnits.ofPressure(pressure);
   }
 
   private static String name(Field item, String kind) throws WrongFileException {

@@ -116,6 +116,13 @@ final class Field {
         : Optional.of(new Field(file, notation.place(name, field), found, notation, wanted));
   }
 
+  /** The value of a field that may be missing, and what is accepted in it. */
+  <T> Optional<T> find(String field, String wanted, Function<String, T> parser)
+      throws WrongFileException {
+    Optional<Field> found = find(field, wanted);
+    return found.isPresent() ? Optional.of(found.get().as(parser)) : Optional.empty();
+  }
+
   /** A field that must be there. */
   Field field(String field, String wanted) throws WrongFileException {
     Optional<Field> found = find(field, wanted);

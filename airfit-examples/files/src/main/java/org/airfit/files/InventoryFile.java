@@ -3,7 +3,6 @@ package org.airfit.files;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.air.AirState;
@@ -30,8 +29,6 @@ import org.airfit.working.UnitSystem;
 public final class InventoryFile {
 
   private static final String VERSION = "airfitInventory";
-
-  private static final int FORM = 1;
 
   private static final List<PairOutcome> TOLD =
       List.of(PairOutcome.FITS, PairOutcome.LEAKS, PairOutcome.LETS_GO, PairOutcome.DOES_NOT_GO_IN);
@@ -60,14 +57,7 @@ public final class InventoryFile {
    * @throws WrongFileException if a field is missing, misspelt or refused, in it or in the catalogue
    */
   public static InventoryJob read(Document document) throws WrongFileException {
-    Objects.requireNonNull(document, "document");
-    Refusal.requireNone(document);
-    Field file = Field.of(document);
-    Field form = file.field(VERSION, "1, the form of file that this is");
-    if (form.wholeNumber() != FORM) {
-      throw form.wrong("was " + form.wholeNumber() + "; accepted: 1");
-    }
-    file.find("medium"); // refused above unless it is compressed air
+    Field file = FileForm.of(document, VERSION);
     Field named = file.field("catalogue", "the path of a catalogue file, seen from this one");
     ShopCatalogue catalogue = CatalogueFile.named(named.text(), document.shelf());
     return new InventoryFile(file, catalogue).read(catalogue);
@@ -111,14 +101,14 @@ public final class InventoryFile {
   }
 
   private UnitSystem units(List<Field> bays) throws WrongFileException {
-    Optional<Field> units = file.find("units");
-    if (units.isPresent()) {
-      return units.get().oneOf(List.of(UnitSystem.values()), UnitSystem::name);
+    Optional<UnitSystem> told = TypedUnits.told(file);
+    if (told.isPresent()) {
+      return told.get();
     }
     for (Field bay : bays) {
       Optional<Field> pressure = bay.find("pressure");
       if (pressure.isPresent()) {
-        return pressure.get().text().contains("psi") ? UnitSystem.US : UnitSystem.SI;
+        return TypedUnits.ofPressure(pressure.get());
       }
     }
     return UnitSystem.SI;

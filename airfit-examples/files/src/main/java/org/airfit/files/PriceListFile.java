@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.airfit.air.AirState;
@@ -33,8 +32,6 @@ public final class PriceListFile {
 
   private static final String VERSION = "airfitPriceList";
 
-  private static final int FORM = 1;
-
   private final Field file;
   private final List<String> remarks = new ArrayList<>();
 
@@ -51,14 +48,7 @@ public final class PriceListFile {
    * @throws WrongFileException if a field is missing, misspelt or refused, other than in an article of the list
    */
   public static PriceListJob read(Document document) throws WrongFileException {
-    Objects.requireNonNull(document, "document");
-    Refusal.requireNone(document);
-    Field file = Field.of(document);
-    Field form = file.field(VERSION, "1, the form of file that this is");
-    if (form.wholeNumber() != FORM) {
-      throw form.wrong("was " + form.wholeNumber() + "; accepted: 1");
-    }
-    file.find("medium"); // refused above unless it is compressed air
+    Field file = FileForm.of(document, VERSION);
     return new PriceListFile(file).readList(document);
   }
 
@@ -146,17 +136,12 @@ public final class PriceListFile {
   }
 
   private UnitSystem units(Optional<Field> mix) throws WrongFileException {
-    Optional<Field> units = file.find("units");
-    if (units.isPresent()) {
-      return units.get().oneOf(List.of(UnitSystem.values()), UnitSystem::name);
+    Optional<UnitSystem> told = TypedUnits.told(file);
+    if (told.isPresent()) {
+      return told.get();
     }
-    if (mix.isPresent()) {
-      Optional<Field> atmosphere = mix.get().find("atmosphere");
-      if (atmosphere.isPresent() && atmosphere.get().text().contains("psi")) {
-        return UnitSystem.US;
-      }
-    }
-    return UnitSystem.SI;
+    Optional<Field> atmosphere = mix.isPresent() ? mix.get().find("atmosphere") : Optional.empty();
+    return atmosphere.isPresent() ? TypedUnits.ofPressure(atmosphere.get()) : UnitSystem.SI;
   }
 
   private JobMix mix(Field field) throws WrongFileException {

@@ -29,13 +29,9 @@ final class PrintedFields {
       return ListedPart.of(part);
     }
     Field field = printed.get();
-    Optional<Field> coefficient = field.find("coefficient", "such as \"1.4 Cv\" or \"1.2 Kv\"");
-    Optional<ValveCoefficient> kv = coefficient.isPresent()
-        ? Optional.of(coefficient.get().as(ValveCoefficient::parse))
-        : Optional.empty();
-    Optional<Field> narrowest = field.find("bore", Accepted.LENGTH);
-    Optional<Length> bore =
-        narrowest.isPresent() ? Optional.of(narrowest.get().as(Length::parse)) : Optional.empty();
+    Optional<ValveCoefficient> kv =
+        field.find("coefficient", "such as \"1.4 Cv\" or \"1.2 Kv\"", ValveCoefficient::parse);
+    Optional<Length> bore = field.find("bore", Accepted.LENGTH, Length::parse);
     Optional<ListedPart.FullFlow> flow = fullFlow(field);
     field.requireNothingElse();
     return field.build(() -> new ListedPart(part, kv, bore, flow));

@@ -80,13 +80,20 @@ public record TypedUnits(Optional<UnitSystem> said, int us, int si) {
   /** Reads the field {@code units}, and counts the values of the file. */
   static TypedUnits in(Field root, Document document) throws WrongFileException {
     TypedUnits counted = of(document);
+    return new TypedUnits(told(root), counted.us, counted.si);
+  }
+
+  /** The units that a file tells; empty where it leaves them out. */
+  static Optional<UnitSystem> told(Field root) throws WrongFileException {
     Optional<Field> field = root.find(FIELD);
-    return field.isEmpty()
-        ? counted
-        : new TypedUnits(
-            Optional.of(field.get().oneOf(List.of(UnitSystem.values()), UnitSystem::name)),
-            counted.us,
-            counted.si);
+    return field.isPresent()
+        ? Optional.of(field.get().oneOf(List.of(UnitSystem.values()), UnitSystem::name))
+        : Optional.empty();
+  }
+
+  /** The units in which a pressure was typed. */
+  static UnitSystem ofPressure(Field pressure) throws WrongFileException {
+    return pressure.text().contains("psi") ? UnitSystem.US : UnitSystem.SI;
   }
 
   private static void count(Object value, String name, Map<UnitSystem, Integer> counts) {

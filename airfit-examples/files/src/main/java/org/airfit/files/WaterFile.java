@@ -4,8 +4,9 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.airfit.air.AirPurity;
 import org.airfit.air.AirState;
 import org.airfit.air.AirTreatment;
@@ -37,8 +38,6 @@ import org.airfit.working.UnitSystem;
 public final class WaterFile {
 
   private static final String VERSION = "airfitWater";
-
-  private static final int FORM = 1;
 
   private static final int MOST_TRAINS = 10;
 
@@ -83,14 +82,7 @@ public final class WaterFile {
    * @throws WrongFileException if a field is missing, misspelt or refused
    */
   public static WaterJob read(Document document) throws WrongFileException {
-    Objects.requireNonNull(document, "document");
-    Refusal.requireNone(document);
-    Field file = Field.of(document);
-    Field form = file.field(VERSION, "1, the form of file that this is");
-    if (form.wholeNumber() != FORM) {
-      throw form.wrong("was " + form.wholeNumber() + "; accepted: 1");
-    }
-    file.find("medium"); // refused above unless it is compressed air
+    Field file = FileForm.of(document, VERSION);
     return new WaterFile(file).read();
   }
 
@@ -99,10 +91,8 @@ public final class WaterFile {
     String customer = file.field("customer", "whose air it is").text();
     Duration time =
         TimeField.of(file.field("shift", "the time for which water is counted, such as 8 h"));
-    Optional<Field> wanted =
-        file.find("asked", "classes of particles, water and oil such as \"[1:4:2]\"");
-    Optional<AirPurity> asked =
-        wanted.isPresent() ? Optional.of(wanted.get().as(AirPurity::parse)) : Optional.empty();
+    Optional<AirPurity> asked = file.find(
+        "asked", "classes of particles, water and oil such as \"[1:4:2]\"", AirPurity::parse);
     Field pressure = file.field("pressure", Accepted.GAUGE);
     UnitSystem units = units(pressure);
     TreatmentSupply supply = supply(pressure);
@@ -125,11 +115,8 @@ public final class WaterFile {
   }
 
   private UnitSystem units(Field pressure) throws WrongFileException {
-    Optional<Field> units = file.find("units");
-    if (units.isPresent()) {
-      return units.get().oneOf(List.of(UnitSystem.values()), UnitSystem::name);
-    }
-    return pressure.text().contains("psi") ? UnitSystem.US : UnitSystem.SI;
+    Optional<UnitSystem> told = TypedUnits.told(file);
+    return told.isPresent() ? told.get() : TypedUnits.ofPressure(pressure);
   }
 
   private TreatmentSupply supply(Field pressureTold) throws WrongFileException {
@@ -368,64 +355,78 @@ public final class WaterFile {
     Temperature inlet = rated
         .field("inlet", "the inlet temperature that it is rated at, such as 35 °C")
         .as(Temperature::parse);
-    Optional<Field> warmest =
-        rated.find("room", "the temperature of the room that it is rated at, such as 25 °C");
-    Optional<Temperature> room =
-        warmest.isPresent() ? Optional.of(warmest.get().as(Temperature::parse)) : Optional.empty();
-    List<TreatmentRating.PressureFactor> byPressure = new ArrayList<>();
-    String before = "";
-    for (Field point : points(rated, "byPressure")) {
-      Field typed = point.field("at", Accepted.GAUGE);
-      GaugePressure at = typed.as(GaugePressure::parse);
-      double factor = point.field("factor", "a factor of the flow such as 1.06").number();
-      point.requireNothingElse();
-      if (!byPressure.isEmpty()) {
-        TreatmentRating.PressureFactor last = byPressure.get(byPressure.size() - 1);
-        if (at.compareTo(last.at()) <= 0 || factor < last.factor()) {
-          throw point.wrong("was " + plain(factor) + " at \"" + typed.text() + "\" behind "
-              + plain(last.factor()) + " at \"" + before
-              + "\"; pressures must rise, and factors must not fall as they rise");
-        }
-      }
-      before = typed.text();
-      byPressure.add(point.build(() -> new TreatmentRating.PressureFactor(at, factor)));
-    }
-    List<TreatmentRating.TemperatureFactor> byInlet = factors(rated, "byInlet");
-    List<TreatmentRating.TemperatureFactor> byRoom = factors(rated, "byRoom");
+    Optional<Temperature> room = rated.find(
+        "room",
+        "the temperature of the room that it is rated at, such as 25 °C",
+        Temperature::parse);
+    List<TreatmentRating.PressureFactor> byPressure = factors(
+        rated,
+        "byPressure",
+        Accepted.GAUGE,
+        GaugePressure::parse,
+        /* isRising= */ true,
+        TreatmentRating.PressureFactor::new);
+    List<TreatmentRating.TemperatureFactor> byInlet = byTemperature(rated, "byInlet");
+    List<TreatmentRating.TemperatureFactor> byRoom = byTemperature(rated, "byRoom");
     rated.requireNothingElse();
     return Optional.of(rated.build(
         () -> new TreatmentRating(flow, pressure, inlet, room, byPressure, byInlet, byRoom)));
-  }
-
-  private static List<Field> points(Field rated, String name) throws WrongFileException {
-    Optional<Field> told =
-        rated.find(name, "a list such as [{\"at\": \"8 bar(g)\", \"factor\": 1.06}]");
-    return told.isPresent() ? told.get().items() : List.of();
   }
 
   private static String plain(double factor) {
     return BigDecimal.valueOf(factor).stripTrailingZeros().toPlainString();
   }
 
-  private static List<TreatmentRating.TemperatureFactor> factors(Field rated, String name)
+  private static List<TreatmentRating.TemperatureFactor> byTemperature(Field rated, String name)
       throws WrongFileException {
-    List<TreatmentRating.TemperatureFactor> factors = new ArrayList<>();
+    return factors(
+        rated,
+        name,
+        "a temperature such as 40 °C",
+        Temperature::parse,
+        /* isRising= */ false,
+        TreatmentRating.TemperatureFactor::new);
+  }
+
+  /** The points of a table of factors, which rise with what they are told at, or fall. */
+  private static <T extends Comparable<T>, R> List<R> factors(
+      Field rated,
+      String name,
+      String accepted,
+      Function<String, T> parser,
+      boolean isRising,
+      BiFunction<T, Double, R> made)
+      throws WrongFileException {
+    Optional<Field> told =
+        rated.find(name, "a list such as [{\"at\": \"8 bar(g)\", \"factor\": 1.06}]");
+    List<R> factors = new ArrayList<>();
+    if (told.isEmpty()) {
+      return factors;
+    }
+    List<T> places = new ArrayList<>();
+    double lastFactor = 0.0;
     String before = "";
-    for (Field point : points(rated, name)) {
-      Field typed = point.field("at", "a temperature such as 40 °C");
-      Temperature at = typed.as(Temperature::parse);
-      double factor = point.field("factor", "a factor of the flow such as 0.85").number();
+    for (Field point : told.get().items()) {
+      Field typed = point.field("at", accepted);
+      T at = typed.as(parser);
+      double factor = point
+          .field("factor", "a factor of the flow such as " + (isRising ? "1.06" : "0.85"))
+          .number();
       point.requireNothingElse();
-      if (!factors.isEmpty()) {
-        TreatmentRating.TemperatureFactor last = factors.get(factors.size() - 1);
-        if (at.compareTo(last.at()) <= 0 || factor > last.factor()) {
+      if (!places.isEmpty()) {
+        boolean isOff = isRising ? factor < lastFactor : factor > lastFactor;
+        if (isOff || at.compareTo(places.get(places.size() - 1)) <= 0) {
           throw point.wrong("was " + plain(factor) + " at \"" + typed.text() + "\" behind "
-              + plain(last.factor()) + " at \"" + before
-              + "\"; temperatures must rise, and factors must fall as that rises");
+              + plain(lastFactor) + " at \"" + before + "\"; "
+              + (isRising
+                  ? "pressures must rise, and factors must not fall as they rise"
+                  : "temperatures must rise, and factors must fall as that rises"));
         }
       }
+      places.add(at);
+      lastFactor = factor;
       before = typed.text();
-      factors.add(point.build(() -> new TreatmentRating.TemperatureFactor(at, factor)));
+      factors.add(point.build(() -> made.apply(at, factor)));
     }
     return factors;
   }
