@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.airfit.files.Job;
-import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.PressureDrop;
@@ -163,10 +162,8 @@ public record CardSheet(Job job, List<Card> cards, List<String> without) {
     Optional<InWords.AtSupply> regulator = InWords.atSupply(delivered, sheet);
     if (regulator.isPresent()) {
       PressureDrop lost = regulator.get().lost();
-      AbsolutePressure set =
-          AbsolutePressure.ofPascals(delivered.atSupply().pascals() + lost.pascals());
       return "pg is what stands behind the regulator at the supply: it is set to "
-          + units.say(GaugePressure.of(set, sheet.job().atmosphere()))
+          + units.say(regulator.get().set())
           + (lost.pascals() > 0.0
               ? ", and " + units.say(lost) + " less is held while the tool runs."
               : ", and holds that.");

@@ -358,14 +358,21 @@ final class InWords {
   /**
    * What a regulator at the supply loses in front of the first part, for the table of losses.
    *
-   * @param lost by how much less than its setting stands behind it
-   * @param note what it is set to
+   * @param set what it is set to
+   * @param lost by how much less stands behind it
    */
-  record AtSupply(PressureDrop lost, String note) {}
+  record AtSupply(GaugePressure set, PressureDrop lost) {
+
+    /** What it is set to, for the table of losses. */
+    String note(UnitSystem units) {
+      return "set to " + units.say(set)
+          + "; what it takes down to that is no loss. Its loss is not among those that the shares"
+          + " are of";
+    }
+  }
 
   /** The regulator at the supply, in front of the losses of a run; empty where there is none. */
   static Optional<AtSupply> atSupply(RunResult result, JobSheet sheet) {
-    UnitSystem units = sheet.units();
     List<ElementLoss> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
     if (shares.isEmpty()) {
       return Optional.empty();
@@ -375,13 +382,10 @@ final class InWords {
         .requirement()
         .belowSetting(behind)
         .map(lost -> new AtSupply(
-            lost,
-            "set to "
-                + units.say(GaugePressure.of(
-                    AbsolutePressure.ofPascals(behind.pascals() + lost.pascals()),
-                    sheet.job().atmosphere()))
-                + "; what it takes down to that is no loss. Its loss is not among those that"
-                + " the shares are of"));
+            GaugePressure.of(
+                AbsolutePressure.ofPascals(behind.pascals() + lost.pascals()),
+                sheet.job().atmosphere()),
+            lost));
   }
 
   /** What arrives, against what is needed, in a sentence; of parts what arrives at best may be known too. */
@@ -606,7 +610,6 @@ final class InWords {
    * last the one that defers to codes and makers. A caution on a run says which run it speaks of.
    */
   static List<Caution> cautions(JobSheet sheet) {
-    SafetyRules rules = sheet.requirement().rules().toldIn(sheet.units());
     List<Caution> now = sheet.now().map(run -> run.cautions(sheet.units())).orElse(List.of());
     Optional<Proposal> proposal = sheet.selection().flatMap(JobSheet::shown);
     List<Caution> parts = proposal
@@ -616,7 +619,6 @@ final class InWords {
         proposal.map(Proposal::result).map(run -> run.cautions(sheet.units())).orElse(List.of());
 
     Set<Caution> all = new LinkedHashSet<>();
-    all.add(SafetyRules.usFederal().reminder(DEPRESSURISE));
     sheet.plug().map(Identification::cautions).ifPresent(all::addAll);
     sheet.socket().ifPresent(socket -> all.addAll(socket.cautions()));
     sheet.receiver().flatMap(ReceiverAnswer::use).ifPresent(use -> all.addAll(use.cautions()));
@@ -629,22 +631,25 @@ final class InWords {
         all.add(ofNewRun ? of("with the recommended parts", caution) : caution);
       }
     }
-    outsideTheAirModel(sheet)
-        .filter(outside ->
-            all.stream().noneMatch(caution -> caution.title().startsWith(outside.title())))
-        .ifPresent(all::add);
-    Caution deference = rules.deference();
-    all.remove(deference);
-    all.add(deference);
-    return List.copyOf(all);
+    return framed(sheet, all);
   }
 
   /** Cautions each once, to depressurise first of them, that codes and makers come first last. */
   static List<Caution> cautionsWith(JobSheet sheet, List<Caution> some) {
+    Set<Caution> all = new LinkedHashSet<>(some);
+    all.removeIf(caution -> caution.title().equals(DEPRESSURISE));
+    return framed(sheet, all);
+  }
+
+  /** Cautions behind that to depressurise, and before that on the air and the one that defers to codes and makers. */
+  private static List<Caution> framed(JobSheet sheet, Set<Caution> some) {
     Set<Caution> all = new LinkedHashSet<>();
     all.add(SafetyRules.usFederal().reminder(DEPRESSURISE));
-    some.stream().filter(caution -> !caution.title().equals(DEPRESSURISE)).forEach(all::add);
-    outsideTheAirModel(sheet).ifPresent(all::add);
+    all.addAll(some);
+    outsideTheAirModel(sheet)
+        .filter(outside ->
+            all.stream().noneMatch(caution -> caution.title().startsWith(outside.title())))
+        .ifPresent(all::add);
     Caution deference = sheet.requirement().rules().toldIn(sheet.units()).deference();
     all.remove(deference);
     all.add(deference);

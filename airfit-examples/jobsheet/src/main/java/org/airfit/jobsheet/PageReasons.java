@@ -235,7 +235,7 @@ public final class PageReasons {
         .ifPresent(regulator -> out.append("<tr><th scope=\"row\">")
             .append(Html.shown(InWords.AT_SUPPLY))
             .append("<br><span class=\"soft\">")
-            .append(Html.shown(regulator.note()))
+            .append(Html.shown(regulator.note(units)))
             .append("</span></th><td class=\"n\">")
             .append(Html.escaped(units.say(regulator.lost())))
             .append("</td><td class=\"n\"></td><td class=\"n\"></td></tr>\n"));

@@ -140,7 +140,7 @@ public final class TextSheet {
         + right("share", 13) + right("gain without it", 20));
     InWords.atSupply(result, sheet).ifPresent(regulator -> {
       line("  " + padded(InWords.AT_SUPPLY, NAME) + right(units.say(regulator.lost()), 20));
-      wrapped("      note: ", regulator.note());
+      wrapped("      note: ", regulator.note(units));
     });
     for (ElementLoss share : shares) {
       boolean fits = share.name().length() < NAME;

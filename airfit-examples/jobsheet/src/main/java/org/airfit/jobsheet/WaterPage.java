@@ -1,20 +1,16 @@
 package org.airfit.jobsheet;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.airfit.air.PurityVerdict;
-import org.airfit.files.Printable;
 import org.airfit.files.WaterJob;
-import org.airfit.safety.Caution;
 
 /** The sheet of water and purity as one HTML page, with the water along each train. */
 public final class WaterPage {
 
   private static final String STYLE = """
-      .heading { border-bottom: 3px solid var(--line); padding-bottom: 6px; margin-bottom: 10px; }
-      .heading p { margin: 0; }
-      .care { border: 1.5px solid var(--line); padding: 8px 14px 4px; margin-top: 16px; }
-      .care h2 { margin-top: 0; }
       section.train { border-top: 1.5px solid var(--line); margin-top: 22px; }
       section.train h2 { margin-top: 10px; }
       svg .pale { fill: var(--hair); } svg .dark { fill: var(--run); } svg .short { fill: var(--warn); }
@@ -22,14 +18,16 @@ public final class WaterPage {
       .key.pale { background: var(--hair); } .key.dark { background: var(--run); }
       .key.short { background: var(--warn); }
       .wide table { min-width: 36em; }
-      @media print { .wide { overflow: visible; } .wide table { min-width: 0; } .key { print-color-adjust: exact;
-        -webkit-print-color-adjust: exact; } .care { padding: 1.2mm 3mm .4mm; font-size: 8.5pt; } }
+      @media print { .key { print-color-adjust: exact; -webkit-print-color-adjust: exact; } }
       """;
 
-  private final StringBuilder out = new StringBuilder();
+  private final AnswerPage page;
+  private final StringBuilder out;
   private final WaterSheet sheet;
 
-  private WaterPage(WaterSheet sheet) {
+  private WaterPage(AnswerPage page, WaterSheet sheet) {
+    this.page = page;
+    this.out = page.out();
     this.sheet = sheet;
   }
 
@@ -40,53 +38,42 @@ public final class WaterPage {
    * @return one HTML file that needs no other
    */
   public static String of(WaterSheet sheet) {
-    WaterPage page = new WaterPage(sheet);
-    page.write();
-    return Printable.lines(page.out.toString());
-  }
-
-  private void element(String tag, String text) {
-    Html.element(out, tag, text);
+    AnswerPage page = new AnswerPage(
+        "Water and purity",
+        sheet.job().title(),
+        "Water and purity of the compressed air of " + sheet.job().customer(),
+        STYLE);
+    new WaterPage(page, sheet).write();
+    return page.end(
+        "Before anyone opens it or trusts the air",
+        sheet.cautions(),
+        "Pressures stand above the atmosphere unless they say (a) or psia. The program prints the"
+            + " working.");
   }
 
   private void write() {
-    String title = sheet.job().title();
-    Html.head(out, "Water: " + title, PageStyle.of("Water and purity, " + title, STYLE));
-    out.append("<header class=\"top\">\n<div class=\"heading\">\n");
-    element("h1", title);
-    element("p", "Water and purity of the compressed air of " + sheet.job().customer());
-    out.append("</div>\n</header>\n<main>\n");
-    element("h2", "In short");
-    out.append("<dl class=\"facts\">\n");
-    sheet.inShort().forEach(line -> Html.fact(out, line.what(), InWords.capital(line.answer())));
-    out.append("</dl>\n");
+    page.inShort(sheet.inShort().stream()
+        .map(line -> new Answer(line.what(), InWords.capital(line.answer())))
+        .toList());
     sheet.job().trains().forEach(this::train);
-    element("h2", "How far this can be trusted");
+    page.element("h2", "How far this can be trusted");
     list(WaterSheet.LIMITS);
-    out.append("<section class=\"care\">\n");
-    element("h2", "Before anyone opens it or trusts the air");
-    for (Caution caution : sheet.cautions()) {
-      out.append("<p><strong>").append(Html.escaped(caution.title())).append(".</strong> ");
-      out.append(Html.escaped(caution.text())).append("</p>\n");
-    }
-    out.append("</section>\n</main>\n");
-    element(
-        "footer class=\"bottom\"",
-        "Pressures stand above the atmosphere unless they say (a) or psia. The program prints the"
-            + " working.");
-    out.append("</body>\n</html>\n");
   }
 
   private void train(WaterJob.Train train) {
     out.append("<section class=\"train\">\n");
-    element("h2", InWords.capital(train.name()));
+    page.element("h2", InWords.capital(train.name()));
     sheet.judged(train).ifPresent(answer -> {
-      element("h3", "Which purity it reaches");
+      page.element("h3", "Which purity it reaches");
       List<List<String>> rows = new ArrayList<>();
-      List<Boolean> unmet = new ArrayList<>();
+      Set<List<String>> unmet = new HashSet<>();
       for (WaterSheet.Reached row : sheet.reached(answer)) {
-        rows.add(List.of(row.what(), row.asked(), row.told(), row.verdict().label(), row.why()));
-        unmet.add(row.verdict() != PurityVerdict.REACHED);
+        List<String> cells =
+            List.of(row.what(), row.asked(), row.told(), row.verdict().label(), row.why());
+        rows.add(cells);
+        if (row.verdict() != PurityVerdict.REACHED) {
+          unmet.add(cells);
+        }
       }
       table(
           "Purity of " + train.name(),
@@ -94,7 +81,7 @@ public final class WaterPage {
           rows,
           unmet);
     });
-    element("h3", "Where water falls out in " + sheet.shift());
+    page.element("h3", "Where water falls out in " + sheet.shift());
     out.append("<figure class=\"chart\">\n")
         .append(WaterChart.of(sheet, train))
         .append("<figcaption>");
@@ -104,21 +91,24 @@ public final class WaterPage {
     out.append("at its warmest with the dampest air; the numbers are those of the table.")
         .append("</figcaption>\n</figure>\n");
     List<List<String>> rows = new ArrayList<>();
-    List<Boolean> missing = new ArrayList<>();
+    Set<List<String>> missing = new HashSet<>();
     int number = 1;
     for (WaterSheet.Water row : sheet.water(train)) {
-      rows.add(
-          List.of(number++ + " " + row.place(), row.warm(), row.cold(), row.most(), row.need()));
-      missing.add(row.isMissing());
+      List<String> cells =
+          List.of(number++ + " " + row.place(), row.warm(), row.cold(), row.most(), row.need());
+      rows.add(cells);
+      if (row.isMissing()) {
+        missing.add(cells);
+      }
     }
     table(
         "Water of " + train.name(),
         List.of("place", "warm", "cold", "at most", "drain"),
         rows,
         missing);
-    element("p", sheet.balance(train));
-    sheet.undried(train).ifPresent(said -> element("p", said));
-    element("h3", "Drains and fall");
+    page.element("p", sheet.balance(train));
+    sheet.undried(train).ifPresent(said -> page.element("p", said));
+    page.element("h3", "Drains and fall");
     list(sheet.drains(train));
     losses(train);
     out.append("</section>\n");
@@ -126,16 +116,14 @@ public final class WaterPage {
 
   private void losses(WaterJob.Train train) {
     List<List<String>> rows = new ArrayList<>();
-    List<Boolean> none = new ArrayList<>();
     for (WaterSheet.Loss row : sheet.losses(train)) {
       rows.add(List.of(
           row.name(), row.clean(), row.changeOut(), row.costs(), row.extra(), row.paidBack()));
-      none.add(false);
     }
     if (rows.isEmpty()) {
       return;
     }
-    element("h3", "The pressure that it takes, and what that costs");
+    page.element("h3", "The pressure that it takes, and what that costs");
     table(
         "Pressure losses of " + train.name(),
         List.of(
@@ -146,8 +134,8 @@ public final class WaterPage {
             "clogged costs more",
             "new element paid back in"),
         rows,
-        none);
-    element("p", sheet.lossInAll(train));
+        Set.of());
+    page.element("p", sheet.lossInAll(train));
   }
 
   private void key(String kind, String text) {
@@ -159,29 +147,12 @@ public final class WaterPage {
   }
 
   private void list(List<String> lines) {
-    out.append("<ul>\n");
-    lines.forEach(line -> element("li", InWords.capital(line)));
-    out.append("</ul>\n");
+    page.list(lines.stream().map(InWords::capital).toList());
   }
 
+  /** A table whose rows that tell of something missing are marked. */
   private void table(
-      String label, List<String> heads, List<List<String>> rows, List<Boolean> unmet) {
-    out.append("<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"")
-        .append(Html.escaped(label))
-        .append("\">\n<table>\n<thead><tr>");
-    for (String head : heads) {
-      out.append("<th scope=\"col\">").append(Html.escaped(head)).append("</th>");
-    }
-    out.append("</tr></thead>\n<tbody>\n");
-    for (int r = 0; r < rows.size(); r++) {
-      List<String> row = rows.get(r);
-      out.append(unmet.get(r) ? "<tr class=\"unmet\">" : "<tr>");
-      out.append("<th scope=\"row\">").append(Html.shown(row.get(0))).append("</th>");
-      for (int i = 1; i < row.size(); i++) {
-        out.append("<td>").append(Html.shown(row.get(i))).append("</td>");
-      }
-      out.append("</tr>\n");
-    }
-    out.append("</tbody>\n</table>\n</div>\n");
+      String label, List<String> heads, List<List<String>> rows, Set<List<String>> unmet) {
+    page.table(label, heads, rows, heads.size(), row -> unmet.contains(row) ? "unmet" : "");
   }
 }
