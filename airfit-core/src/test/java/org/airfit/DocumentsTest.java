@@ -866,8 +866,8 @@ class DocumentsTest {
     List<ChangeStep> order = change.steps();
     assertThat(keep)
         .isEqualTo(
-            "Keep wren for all bays: 2 sockets and 4 plugs are changed, which costs 25.00 USD; the"
-                + " work is not counted.");
+            "Keep wren for all bays: 2 sockets and 4 plugs are changed, which costs 25.00 USD; the work"
+                + " is not counted.");
     assertThat(wrong)
         .extracting(MixedPair::outcome)
         .containsExactlyInAnyOrder(PairOutcome.LETS_GO, PairOutcome.NOT_TOLD);

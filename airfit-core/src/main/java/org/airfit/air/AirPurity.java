@@ -198,8 +198,7 @@ public record AirPurity(PurityClass particles, PurityClass water, PurityClass oi
   public static PurityClass ofLiquidWater(Density liquid) {
     if (!(Objects.requireNonNull(liquid, "liquid").kilogramsPerCubicMetre() > 0.0)) {
       throw new IllegalArgumentException(
-          "liquid water must be above 0 kg/m³, was 0 kg/m³; without it the dew point tells the"
-              + " class");
+          "liquid water must be above 0 kg/m³, was 0 kg/m³; without it the dew point tells the class");
     }
     return first(liquid, MOST_LIQUID, PurityClass.CLASS_7);
   }

@@ -57,8 +57,7 @@ final class RatingReader {
         throw new QuantityFormatException(
             text,
             i,
-            "a comma means different things in different places: write 6.2 with a point and 1200"
-                + " without a mark",
+            "a comma means different things in different places: write 6.2 with a point and 1200 without a mark",
             RatingRow.ACCEPTED);
       }
     }

@@ -31,49 +31,47 @@ public final class Mating implements Worked {
 
   private static final Caution LOW_PRESSURE = new Caution(
       "Straight coupling",
-      "A straight coupling thread holds fewer threads than a taper one and is meant for low"
-          + " pressure: ask the maker for a rating for compressed air.",
+      "A straight coupling thread holds fewer threads than a taper one and is meant for low pressure: ask the maker "
+          + "for a rating for"
+          + " compressed air.",
       Source.standard(
           "ASME B1.20.1 table of NPSC, pressure-tight joints with lubricant or sealer"));
 
   private static final Caution MISMATCH = new Caution(
       "Threads of two standards",
-      "Do not put pressure on it. Sealant does not make the pair safe; under pressure the parts"
-          + " can separate. Use an adapter that carries each thread on its own end.",
+      "Do not put pressure on it. Sealant does not make the pair safe; under pressure the parts can separate. Use "
+          + "an adapter that carries each"
+          + " thread on its own end.",
       Source.handbook("article on thread compatibility; geometry of the standards"));
 
   private static final Caution UNPAIRED = new Caution(
       "Pair of no standard",
-      "Do not put pressure on it: no standard pairs these threads, and neither sealant nor a"
-          + " washer changes that. Use an adapter that carries the mate of each thread on its own"
-          + " end.",
+      "Do not put pressure on it: no standard pairs these threads, and neither sealant nor a washer changes that. Use "
+          + "an adapter that carries the mate of each thread on its own end.",
       Source.derived("pairs named in ASME B1.20.1, ISO 7-1 and ISO 228-1"));
 
   private static final Caution ASK = new Caution(
       "Not judged",
-      "Do not put pressure on it before the maker of one of the parts has said that the pair is"
-          + " one to build.",
+      "Do not put pressure on it before the maker of one of the parts has said that the pair is one to build.",
       Source.derived("the table that would decide was not seen"));
 
   private static final Caution FEWER_THREADS = new Caution(
       "Dryseal with fewer threads",
-      "Only full-length NPTF in NPTF seals on every thread. This pair seals on fewer, with a"
-          + " straight female thread on about one, as far as the metal gives. Use a sealant where"
-          + " it must stay tight, and test it.",
+      "Only full-length NPTF in NPTF seals on every thread. This pair seals on fewer, with a straight female thread on "
+          + "about one, as far as the metal gives. Use a sealant where it must stay tight, and test it.",
       Source.standard("ASME B1.20.3-1976 (R2018) section 1.4.1; the one thread is from memory"));
 
   private static final Caution PUSH = new Caution(
       "Tube in a push-in end",
-      "Cut the tube square and without burrs, push it to the stop and pull back on it. Tube and"
-          + " end must be of one system, inch or metric, and the tube of a kind that the maker of"
-          + " the end names.",
+      "Cut the tube square and without burrs, push it to the stop and pull back on it. Tube and end must be of one "
+          + "system, inch or metric, and the tube of a kind that the maker of the end names.",
       Source.commonPractice("assembly of push-in fittings"));
 
   private static final Caution CLAMP = new Caution(
       "Hose on a barb",
-      "Push the hose to the stop and clamp it behind the ridge. Only a push-in barb with the hose"
-          + " its maker names for it holds without a clamp. The bore through the barb is smaller"
-          + " than that of the hose.",
+      "Push the hose to the stop and clamp it behind the ridge. Only a push-in barb with the hose its maker names "
+          + "for it holds without a clamp."
+          + " The bore through the barb is smaller than that of the hose.",
       Source.commonPractice(
           "the barb is larger than the hose bore, and the hose stretches over it"));
 
@@ -157,8 +155,7 @@ public final class Mating implements Worked {
 
   private String betweenInWords() {
     if (isForWater()) {
-      return "Nothing goes between: no adapter makes a water hose an air hose. Use an air hose"
-          + " with ends for air.";
+      return "Nothing goes between: no adapter makes a water hose an air hose. Use an air hose with ends for air.";
     }
     List<StandardAdapter> between = between();
     if (between.isEmpty()) {

@@ -23,8 +23,8 @@ public final class StandardAdapter implements TwoEnded {
 
   /** Where the shapes come from. */
   public static final Source SOURCE = Source.fromMemory(
-      "shapes of ASME B16.3, B16.11, B16.14, ISO 49 and SAE J530, and of the trade; how far one"
-          + " piece reduces is a choice of this project");
+      "shapes of ASME B16.3, B16.11, B16.14, ISO 49 and SAE J530, and of the trade; how far one piece reduces is a"
+          + " choice of this project");
 
   /** Loaded on first use. */
   private static final class Loaded {

@@ -27,9 +27,8 @@ import org.jspecify.annotations.Nullable;
 final class ConduitReader {
 
   private static final String ACCEPTED =
-      "what it is of, its size and its age as far as known, such as \"rubber hose\", \"1/4 in"
-          + " hose, old\", \"1/2 in steel pipe, sch 40\", \"3/4 in copper type L\", \"8 x 1 mm"
-          + " tube\"";
+      "what it is of, its size and its age as far as known, such as \"rubber hose\","
+          + " \"1/4 in hose, old\", \"1/2 in steel pipe, sch 40\", \"3/4 in copper type L\", \"8 x 1 mm tube\"";
 
   /** How much rougher an old wall may be than the roughest new one [-]: as steel; see {@link ConduitName}. */
   static final double AGED = 10.0;
@@ -358,8 +357,7 @@ final class ConduitReader {
       QuantityFormatException wrong = wrong(
           sizeFrom,
           "\"" + size
-              + "\" is no size of pipe: say such as \"1/2 in\", or leave the size out and give the"
-              + " bore");
+              + "\" is no size of pipe: say such as \"1/2 in\", or leave the size out and give the bore");
       wrong.initCause(e);
       throw wrong;
     }

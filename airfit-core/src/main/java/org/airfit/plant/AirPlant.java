@@ -59,8 +59,7 @@ public record AirPlant(
     Money perKilowattHour) {
 
   private static final Source SOURCE = Source.handbook(
-      "cost of compressed air from the work of compression, Cengel and Boles, Thermodynamics,"
-          + " chapter 7, example 7-22");
+      "cost of compressed air from the work of compression, Cengel and Boles, Thermodynamics, chapter 7, example 7-22");
 
   private static final Source CHOKED =
       Source.derived("choked flow is in proportion to the absolute pressure");

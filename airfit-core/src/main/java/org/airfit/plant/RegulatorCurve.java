@@ -119,8 +119,8 @@ public record RegulatorCurve(List<Point> points) {
     int at = typed.indexOf(AT);
     if (at < 0) {
       throw new IllegalArgumentException("\"" + typed
-          + "\" is no point of a curve; accepted: what it holds at some flows from none on, such"
-          + " as \"90 psig at 0 scfm; 86 psig at 20 scfm\"");
+          + "\" is no point of a curve; accepted: what it holds at some flows from none on, such as \"90 psig"
+          + " at 0 scfm; 86 psig at 20 scfm\"");
     }
     return new Point(
         FreeAirFlow.parse(typed.substring(at + AT.length()).strip()),

@@ -18,8 +18,8 @@ public final class FreeAirFlow extends AdditiveQuantity<FreeAirFlow, VolumeFlowU
       "free-air flow",
       FreeAirMarks.words(),
       FreeAirMarks.hints(),
-      "scfm (60 °F), scfm (68 °F), L/s ANR, L/min ANR, m³/h ANR, cfm ANR, Nm³/h, or any unit of"
-          + " volume flow with ANR, DIN 1343, ISO 1217, 60 °F or 68 °F behind it",
+      "scfm (60 °F), scfm (68 °F), L/s ANR, L/min ANR, m³/h ANR, cfm ANR, Nm³/h, or any unit of volume flow with"
+          + " ANR, DIN 1343, ISO 1217, 60 °F or 68 °F behind it",
       List.of("34 scfm", "16 L/s ANR", "58 Nm3/h"));
 
   private static final Grammar<VolumeFlowUnit> VOLUME =

@@ -22,21 +22,19 @@ public enum Medium {
   /** Oxygen. */
   OXYGEN(new Caution(
       "Not for oxygen",
-      "Oil, grease and ordinary seals burn in oxygen. Nothing that has carried compressed air may"
-          + " be used for it.",
+      "Oil, grease and ordinary seals burn in oxygen. Nothing that has carried compressed air may be used for it.",
       Source.commonPractice("oxygen is kept apart from oil and from air fittings"))),
   /** Fuel gas or shielding gas for welding and cutting. */
   WELDING_GAS(new Caution(
       "Not for welding gas",
-      "Couplings for welding gases must not connect with those for compressed air, even where"
-          + " dimensions match.",
+      "Couplings for welding gases must not connect with those for compressed air, even where dimensions match.",
       Source.standard("ISO 7289, as summarised on a public page"))),
   /** Nitrogen, alone or as what is left of air. */
   NITROGEN(new Caution(
       "Not for nitrogen",
-      "Nitrogen takes the place of air where it leaks or is let out, and suffocates without a"
-          + " warning; its cylinders stand far above the pressure of an air line. It needs its own"
-          + " couplings, rooms that are watched and people who are taught.",
+      "Nitrogen takes the place of air where it leaks or is let out, and suffocates without a warning; its"
+          + " cylinders stand far above the pressure of an air line. It needs its own couplings, rooms that are"
+          + " watched and people who are taught.",
       Source.fromMemory(
           "nitrogen displaces oxygen and gives no warning; it is kept apart from air lines"))),
   /** Steam. */
@@ -59,9 +57,8 @@ public enum Medium {
   /** Whatever is none of these. */
   OTHER(new Caution(
       "Not for another medium",
-      "What airfit computes is the flow of air, and what it judges are parts and rules for"
-          + " compressed air. Neither holds for anything else: ask the maker of the parts, and"
-          + " whoever delivers the medium.",
+      "What airfit computes is the flow of air, and what it judges are parts and rules for compressed air. Neither"
+          + " holds for anything else: ask the maker of the parts, and whoever delivers the medium.",
       Source.derived("the laws of flow and the rules used here are those of compressed air")));
 
   private final @Nullable Caution refusal;

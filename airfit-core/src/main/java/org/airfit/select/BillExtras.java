@@ -23,9 +23,8 @@ final class BillExtras {
   private static final String HOSE_BORE = "hose bore";
 
   private static final Source RESTRAINT = Source.commonPractice(
-      "a restraint across every joint of a hose of more than 1/2 in bore; of such a hose 29 CFR"
-          + " 1926.302(b)(7) asks for a device at the source that cuts the flow, not for a"
-          + " restraint");
+      "a restraint across every joint of a hose of more than 1/2 in bore; of such a hose 29 CFR 1926.302(b)(7) asks for"
+          + " a device at the source that cuts the flow, not for a restraint");
 
   static final Source DRAIN = Source.handbook(
       "tool manual: a water leg at the low end of every branch, drained; trade page on"
@@ -234,8 +233,7 @@ final class BillExtras {
       return Optional.empty();
     }
     String why =
-        "lets water out at the lowest point of the pipe, as there is no dryer; the outlet stands"
-            + " above it";
+        "lets water out at the lowest point of the pipe, as there is no dryer; the outlet stands above it";
     return Optional.of(shelf
         .find(Accessory.Drain.class, any -> true)
         .map(drain -> BillLine.of(BillLine.Kind.DRAIN, drain.facts(), 1, why, DRAIN))

@@ -134,8 +134,8 @@ public final class Requirement {
     }
     if (whole.hasLubricator() && told.get(LUBRICATION) == Lubrication.DRY) {
       throw new IllegalArgumentException(
-          "lubrication must be lubricated where a lubricator stands in the layout, was dry; leave"
-              + " it out, or leave out the lubricator");
+          "lubrication must be lubricated where a lubricator stands in the layout, was dry; leave it out, or leave"
+              + " out the lubricator");
     }
     return whole;
   }
@@ -144,9 +144,9 @@ public final class Requirement {
   private List<Requirement> lines() {
     for (Name<?> name : ToolTold.ALL) {
       if (told.get(name) != null && !Boolean.FALSE.equals(told.get(name))) {
-        throw new IllegalArgumentException(name.text()
-            + " must not be told of a job of several tools, was told; say it to the line of"
-            + " the tool");
+        throw new IllegalArgumentException(
+            name.text()
+                + " must not be told of a job of several tools, was told; say it to the line of the tool");
       }
     }
     List<Requirement> ways = new ArrayList<>();
@@ -170,8 +170,7 @@ public final class Requirement {
     if (setting != null && !told.is(REGULATED)) {
       throw new IllegalArgumentException(
           "least setting must be told of a regulator, was " + setting.inFewestDigits()
-              + " of a supply without one; say regulated() too, or lowest(…) of a supply that"
-              + " swings");
+              + " of a supply without one; say regulated() too, or lowest(…) of a supply that swings");
     }
     if (told.find(DROOP).isPresent() && (!told.is(REGULATED) || supply instanceof Regulator)) {
       throw new IllegalArgumentException(
@@ -195,8 +194,8 @@ public final class Requirement {
     }
     if (!range.isWhole()) {
       throw new IllegalArgumentException(
-          "highest pressure in front of the regulator must be told, was missing; say highest(…),"
-              + " or regulated(…) with what its maker tells of a failed one");
+          "highest pressure in front of the regulator must be told,"
+              + " was missing; say highest(…), or regulated(…) with what its maker tells of a failed one");
     }
     return range;
   }

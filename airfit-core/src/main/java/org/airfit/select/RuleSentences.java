@@ -115,8 +115,8 @@ final class RuleSentences {
             + ".";
     return a.joints().stream().anyMatch(Joint::isForLowPressure)
         ? RuleAnswer.open(joints
-            + " A straight coupling thread is meant for low pressure: ask its maker for a rating"
-            + " for compressed air.")
+            + " A straight coupling thread is meant for low pressure: ask its maker for a rating for "
+            + "compressed air.")
         : RuleAnswer.met(joints);
   }
 
@@ -235,9 +235,8 @@ final class RuleSentences {
         .collect(Collectors.joining(" "));
     if (PartChecks.isCleaningForbidden(job)) {
       return RuleAnswer.unmet(each
-          + " Take a gun that lets the pressure off when its nozzle is blocked, or see to it that"
-          + " no more than the limit can stand in front of it: a regulator alone does not do, it"
-          + " can fail open.");
+          + " Take a gun that lets the pressure off when its nozzle is blocked, or see to it that no more than the limit"
+          + " can stand in front of it: a regulator alone does not do, it can fail open.");
     }
     if (rulings.stream().allMatch(PartChecks::isAllowed)) {
       return RuleAnswer.met(each);
@@ -396,8 +395,8 @@ final class RuleSentences {
         .map(needed -> Math.ceil(needed.most().metres() / length))
         .filter(pieces -> pieces <= MOST_JOINED)
         .map(pieces -> " " + Math.round(pieces) + " × " + hose.part().name()
-            + " reach when they are joined: put so many hoses into the line, with a coupling"
-            + " between two, and see what air is left.")
+            + " reach when they are joined: put so many hoses into the line, with a coupling between two,"
+            + " and see what air is left.")
         .orElse("");
   }
 
@@ -538,8 +537,7 @@ final class RuleSentences {
   static RuleAnswer vented(Assembly a, UnitSystem units) {
     if (!a.requirement().isVentRequired()) {
       return RuleAnswer.doesNotApply(
-          "The job does not ask for vented couplings; shut off and let the air out before parting"
-              + " one.");
+          "The job does not ask for vented couplings; shut off and let the air out before parting one.");
     }
     List<Part> closed = PartChecks.breaking(a, PartChecks::isUnvented);
     return closed.isEmpty()

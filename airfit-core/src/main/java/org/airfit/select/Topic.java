@@ -13,8 +13,7 @@ public enum Topic {
   /** What the line carries. */
   MEDIUM(
       "What does the line carry?",
-      "airfit advises on compressed air for tools only; anything else ends here, before it is"
-          + " connected",
+      "airfit advises on compressed air for tools only; anything else ends here, before it is connected",
       Source.derived("the laws of flow and the rules used here are those of compressed air"),
       "compressed air"),
 
@@ -108,8 +107,7 @@ public enum Topic {
   /** What the tool does. */
   USE(
       "What does the tool do?",
-      "a tool that hammers, blows, sprays, blasts or drives fasteners has rules and warnings of"
-          + " its own",
+      "a tool that hammers, blows, sprays, blasts or drives fasteners has rules and warnings of its own",
       Rule.SAFETY_RULES_ALLOW.source(),
       "hammers"),
 
@@ -157,8 +155,7 @@ public enum Topic {
 
   /** What stands behind a failed regulator. */
   REGULATOR_FAILED(
-      "What does the maker of the regulator tell of a failed one: how much stands behind it at"
-          + " most?",
+      "What does the maker of the regulator tell of a failed one: how much stands behind it at most?",
       "without that, all that stands in front of the regulator counts",
       Rule.PARTS_RATED.source(),
       "110 psig, or 7.5 bar(g)"),

@@ -76,8 +76,8 @@ public final class ThreadIdentification implements Worked {
     PITCH_AGAIN("read the pitch again: it does not agree with the likeliest thread"),
     /** The pitch once more, and closer, because it lies at the edge of what the likeliest thread allows. */
     PITCH_CLOSER(
-        "measure the length over the pitches again, over as many as you can: it lies farther off"
-            + " the likeliest thread than 95 of 100 good readings do"),
+        "measure the length over the pitches again, over as many as you can: it lies farther off the"
+            + " likeliest thread than 95 of 100 good readings do"),
     /** The diameter of the first full thread once more. */
     FIRST_CREST("measure the first full thread at the open end again"),
     /** The crest of the last full thread. */
@@ -86,8 +86,9 @@ public final class ThreadIdentification implements Worked {
     FLANK_ANGLE("look at the flanks with a thread gauge: 60° is NPT, NPSC, NPSM, metric or "
         + "unified, 55° is R, Rp or G"),
     /** The side once more, where threads of both are left. */
-    SIDE("look again whether it is a male or a female thread: a male one is measured over its"
-        + " crests, a female one between them"),
+    SIDE(
+        "look again whether it is a male or a female thread: a male one is measured over its crests, "
+            + "a female one between them"),
     /** The first diameter once more, and closer. */
     CLOSER_DIAMETER("measure the first diameter several times with a micrometer or plug gauges");
 
@@ -231,8 +232,9 @@ public final class ThreadIdentification implements Worked {
     }
     return List.of(new Caution(
         "Do not try it under pressure",
-        "A thread that is not known must not be put under pressure with one that seems to fit:"
-            + " threads of two standards can run in, hold for a while and come apart.",
+        "A thread that is not known must not be put under pressure with one that seems to fit: threads of two "
+            + "standards can run in, hold for a"
+            + " while and come apart.",
         Source.handbook("article on thread compatibility; geometry of the standards")));
   }
 

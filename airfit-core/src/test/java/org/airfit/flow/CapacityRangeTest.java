@@ -268,8 +268,7 @@ class CapacityRangeTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> point(0.0, 1.0))
         .withMessage(
-            "rated flow must be above 0, was 0.0 m³/s ANR; a part that passes nothing has no"
-                + " capacity");
+            "rated flow must be above 0, was 0.0 m³/s ANR; a part that passes nothing has no capacity");
   }
 
   /** The Cv that has a conductance whatever its xT is the one whose least it is; half the conductance, half the Cv. */

@@ -368,8 +368,7 @@ class RatingTest {
     assertThat(range.most().criticalPressureRatio()).isBetween(0.3, 0.4);
     assertThat(range.assumption().citation())
         .matches(
-            "fitted to 3 points, which lie within [0-9.e-]+ % of one curve; b from 0\\.2[0-9] to"
-                + " 0\\.3[0-9]");
+            "fitted to 3 points, which lie within [0-9.e-]+ % of one curve; b from 0\\.2[0-9] to 0\\.3[0-9]");
     assertThat(range.assumption().basis()).isEqualTo(Basis.DERIVED);
   }
 
@@ -424,37 +423,36 @@ class RatingTest {
       value = {
         "|0|the rating is missing",
         " ; |0|the rating is missing",
-        "40 scfm, 5 psi drop|0|a pressure drop without the pressure in front of the part: add it,"
-            + " such as \"at 100 psig\"",
-        "40 scfm, outlet 5 bar(g)|0|a pressure drop without the pressure in front of the part: add"
-            + " it, such as \"at 100 psig\"",
-        "40 scfm, outlet 5 bar(a)|0|a pressure drop without the pressure in front of the part: add"
-            + " it, such as \"at 100 psig\"",
-        "40 scfm full flow|0|a full flow without the pressure in front of the part: add it, such"
-            + " as \"at 90 psig\"",
-        "40 scfm at 100 psi, 5 psi drop|11|\"100 psi\" does not tell from where the pressure"
-            + " counts: say psig or bar(g) for a gauge reading, psia or bar(a) for an absolute"
-            + " one, and \"5 psi drop\" for a pressure drop",
-        "40 scfm at 100 psig, 5 psi|21|\"5 psi\" does not tell from where the pressure counts: say"
-            + " psig or bar(g) for a gauge reading, psia or bar(a) for an absolute one, and \"5"
-            + " psi drop\" for a pressure drop",
-        "40 scfm at 100 psig, 5 psig drop|23|\"psig\" marks a pressure against the atmosphere; a"
-            + " drop between two places has no such mark: say psi",
-        "40 scfm at 100 psig, 120 psi drop|0|the pressure drop of 120 psi (8.274 bar) must be at"
-            + " most the inlet of 100 psig (6.895 bar(g))",
-        "40 scfm at 114.7 psia, 114.7 psi drop|0|the pressure drop of 114.7 psi (7.908 bar) must"
-            + " be below the inlet of 114.7 psia (7.908 bar(a))",
+        "40 scfm, 5 psi drop|0|a pressure drop without the pressure in front of the part: add it, such as \"at"
+            + " 100 psig\"",
+        "40 scfm, outlet 5 bar(g)|0|a pressure drop without the pressure in front of the part: add it, such as"
+            + " \"at 100 psig\"",
+        "40 scfm, outlet 5 bar(a)|0|a pressure drop without the pressure in front of the part: add it, such as"
+            + " \"at 100 psig\"",
+        "40 scfm full flow|0|a full flow without the pressure in front of the part: add it, such as \"at 90 psig\"",
+        "40 scfm at 100 psi, 5 psi drop|11|\"100 psi\" does not tell from where the pressure counts: say psig or bar(g)"
+            + " for a gauge reading, psia or bar(a) for an absolute one, and \"5 psi drop\" for a pressure drop",
+        "40 scfm at 100 psig, 5 psi|21|\"5 psi\" does not tell from where the pressure counts: say psig or bar(g) for a"
+            + " gauge reading, psia or bar(a) for an absolute one, and \"5 psi drop\" for a pressure drop",
+        "40 scfm at 100 psig, 5 psig drop|23|\"psig\" marks a pressure against the atmosphere; a drop between"
+            + " two places"
+            + " has no such mark: say psi",
+        "40 scfm at 100 psig, 120 psi drop|0|the pressure drop of 120 psi (8.274 bar) must be at most the inlet of 100"
+            + " psig (6.895 bar(g))",
+        "40 scfm at 114.7 psia, 114.7 psi drop|0|the pressure drop of 114.7 psi (7.908 bar) must be below the inlet of"
+            + " 114.7 psia (7.908 bar(a))",
         "40 scfm at 100 psig, 0 psi drop|0|the pressure drop must be above 0",
-        "0 scfm at 100 psig, 5 psi drop|0|rated flow must be above 0, was 0.0 m³/s (60 °F); a part"
-            + " that passes nothing has no capacity",
+        "0 scfm at 100 psig, 5 psi drop|0|rated flow must be above 0, was 0.0 m³/s (60 °F); a part that passes"
+            + " nothing has"
+            + " no capacity",
         "C 3.5 dm3/(s bar), b 1.2|21|critical pressure ratio b must be between 0 and 1, was 1.2",
         "C 3.5 dm3/(s bar), b 1|0|critical pressure ratio must be in [0, 1), was 1.0",
         "C 3.5 dm3/(s bar), b -0.2|21|critical pressure ratio b is a plain number such as 0.3",
         "C 3.5 dm3/(s bar), b .|21|critical pressure ratio b is a plain number such as 0.3",
         "C 3.5 dm3/(s bar), b|20|critical pressure ratio b is a plain number such as 0.3",
         "C 3.5 dm3/(s bar), b 0.3, m 2|28|subsonic index m must be between 0 and 1, was 2.0",
-        "C 3,5 dm3/(s bar), b 0.2|3|a comma means different things in different places: write 6.2"
-            + " with a point and 1200 without a mark",
+        "C 3,5 dm3/(s bar), b 0.2|3|a comma means different things in different places: write 6.2 with a point and 1200"
+            + " without a mark",
         "C 0 dm3/(s bar), b 0.2|0|sonic conductance must be above 0, was 0.0 m³/(s·Pa)",
         "C 3.5, b 0.3|5|the unit is missing",
         "Cv|2|the number is missing",
@@ -474,28 +472,23 @@ class RatingTest {
         "Cv 1.4, outlet 5 bar(g)|0|beside a flow coefficient only xT may stand",
         "Cv 1.4, outlet 5 bar(a)|0|beside a flow coefficient only xT may stand",
         "Cv 1.4, 20 °C|0|beside a flow coefficient only xT may stand",
-        "C 3 dm3/(s bar), S 3 mm2|0|beside a sonic conductance C only b, m and \"opens at\" may"
-            + " stand",
-        "C 3 dm3/(s bar), 20 scfm|0|beside a sonic conductance C only b, m and \"opens at\" may"
-            + " stand",
+        "C 3 dm3/(s bar), S 3 mm2|0|beside a sonic conductance C only b, m and \"opens at\" may stand",
+        "C 3 dm3/(s bar), 20 scfm|0|beside a sonic conductance C only b, m and \"opens at\" may stand",
         "S 3 mm2, 20 scfm|0|beside an effective area S only b may stand",
         "40 scfm at 100 psig, 5 psi drop, xT 0.7|0|xT belongs to a flow coefficient: give Cv or Kv",
-        "40 scfm at 100 psig, 5 psi drop, m 0.4|0|m and \"opens at\" belong to C and b of ISO"
-            + " 6358: give C",
+        "40 scfm at 100 psig, 5 psi drop, m 0.4|0|m and \"opens at\" belong to C and b of ISO 6358: give C",
         "S 12 mm2, opens at 1 psi|0|m and \"opens at\" belong to C and b of ISO 6358: give C",
         "S 12|4|the unit is missing",
         "b 0.3|0|the flow, Cv, Kv, C or S is missing",
         "at 100 psig|0|the flow, Cv, Kv, C or S is missing",
         "foo|0|\"foo\" is nothing a rating has",
         "40 scfm at 100 psig, red|21|\"red\" is nothing a rating has",
-        "40 scfm at 100 psig, 20 scfm|21|a second flow: put a semicolon between the points of a"
-            + " table",
-        "40 cfm at 100 psig, 20 scfm|20|a second flow: put a semicolon between the points of a"
-            + " table",
-        "40 scfm at 100 psig, 95 psig|21|a second pressure in front of the part: say \"from 6"
-            + " bar(g) to 5 bar(g)\" or \"5 psi drop\"",
-        "40 scfm at 100 psia, 95 psig|21|a second pressure in front of the part: say \"from 6"
-            + " bar(g) to 5 bar(g)\" or \"5 psi drop\"",
+        "40 scfm at 100 psig, 20 scfm|21|a second flow: put a semicolon between the points of a table",
+        "40 cfm at 100 psig, 20 scfm|20|a second flow: put a semicolon between the points of a table",
+        "40 scfm at 100 psig, 95 psig|21|a second pressure in front of the part: say \"from 6 bar(g) to 5 bar(g)\" or"
+            + " \"5 psi drop\"",
+        "40 scfm at 100 psia, 95 psig|21|a second pressure in front of the part: say \"from 6 bar(g) to 5 bar(g)\" or"
+            + " \"5 psi drop\"",
         "40 scfm to 5 bar(g) to 4 bar(g)|23|a second pressure behind the part",
         "40 scfm to 5 bar(a) to 4 bar(g)|23|a second pressure behind the part",
         "40 scfm at 100 psig, 5 psi drop, 6 psi drop|33|a second pressure drop",
@@ -503,30 +496,30 @@ class RatingTest {
         "S 1 mm2, S 2 mm2|9|a second effective area S",
         "1 mm2, 2 mm2|7|a second effective area S",
         "40 scfm, 20 °C, 30 °C|16|a second temperature",
-        "40 scfm from 5 bar(g) to 6 bar(g)|0|the pressure behind the part must be below that in"
-            + " front",
-        "40 scfm from 5 bar(a) to 5 bar(a)|0|the pressure behind the part must be below that in"
-            + " front",
-        "40 scfm at 100 psig, 5 psi drop, full flow|0|a pressure drop, a pressure behind the part"
-            + " and full flow: only one of them may stand",
-        "40 scfm at 100 psig to 95 psig, 5 psi drop|0|a pressure drop, a pressure behind the part"
-            + " and full flow: only one of them may stand",
-        "40 scfm full flow at 0 psig|0|full flow goes into the open, so the inlet must be above"
-            + " 1.01325 bar(a)",
-        "40 scfm at -2 bar(g), 5 psi drop|0|gauge pressure must be at least minus the atmosphere"
-            + " of 1.01325 bar(a), was -2 bar(g)",
-        "40 scfm at 5 psig|0|inlet of a rating without a drop must be above 19.7 psia, was"
-            + " 135798.786466 Pa(a)",
-        "20 scfm at 100 psig, 4 psi drop; 40 scfm, 1 psi drop|32|from the same inlet this flow is"
-            + " larger than that of point 1 and loses less: look at both again",
-        "20 scfm, 1 psi drop; 40 scfm, 4 psi drop|0|a pressure drop without the pressure in front"
-            + " of the part: add it, such as \"at 100 psig\"",
+        "40 scfm from 5 bar(g) to 6 bar(g)|0|the pressure behind the part must be below that in front",
+        "40 scfm from 5 bar(a) to 5 bar(a)|0|the pressure behind the part must be below that in front",
+        "40 scfm at 100 psig, 5 psi drop, full flow|0|a pressure drop, a pressure behind the part and full"
+            + " flow: only one"
+            + " of them may stand",
+        "40 scfm at 100 psig to 95 psig, 5 psi drop|0|a pressure drop, a pressure behind the part and full"
+            + " flow: only one"
+            + " of them may stand",
+        "40 scfm full flow at 0 psig|0|full flow goes into the open, so the inlet must be above 1.01325 bar(a)",
+        "40 scfm at -2 bar(g), 5 psi drop|0|gauge pressure must be at least minus the atmosphere of 1.01325"
+            + " bar(a), was -2"
+            + " bar(g)",
+        "40 scfm at 5 psig|0|inlet of a rating without a drop must be above 19.7 psia, was 135798.786466 Pa(a)",
+        "20 scfm at 100 psig, 4 psi drop; 40 scfm, 1 psi drop|32|from the same inlet this flow is larger than that of"
+            + " point 1 and loses less: look at both again",
+        "20 scfm, 1 psi drop; 40 scfm, 4 psi drop|0|a pressure drop without the pressure in front of the part: add it,"
+            + " such as \"at 100 psig\"",
         "20 scfm at 100 psig, 1 psi drop; 40 scfm|32|the pressure drop of this point is missing",
         "20 scfm at 100 psig, 1 psi drop; 4 psi drop|32|the flow of this point is missing",
-        "20 scfm at 100 psig, 1 psi drop; 0 scfm, 4 psi drop|32|rated flow must be above 0, was"
-            + " 0.0 m³/s (60 °F); a part that passes nothing has no capacity",
-        "20 scfm at 100 psig, 1 psi drop; 40 scfm, 4 psi drop, b 0.3|32|a table has points of a"
-            + " flow, an inlet pressure and a pressure drop only",
+        "20 scfm at 100 psig, 1 psi drop; 0 scfm, 4 psi drop|32|rated flow must be above 0, was 0.0 m³/s (60"
+            + " °F); a part"
+            + " that passes nothing has no capacity",
+        "20 scfm at 100 psig, 1 psi drop; 40 scfm, 4 psi drop, b 0.3|32|a table has points of a flow, an inlet pressure"
+            + " and a pressure drop only",
         "Cv 1.4; Cv 1.5|0|a table has points of a flow, an inlet pressure and a pressure drop only"
       })
   void a_mistake_is_told_in_one_line_with_its_place(String text, int position, String problem) {

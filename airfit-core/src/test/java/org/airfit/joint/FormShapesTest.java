@@ -172,25 +172,19 @@ class FormShapesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "37° flare 9/16-18 male | 9/16-18 O-ring port | port adapter 9/16-18 male with O-ring ×"
-            + " 37° flare 9/16-18 female swivel",
-        "37° flare 9/16-18 male | 37° flare 9/16-18 male | swivel union 37° flare 9/16-18 female"
-            + " swivel × 37° flare 9/16-18 female swivel",
-        "37° flare 9/16-18 nut | 37° flare 9/16-18 nut | flare union 37° flare 9/16-18 male × 37°"
-            + " flare 9/16-18 male",
-        "37° flare 9/16-18 nut | 3/8 NPT female | flare adapter 37° flare 9/16-18 male × 3/8 NPT"
-            + " male",
-        "37° flare 9/16-18 male | G 3/8 port | swivel adapter 37° flare 9/16-18 female swivel × G"
-            + " 3/8 male",
-        "45° flare 7/16-20 male | 1/4 NPT female | swivel adapter 45° flare 7/16-20 female swivel"
-            + " × 1/4 NPT male",
-        "9/16-18 O-ring port | 3/8 NPT male | port adapter 9/16-18 male with O-ring × 3/8 NPT"
-            + " female",
+        "37° flare 9/16-18 male | 9/16-18 O-ring port | port adapter 9/16-18 male with O-ring × 37° flare 9/16-18 female"
+            + " swivel",
+        "37° flare 9/16-18 male | 37° flare 9/16-18 male | swivel union 37° flare 9/16-18 female swivel × 37° flare"
+            + " 9/16-18 female swivel",
+        "37° flare 9/16-18 nut | 37° flare 9/16-18 nut | flare union 37° flare 9/16-18 male × 37° flare 9/16-18 male",
+        "37° flare 9/16-18 nut | 3/8 NPT female | flare adapter 37° flare 9/16-18 male × 3/8 NPT male",
+        "37° flare 9/16-18 male | G 3/8 port | swivel adapter 37° flare 9/16-18 female swivel × G 3/8 male",
+        "45° flare 7/16-20 male | 1/4 NPT female | swivel adapter 45° flare 7/16-20 female swivel × 1/4 NPT male",
+        "9/16-18 O-ring port | 3/8 NPT male | port adapter 9/16-18 male with O-ring × 3/8 NPT female",
         "M14x1.5 port | G 1/4 male | port adapter M14x1.5 male with O-ring × G 1/4 female",
         "G 1/4 port | 1/4 NPT male | adapter 1/4 NPT female × G 1/4 male",
         "G 1/4 port | 8 mm tube | push-in connector 8 mm push-in × G 1/4 male",
-        "G 1/4 male with washer | 1/4 NPT male | female adapter coupling 1/4 NPT female × G 1/4"
-            + " female",
+        "G 1/4 male with washer | 1/4 NPT male | female adapter coupling 1/4 NPT female × G 1/4 female",
         "M5 female | 4 mm tube | push-in connector 4 mm push-in × M5 male",
         "M5 female | 1/8 NPT male | adapter M5 male × 1/8 NPT female",
         "10-32 female | 1/8 NPT male | adapter 10-32 male × 1/8 NPT female",

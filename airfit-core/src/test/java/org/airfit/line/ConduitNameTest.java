@@ -166,8 +166,8 @@ class ConduitNameTest {
     assertThat(assumed("steel pipe"))
         .containsExactly(
             "roughness of steel pipe, compressed air, in service by Idelchik 2007",
-            "roughness of commercial steel pipe, new by Binder 1973; Crane TP-410 0.0018 in;"
-                + " Idelchik 2007 gives 0.02 to 0.1 mm",
+            "roughness of commercial steel pipe, new by Binder 1973; Crane TP-410 0.0018 in; Idelchik 2007"
+                + " gives 0.02 to 0.1 mm",
             "age not told: from new to years in service");
     assertThat(assumed("old steel pipe"))
         .containsExactly("roughness of steel pipe, compressed air, in service by Idelchik 2007");
@@ -191,8 +191,8 @@ class ConduitNameTest {
     assertThat(range.assumption())
         .isEqualTo(new Source(
             Basis.HANDBOOK,
-            "bore of the hose by ISO 1307, however it is made; roughness of rubber hose, smooth"
-                + " bore by two public tables"));
+            "bore of the hose by ISO 1307, however it is made; roughness of rubber hose, smooth bore by two"
+                + " public tables"));
     ConduitRange measured = ConduitName.parse("hose").over(Length.ofMillimetres(6.1), TEN);
     assertThat(measured.least().bore()).isEqualTo(measured.most().bore());
     assertThat(measured.least().wall()).isEmpty();
@@ -235,9 +235,10 @@ class ConduitNameTest {
         "1/4 in|0|whether it is a pipe, a tube or a hose is missing",
         "old|0|whether it is a pipe, a tube or a hose is missing",
         "` `|0|whether it is a pipe, a tube or a hose is missing",
-        "9 mm hose|0|no hose of that name stands in ISO 1307 as far as it was seen: give the bore,"
-            + " or one of 4 mm, 1/4 in (6.3 mm), 5/16 in (8 mm), 3/8 in (10 mm), 1/2 in (12.5 mm),"
-            + " 5/8 in (16 mm), 3/4 in (19 mm), 20 mm, 1 in (25 mm), 2 in (51 mm)",
+        "9 mm hose|0|no hose of that name stands in ISO 1307 as far as it was seen: give the bore, or one of 4 mm, 1/4"
+            + " in (6.3 mm), 5/16 in (8 mm), 3/8 in (10 mm), 1/2 in (12.5 mm), 5/8 in (16 mm), 3/4 in (19 mm),"
+            + " 20 mm, 1 in"
+            + " (25 mm), 2 in (51 mm)",
         "0 mm hose|0|hose bore must be in [1, 500] mm, was 0 mm",
         "hose 10|7|the unit is missing",
         "7/16 in steel pipe|0|\"7/16 in\" is no size of pipe: say such as \"1/2 in\", or leave the"
@@ -251,10 +252,8 @@ class ConduitNameTest {
         "8 x 8 mm tube|0|a tube is named by its outside and its wall: the outside must be the"
             + " larger",
         "1/4 in hose 5 mm|12|\"5\" tells nothing of a pipe, tube or hose",
-        "6 x 8 mm tube|0|a tube is named by its outside and its wall: the outside must be the"
-            + " larger",
-        "1 in aluminium pipe|0|no table tells the bore of such a pipe by its size: leave the size"
-            + " out and give the bore"
+        "6 x 8 mm tube|0|a tube is named by its outside and its wall: the outside must be the larger",
+        "1 in aluminium pipe|0|no table tells the bore of such a pipe by its size: leave the size out and give the bore"
       })
   void a_mistake_is_told_with_its_place(String text, int position, String problem) {
     assertThatExceptionOfType(QuantityFormatException.class)

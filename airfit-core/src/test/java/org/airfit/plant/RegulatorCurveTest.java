@@ -148,8 +148,7 @@ class RegulatorCurveTest {
     assertThat(CURVE.inWords(UnitSystem.US)).startsWith("87.0 psig at 0");
     assertThat(CURVE)
         .hasToString(
-            "600000.0 Pa(g) at 0.0 m³/s ANR; 570000.0 Pa(g) at 0.01 m³/s ANR; 520000.0 Pa(g) at"
-                + " 0.03 m³/s ANR");
+            "600000.0 Pa(g) at 0.0 m³/s ANR; 570000.0 Pa(g) at 0.01 m³/s ANR; 520000.0 Pa(g) at 0.03 m³/s ANR");
   }
 
   @Test

@@ -244,16 +244,14 @@ class InterviewTest {
   void the_limit_of_the_tool_turns_at_what_can_stand_at_it() {
     assertThat(answers(talk(bare()), Topic.TOOL_RATING))
         .containsExactly(
-            "less than 7 bar(g): nothing in the catalogue fits, not met: Tool is not"
-                + " over-pressured",
+            "less than 7 bar(g): nothing in the catalogue fits, not met: Tool is not over-pressured",
             "7 bar(g) or more: settled: Tool is not over-pressured");
     Interview regulated = talk(bare().highest(GaugePressure.ofBar(8.5)).regulated());
     assertThat(answers(regulated, Topic.TOOL_RATING))
         .containsExactly(
-            "less than 7 bar(g): nothing in the catalogue fits, not met: Tool is not"
-                + " over-pressured",
-            "7 bar(g) or more, less than 8.5 bar(g): met only while the regulator holds: Tool is"
-                + " not over-pressured; to heed: If the regulator fails",
+            "less than 7 bar(g): nothing in the catalogue fits, not met: Tool is not over-pressured",
+            "7 bar(g) or more, less than 8.5 bar(g): met only while the regulator holds: Tool is not"
+                + " over-pressured; to heed: If the regulator fails",
             "8.5 bar(g) or more: settled: Tool is not over-pressured");
     assertThat(question(regulated, Topic.TOOL_RATING).why())
         .isEqualTo("A tool that takes no air has the whole pressure of the line on it [the dead-end"
@@ -270,12 +268,11 @@ class InterviewTest {
     assertThat(answers(talk(Shelf.job().toolRating(GaugePressure.ofBar(30.0))), Topic.HIGHEST))
         .containsExactly(
             "7 bar(g) or more, up to 16 bar(g): nothing changes",
-            "more than 16 bar(g), up to 30 bar(g): nothing in the catalogue fits, not met: Parts"
-                + " are rated; still to be asked: Safety rules allow it; to heed: Rated pressure,"
-                + " Coupler working pressure",
-            "more than 30 bar(g): nothing in the catalogue fits, not met: Parts are rated, Tool is"
-                + " not over-pressured; still to be asked: Safety rules allow it; to heed: Rated"
-                + " pressure, Coupler working pressure");
+            "more than 16 bar(g), up to 30 bar(g): nothing in the catalogue fits, not met: Parts are rated;"
+                + " still to be asked: Safety rules allow it; to heed: Rated pressure, Coupler working pressure",
+            "more than 30 bar(g): nothing in the catalogue fits, not met: Parts are rated, Tool is not"
+                + " over-pressured; still to be asked: Safety rules allow it; to heed: Rated pressure, Coupler"
+                + " working pressure");
     assertThat(topics(talk(Shelf.job().highest(GaugePressure.ofBar(9.0)))))
         .doesNotContain(Topic.HIGHEST);
     Supply compressor = new Compressor(
@@ -654,8 +651,8 @@ class InterviewTest {
         .withMessage("answer on the dropped must be yes or no, was \"maybe\"");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> talk.with(Topic.TOOL_RATING, " "))
-        .withMessage("answer on the tool rating must be told, was blank; such as \"110 psig, or 7.5"
-            + " bar(g)\"");
+        .withMessage(
+            "answer on the tool rating must be told, was blank; such as \"110 psig, or 7.5 bar(g)\"");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> talk.with(Topic.TOOL_RATING, "110"))
         .withMessageContaining("110");

@@ -164,10 +164,9 @@ class RulesInWordsTest {
   void joints_are_told_the_way_the_air_goes_straight_or_through_adapters() {
     assertThat(said(Shelf.job(), usual(), Rule.ENDS_MATE))
         .isEqualTo(
-            "Ends mate: met. outlet to socket: 3/8 NPT male straight to 3/8 NPT female; plug to"
-                + " hose: 3/8 NPT female straight to 3/8 NPT male; hose to socket: 3/8 NPT male"
-                + " straight to 3/8 NPT female; plug to tool: 1/4 NPT male straight to 1/4 NPT"
-                + " female.");
+            "Ends mate: met. outlet to socket: 3/8 NPT male straight to 3/8 NPT female; plug to hose:"
+                + " 3/8 NPT female straight to 3/8 NPT male; hose to socket: 3/8 NPT male straight to 3/8 NPT"
+                + " female; plug to tool: 1/4 NPT male straight to 1/4 NPT female.");
     Part.Adapter one = new Part.Adapter(
         facts("one"),
         End.parse("1/2 NPT male"),
@@ -178,8 +177,8 @@ class RulesInWordsTest {
     assertThat(said(
             Shelf.job().outlet(End.parse("1/2 NPT female")), usualWith(one, two), Rule.ENDS_MATE))
         .startsWith(
-            "Ends mate: met. outlet to socket: 1/2 NPT female to 3/8 NPT female through one and"
-                + " two; plug to hose: ");
+            "Ends mate: met. outlet to socket: 1/2 NPT female to 3/8 NPT female through one and two;"
+                + " plug to hose: ");
     Part.Socket straight = Shelf.socket(facts("socket"), "finch", "3/8 NPSC female", 9.0);
     assertThat(said(Shelf.job(), usualWith(straight), Rule.ENDS_MATE))
         .startsWith("Ends mate: ask. outlet to socket: 3/8 NPT male straight to 3/8 NPSC female; ")
@@ -234,17 +233,17 @@ class RulesInWordsTest {
                 + " 7.5 bar(g).");
     assertThat(said(Shelf.job().highest(GaugePressure.ofBar(8.0)), usual(), Rule.TOOL_RATED))
         .isEqualTo(rule
-            + "NOT MET. The dead-end pressure at the tool is up to 8 bar(g), its maker allows 7.5"
-            + " bar(g): a regulator in front of it must be set to at most 7.5 bar(g); couplings,"
+            + "NOT MET. The dead-end pressure at the tool is up to 8 bar(g), its maker allows"
+            + " 7.5 bar(g): a regulator in front of it must be set to at most 7.5 bar(g); couplings,"
             + " hoses and adapters do not change that.");
     Requirement.Builder regulated =
         Shelf.job().highest(GaugePressure.ofBar(8.0)).regulated();
     assertThat(said(regulated, usual(), Rule.TOOL_RATED))
         .isEqualTo(
             rule + "met while the regulator holds. The dead-end pressure at the tool is 7 bar(g)"
-                + " while the regulator holds and 8 bar(g) if it fails, its maker allows 7.5"
-                + " bar(g). A relief valve behind the regulator, set to at most what the maker"
-                + " allows, guards the tool if the regulator fails.");
+                + " while the regulator holds and 8 bar(g) if it fails, its maker allows 7.5 bar(g). A"
+                + " relief valve behind the regulator, set to at most what the maker allows, guards the tool"
+                + " if the regulator fails.");
     assertThat(said(regulated.toolRating(GaugePressure.ofBar(8.0)), usual(), Rule.TOOL_RATED))
         .as("it stands the failure too")
         .isEqualTo(
@@ -283,8 +282,8 @@ class RulesInWordsTest {
             laid(first, second, HOSE).toolRating(GaugePressure.ofBar(6.9)), parts, Rule.TOOL_RATED))
         .isEqualTo(rule
             + "s hold and 7 bar(g) if they fail, its maker allows 6.9 bar(g). A relief valve"
-            + " behind the last regulator, set to at most what the maker allows, guards the tool"
-            + " if they fail.");
+            + " behind the last regulator, set to at most what the maker allows, guards the tool if they"
+            + " fail.");
     assertThat(said(
             laid(second, HOSE)
                 .highest(GaugePressure.ofBar(7.2))
@@ -333,8 +332,8 @@ class RulesInWordsTest {
           .startsWith("Air at the tool: NOT MET. The tool has only ")
           .endsWith(
               needed < 7.05
-                  ? " The supply itself stands at just the 7 bar(g) that the tool needs, and every"
-                      + " part loses some: couplings, hoses and adapters do not change that."
+                  ? " The supply itself stands at just the 7 bar(g) that the tool needs, and every part"
+                      + " loses some: couplings, hoses and adapters do not change that."
                   : " The supply itself stands at only 7 bar(g): couplings, hoses and adapters do"
                       + " not change that.");
     }
@@ -357,8 +356,8 @@ class RulesInWordsTest {
               set < 5.0
                   ? " The regulator holds only 4.9 bar(g): couplings, hoses and adapters do not"
                       + " change that."
-                  : " The regulator holds just the 5 bar(g) that the tool needs, and every part"
-                      + " loses some: couplings, hoses and adapters do not change that.");
+                  : " The regulator holds just the 5 bar(g) that the tool needs, and every part loses some:"
+                      + " couplings, hoses and adapters do not change that.");
     }
   }
 
@@ -641,21 +640,20 @@ class RulesInWordsTest {
     Selection.Proposals pieces = fitting(Shelf.job(), priced);
     assertThat(pieces.whyBest())
         .isEqualTo(
-            "Of all combinations that meet every rule it needs the fewest pieces to buy, of those"
-                + " its couplings have the fewest profiles, and of those that have all prices"
-                + " known the parts in its line cost least: 5 pieces to buy in its line, 50.00"
-                + " EUR, " + atTool(pieces.best()) + " at the tool.");
+            "Of all combinations that meet every rule it needs the fewest pieces to buy, of those its"
+                + " couplings have the fewest profiles, and of those"
+                + " that have all prices known the parts in its line cost least: 5 pieces to buy in its line,"
+                + " 50.00 EUR, " + atTool(pieces.best()) + " at the tool.");
     assertThat(fitting(Shelf.job().objective(Objective.LOWEST_PRICE), priced).whyBest())
         .isEqualTo(
-            "Of all combinations that meet every rule and have all prices known, the parts in its"
-                + " line cost least: 5 pieces to buy in its line, 50.00"
-                + " EUR, " + atTool(pieces.best())
+            "Of all combinations that meet every rule and have all prices known, the parts in its line cost least: 5"
+                + " pieces to buy in its line, 50.00 EUR, " + atTool(pieces.best())
                 + " at the tool.");
     assertThat(fitting(Shelf.job(), usualWith(hose(facts("other hose")))).whyBest())
         .isEqualTo(
-            "Of all combinations that meet every rule it needs the fewest pieces to buy, of those"
-                + " its couplings have the fewest profiles, and of those it keeps the most"
-                + " pressure: 5 pieces to buy in its line, " + atTool(alone.best())
+            "Of all combinations that meet every rule it needs the fewest pieces to buy, of those its"
+                + " couplings have the fewest profiles, and of those it keeps the most pressure: 5 pieces to buy"
+                + " in its line, " + atTool(alone.best())
                 + " at the tool.");
     List<Part> partly = usualWith(
         socket(priced("socket", "10"), "finch"),
@@ -663,20 +661,16 @@ class RulesInWordsTest {
         hose(priced("other hose", "26")));
     assertThat(fitting(Shelf.job(), partly).whyBest())
         .isEqualTo(
-            "Of all combinations that meet every rule it needs the fewest pieces to buy, of those"
-                + " its couplings have the fewest profiles, and of those it has the fewest of"
-                + " unknown price, and their known prices sum to the least: 5 pieces to buy in its"
-                + " line, 45.00 EUR without hose plug, tool plug, of unknown price, "
+            "Of all combinations that meet every rule it needs the fewest pieces to buy, of those its"
+                + " couplings have the fewest profiles, and of those it has the fewest of unknown price, and their"
+                + " known prices sum to the least: 5 pieces to"
+                + " buy in its line, 45.00 EUR without hose plug, tool plug, of unknown price, "
                 + atTool(alone.best()) + " at the tool.");
     assertThat(fitting(Shelf.job().objective(Objective.LOWEST_PRICE), partly).whyBest())
         .isEqualTo(
-            "Of all combinations that meet every rule it has the fewest pieces of unknown price,"
-                + " and of those the known prices sum to the least: 5 pieces to buy in its line,"
-                + " 45.00 EUR without hose plug, tool"
-                + " plug,"
-                + " of unknown"
-                + " price,"
-                + " " + atTool(alone.best()) + " at the tool.");
+            "Of all combinations that meet every rule it has the fewest pieces of unknown price, and"
+                + " of those the known prices sum to the least: 5 pieces to buy in its line, 45.00 EUR without hose"
+                + " plug, tool plug, of unknown price, " + atTool(alone.best()) + " at the tool.");
   }
 
   private static List<Part> there(boolean withHose) {
@@ -710,8 +704,8 @@ class RulesInWordsTest {
   @Test
   void what_is_still_to_be_asked_is_told_before_why_it_stands_first() {
     String still =
-        "It breaks no rule, but whether it meets every rule depends on what is still to be asked."
-            + " Dry and lubricated air stay apart: Ask whether the line has a lubricator; no part"
+        "It breaks no rule, but whether it meets every rule depends on what is still to be"
+            + " asked. Dry and lubricated air stay apart: Ask whether the line has a lubricator; no part"
             + " is marked as kept for either kind of air. ";
     Requirement.Builder job =
         untoldTool().toolRating(GaugePressure.ofBar(7.5)).environment(Environment.INDOORS);
@@ -724,9 +718,9 @@ class RulesInWordsTest {
     assertThat(fitting(job, usualWith(hose(facts("other hose")))).whyBest())
         .isEqualTo(
             still + "Of all combinations that break no rule and leave as few questions about their"
-                + " parts open it needs the fewest pieces to buy, of those its couplings have"
-                + " the fewest profiles, and of those it keeps the most pressure: 5 pieces to"
-                + " buy in its line, " + tool + " at the tool.");
+                + " parts open it needs the fewest pieces to buy, of those its couplings have the fewest"
+                + " profiles, and of those it keeps the most pressure:"
+                + " 5 pieces to buy in its line, " + tool + " at the tool.");
     assertThat(fitting(
                 job, usualWith(hose(facts("other hose").withLubrication(Lubrication.LUBRICATED))))
             .whyBest())
@@ -778,8 +772,8 @@ class RulesInWordsTest {
         usualWith(hosePlug(facts("hose plug"), "wren"), toolPlug(facts("tool plug"), "wren")));
     assertThat(reasons(strangers))
         .containsExactly(
-            "2 socket: at the outlet: does not take profile wren with its plug; on the hose: does"
-                + " not take profile wren with its plug",
+            "2 socket: at the outlet: does not take profile wren with its plug; on the hose: does not"
+                + " take profile wren with its plug",
             "1 hose plug: on the hose, does not go into socket",
             "1 hose: 10 m of hose with 9.5 mm of bore",
             "1 tool plug: at the tool, does not go into socket");
@@ -806,7 +800,7 @@ class RulesInWordsTest {
     assertThat(air.outcome()).isEqualTo(RuleOutcome.OPEN);
     assertThat(air.reason())
         .startsWith("Without the missing adapter the tool has 6.")
-        .endsWith("What the adapter takes of that is not reckoned: judge it again once the ends are"
-            + " joined.");
+        .endsWith(
+            "What the adapter takes of that is not reckoned: judge it again once the ends are joined.");
   }
 }

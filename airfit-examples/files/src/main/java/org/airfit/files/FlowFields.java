@@ -238,9 +238,9 @@ final class FlowFields {
     try {
       name = ConduitName.parse(whole);
     } catch (QuantityFormatException e) {
-      throw size.wrong("\"" + typed + "\": " + e.problem()
-          + "; accepted: a size by name, such as \"1/2 in sch 40\", \"1/4 in hose\" or \"8 x 1"
-          + " mm tube\"");
+      throw size.wrong(
+          "\"" + typed + "\": " + e.problem()
+              + "; accepted: a size by name, such as \"1/2 in sch 40\", \"1/4 in hose\" or \"8 x 1 mm tube\"");
     }
     if (name.bore().isEmpty()) {
       throw size.wrong("\"" + typed + "\": the size is missing; accepted: a size by name, such as"
@@ -272,8 +272,7 @@ final class FlowFields {
         ? madeOf.get().roughness()
         : item.field(
                 "roughness",
-                "the roughness of the wall, such as \"0.045 mm\" for new steel pipe; or give the"
-                    + " wall")
+                "the roughness of the wall, such as \"0.045 mm\" for new steel pipe; or give the wall")
             .most(Length::parse);
     Optional<Wall> wall = madeOf.isPresent() ? madeOf : name.flatMap(ConduitName::wall);
     Conduit least = walled(Conduit.of(bore.least(), length, roughness), wall);

@@ -255,8 +255,8 @@ public final class JobFile {
         && air.isPresent()
         && air.get().text().strip().equals(Lubrication.DRY.toString())) {
       throw air.get()
-          .wrong("was dry, but a lubricator stands in the line; type lubricated, or leave the"
-              + " lubricator out");
+          .wrong(
+              "was dry, but a lubricator stands in the line; type lubricated, or leave the lubricator out");
     }
   }
 

@@ -48,8 +48,8 @@ final class JobLine {
 
   private static final String AT_MOST = "atMost";
   private static final String ACCEPTED_REACH =
-      "how long it must be at least, such as \"10 m\", \"25 ft\" or \"25 to 30 ft\"; \"longest\""
-          + " asks how long it may be";
+      "how long it must be at least, such as \"10 m\", \"25 ft\" or \"25 to 30 ft\"; \"longest\" asks how long it may"
+          + " be";
 
   private static final String ACCEPTED_AT_MOST =
       "how long it may be at most, such as \"6 ft\"; a whip hose is at most 10 ft unless told";
@@ -435,13 +435,11 @@ final class JobLine {
     if (begun + (othersTake ? 1 : 0) < 2) {
       throw told.wrong(
           lines.isEmpty()
-              ? "is empty; a splitter leads to two lines or more, or to one where \"othersTake\""
-                  + " says what others take"
+              ? "is empty; a splitter leads to two lines or more, or to one where \"othersTake\" says what others take"
               : "holds one line only, to " + lines.get(0).goal()
-                  + ": put what stands in that line in the place of the splitter and its tool into"
-                  + " the \"tool\" of the job (or of the line that the splitter ends), or say with"
-                  + " \"othersTake\" what others take, or with \"count\" that there are more"
-                  + " alike");
+                  + ": put what stands in that line in the place of the splitter and its tool into the \"tool\" of"
+                  + " the job (or of the line that the splitter ends), or say with \"othersTake\" what others take, or with \"count\" that there"
+                  + " are more alike");
     }
   }
 
@@ -464,8 +462,9 @@ final class JobLine {
     } else {
       if (tool.isPresent()) {
         throw tool.get()
-            .wrong("stands beside the lines of the splitter at the end of this line, each of which"
-                + " tells its tool; leave it out, or put it into one of those lines");
+            .wrong(
+                "stands beside the lines of the splitter at the end of this line, each of which tells its"
+                    + " tool; leave it out, or put it into one of those lines");
       }
       line = field.build(() -> ToolLine.toSplitter(behind.slots, behind.lines).alike(count));
     }
@@ -544,8 +543,8 @@ final class JobLine {
     }
     if (isThere) {
       throw bore.get()
-          .wrong("is asked of a hose that is there and stays; its bore stands in the data of its"
-              + " part");
+          .wrong(
+              "is asked of a hose that is there and stays; its bore stands in the data of its part");
     }
     if (bore.get().isText() && bore.get().text().chars().noneMatch(Character::isDigit)) {
       throw bore.get()

@@ -198,8 +198,8 @@ record JobSupply(AirState air, AbsolutePressure atmosphere) {
       return told.get()
           .one(
               Temperature::parse,
-              "give the highest, at which most pressure is lost; what the parts must stand goes"
-                  + " into conditions.coldest and conditions.hottest");
+              "give the highest, at which most pressure is lost; what the parts must stand goes into"
+                  + " conditions.coldest and conditions.hottest");
     }
     remarks.add("Air of " + units.either("20 °C (68 °F)", "68 °F (20 °C)")
         + " is assumed, as supply.temperature is not told.");

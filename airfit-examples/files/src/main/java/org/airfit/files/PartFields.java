@@ -183,8 +183,8 @@ final class PartFields {
       throw item.field(HOSE, "")
           .wrong(
               "is told of a reel in the line of a job, which is there already; in a catalogue give"
-                  + " capacity, what the reel with its hose lets through, such as \"40 scfm at 100"
-                  + " psig, 5 psi drop\"");
+                  + " capacity, what the reel with its hose lets through, such as \"40 scfm at 100 psig, 5 psi"
+                  + " drop\"");
     }
     End end = end(item);
     End other = otherEnd(item, end);

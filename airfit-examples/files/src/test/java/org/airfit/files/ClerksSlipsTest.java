@@ -21,8 +21,7 @@ class ClerksSlipsTest {
   private static final Path YARD = Path.of("..", "jobs", "boatyard");
 
   private static final String TOOL =
-      "{\"name\": \"grinder\", \"air\": \"11 scfm\", \"pressure\": \"80 psig\", \"inlet\": \"1/4"
-          + " NPT female\"}";
+      "{\"name\": \"grinder\", \"air\": \"11 scfm\", \"pressure\": \"80 psig\", \"inlet\": \"1/4 NPT female\"}";
 
   @TempDir
   Path folder;
@@ -53,8 +52,7 @@ class ClerksSlipsTest {
         "{\"tool\": " + TOOL + ", \"line\": [{\"kind\": \"hose\", \"reach\": \"10 ft\"}]}";
     assertThat(refused("{\"kind\": \"splitter\", \"lines\": [" + line + "]}", ""))
         .startsWith(
-            "job.json: line[2].lines: holds one line only, to grinder: put what stands in that"
-                + " line")
+            "job.json: line[2].lines: holds one line only, to grinder: put what stands in that line")
         .contains("\"tool\" of the job", "\"othersTake\"", "\"count\"")
         .doesNotContain("slots", "layout");
   }

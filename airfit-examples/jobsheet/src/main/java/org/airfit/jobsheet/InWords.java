@@ -179,9 +179,8 @@ final class InWords {
     boolean isCoupled = proposal.parts().stream().anyMatch(Part.Socket.class::isInstance);
     return sheet.units() == UnitSystem.US && isCoupled
         ? Optional.of(
-            "A socket here is what US trade calls a quick coupler or coupler; the plug goes into"
-                + " it. The profile is what it calls the interchange: both halves must have the"
-                + " same.")
+            "A socket here is what US trade calls a quick coupler or coupler; the plug goes into it."
+                + " The profile is what it calls the interchange: both halves must have the same.")
         : Optional.empty();
   }
 

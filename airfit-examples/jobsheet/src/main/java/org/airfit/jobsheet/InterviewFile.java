@@ -372,8 +372,7 @@ final class InterviewFile {
       case REACH -> {
         if (reach().isPresent()) {
           throw new IllegalArgumentException(
-              "reach must be told once, was told before: the line goes on behind its outlet; leave"
-                  + " it out");
+              "reach must be told once, was told before: the line goes on behind its outlet; leave it out");
         }
         requireTold(topic, Topic.OUTLET, outlet().isPresent());
       }
@@ -382,8 +381,7 @@ final class InterviewFile {
         requireTold(topic, Topic.HIGHEST, text("supply", "highest").isPresent());
         if (isRegulated()) {
           throw new IllegalArgumentException(
-              "regulator must be told once, was told before: the line begins with one; leave it"
-                  + " out");
+              "regulator must be told once, was told before: the line begins with one; leave it out");
         }
       }
       case REGULATOR_FAILED, SETTING -> requireTold(topic, Topic.REGULATOR, isRegulated());

@@ -25,8 +25,8 @@ import org.airfit.select.Subject;
 final class InterviewProgram {
 
   private static final String USAGE =
-      "give a job file that may lack anything, if there is one, a catalogue, and the job file to"
-          + " write: interview [START.json] CATALOGUE.json NEW-JOB.json";
+      "give a job file that may lack anything, if there is one, a catalogue, and the job file to write: interview"
+          + " [START.json] CATALOGUE.json NEW-JOB.json";
 
   private InterviewProgram() {}
 
@@ -97,11 +97,10 @@ final class InterviewProgram {
   private static String asked(Interview talk, JobSheet sheet) {
     List<Rule> broken = talk.brokenWhateverIsAnswered();
     if (!broken.isEmpty()) {
-      return "No one answer to what is left makes anything in the catalogue fit, so that no more"
-          + " is asked. Not met whatever the answer: "
+      return "No one answer to what is left makes anything in the catalogue fit, so that no more is asked. Not met"
+          + " whatever the answer: "
           + broken.stream().map(Rule::title).collect(Collectors.joining(", "))
-          + ". Two answers together were not tried. What would have to change, and what comes"
-          + " nearest, stands on the sheet of the job.";
+          + ". Two answers together were not tried. What would have to change, and what comes nearest, stands on the sheet of the job.";
     }
     if (talk.next().isPresent()) {
       return "Not all was asked; this is what stands so far.";

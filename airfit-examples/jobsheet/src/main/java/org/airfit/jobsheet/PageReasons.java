@@ -214,8 +214,7 @@ public final class PageReasons {
         "figcaption",
         title + ": the pressure from the supply down to the tool."
             + (isRegulated
-                ? " A thin stroke is what a regulator takes down to what it is set to, which is no"
-                    + " loss."
+                ? " A thin stroke is what a regulator takes down to what it is set to, which is no loss."
                 : ""));
     out.append("</figure>\n");
   }
@@ -228,8 +227,8 @@ public final class PageReasons {
     }
     InWords.sharesOf(result).ifPresent(of -> element("p", of));
     out.append("<table>\n<thead><tr><th scope=\"col\">where pressure is lost</th>")
-        .append("<th scope=\"col\" class=\"n\">pressure<br>loss</th><th scope=\"col\""
-            + " class=\"n\">share</th>")
+        .append(
+            "<th scope=\"col\" class=\"n\">pressure<br>loss</th><th scope=\"col\" class=\"n\">share</th>")
         .append("<th scope=\"col\" class=\"n\">gain<br>without it</th></tr></thead>\n<tbody>\n");
     InWords.atSupply(result, sheet)
         .ifPresent(regulator -> out.append("<tr><th scope=\"row\">")
@@ -390,10 +389,8 @@ public final class PageReasons {
             + sheet
                 .units()
                 .either(
-                    "at 20 °C, 1 bar and 65 % humidity, marked ANR (in brackets at 60 °F and 14.7"
-                        + " psia)",
-                    "at 60 °F and 14.7 psia (in brackets, marked ANR, at 20 °C, 1 bar and 65 %"
-                        + " humidity)")
+                    "at 20 °C, 1 bar and 65 % humidity, marked ANR (in brackets at 60 °F and 14.7 psia)",
+                    "at 60 °F and 14.7 psia (in brackets, marked ANR, at 20 °C, 1 bar and 65 % humidity)")
             + ", unless marked otherwise.");
     element("li", "Told in " + sheet.job().units().inWords());
     out.append("</ul>\n");

@@ -52,8 +52,7 @@ class WhateverItIsTest {
   }
 
   private static final String HOSE =
-      "{\"name\": \"old hose\", \"size\": \"1/4 in hose\", \"length\": \"20 ft\", \"wall\":"
-          + " \"rubber hose\"}";
+      "{\"name\": \"old hose\", \"size\": \"1/4 in hose\", \"length\": \"20 ft\", \"wall\": \"rubber hose\"}";
 
   private static String text(JobSheet sheet) {
     return TextSheet.of(sheet).replaceAll("\\s+", " ");
@@ -246,8 +245,8 @@ class WhateverItIsTest {
         .contains("To change: settle first what is not known, see \"Not known exactly\"")
         .doesNotContain("too little at", "one of at least", "then every drop has enough")
         .contains(
-            "That is with the worst of what is not known exactly; with the best of it there is"
-                + " enough at bench: it depends");
+            "That is with the worst of what is not known exactly; with the best of it there is enough at"
+                + " bench: it depends");
     assertThat(text(network(rating, (long) (best + 2.0) + " psig")))
         .contains("with the best of it the same drops are short.");
     assertThat(text(network(rating, (long) (worst - 1.0) + " psig")))
@@ -260,11 +259,10 @@ class WhateverItIsTest {
   @Test
   void a_bore_that_is_none_of_the_size_is_told_in_now_and_of_a_pipe() throws Exception {
     String slip =
-        "\"size\": \"3/8 in hose\", \"bore\": \"0.5 in\", \"length\": \"25 ft\", \"wall\":"
-            + " \"rubber hose\"";
+        "\"size\": \"3/8 in hose\", \"bore\": \"0.5 in\", \"length\": \"25 ft\", \"wall\": \"rubber hose\"";
     assertThat(text(sheet(job("50 psig", "{\"name\": \"old hose\", " + slip + "}"))))
-        .contains("\"0.5 in\" in now[1].bore is no bore of \"3/8 in hose\" in now[1].size, which"
-            + " measures ");
+        .contains(
+            "\"0.5 in\" in now[1].bore is no bore of \"3/8 in hose\" in now[1].size, which measures ");
     assertThat(text(
             sheet(job("50 psig", "{\"name\": \"old hose\", " + slip.replace("0.5", "0.37") + "}"))))
         .doesNotContain("is no bore of");
@@ -286,8 +284,7 @@ class WhateverItIsTest {
   void a_part_to_change_in_us_units_is_told_with_its_cv() throws Exception {
     assertThat(text(network("20 scfm full flow at 90 psig", "100 psig")))
         .containsPattern(
-            "filter: one of at least [0-9.]+ dm³/\\(s·bar\\) \\(a Cv of at least [0-9.]+ has"
-                + " that\\)");
+            "filter: one of at least [0-9.]+ dm³/\\(s·bar\\) \\(a Cv of at least [0-9.]+ has that\\)");
   }
 
   private static double atBench(NetworkSheet sheet, boolean isBest) {
@@ -301,9 +298,9 @@ class WhateverItIsTest {
     JobSheet sheet = sheet(job("60 psig", HOSE)
         .replace(
             "{\"kind\": \"coupling\"}, {\"kind\": \"hose\"",
-            "{\"kind\": \"filter\", \"part\": {\"end\": \"1/2 NPT male\", \"otherEnd\": \"1/2 NPT"
-                + " female\", \"capacity\": \"60 scfm at 100 psig, 5 psi drop\", \"rated\": \"200"
-                + " psig\"}}, {\"kind\": \"coupling\"}, {\"kind\": \"hose\""));
+            "{\"kind\": \"filter\", \"part\": {\"end\": \"1/2 NPT male\", \"otherEnd\": \"1/2 NPT female\","
+                + " \"capacity\": \"60 scfm at 100 psig, 5 psi drop\", \"rated\": \"200 psig\"}},"
+                + " {\"kind\": \"coupling\"}, {\"kind\": \"hose\""));
     String taken = Objects.requireNonNull(TakenForParts.of(sheet).get("filter"));
     assertThat(taken).contains("b not told: from 0 to 0.528");
     assertThat(text(sheet))
@@ -315,9 +312,8 @@ class WhateverItIsTest {
   @Test
   void a_hose_whose_bore_is_none_of_its_name_is_questioned_with_its_place() throws Exception {
     String hose =
-        "{\"kind\": \"hose\", \"reach\": \"25 ft\", \"part\": {\"hose\": \"3/8 in\", \"bore\":"
-            + " \"%s\", \"length\": \"25 ft\", \"wall\": \"smooth rubber hose\", \"end\": \"3/8"
-            + " NPT male\"}}";
+        "{\"kind\": \"hose\", \"reach\": \"25 ft\", \"part\": {\"hose\": \"3/8 in\", \"bore\": \"%s\","
+            + " \"length\": \"25 ft\", \"wall\": \"smooth rubber hose\", \"end\": \"3/8 NPT male\"}}";
     String reach = "{\"kind\": \"hose\", \"reach\": \"25 ft\"}";
     assertThat(text(sheet(job("60 psig", HOSE).replace(reach, hose.formatted("0.5 in")))))
         .contains(
