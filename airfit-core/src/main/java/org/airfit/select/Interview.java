@@ -23,11 +23,10 @@ import org.jspecify.annotations.Nullable;
  * each possible answer is put in and the parts are chosen with it, and the answer counts if the proposal, whether it
  * fits, a rule that is open, broken or met by a regulator only, or the title of a warning is other than before. Of an
  * amount the answers are the spans between the values at which a rule turns, which are known from the rules, ratings
- * and lengths themselves; where the air turns with the droop of a regulator is found by halving, to 1 mbar.
- * The question comes first of which an answer makes parts fit where none do; then that of which one may break a rule
- * of safety; then that whose
- * answers settle most open rules on average, each answer taken as likely as another; then that of which most answers
- * change the parts; then by the order of {@link Topic}. That order is our own choice.
+ * and lengths themselves; where the air turns with the droop of a regulator is found by halving, to 1 mbar. The question
+ * comes first of which an answer makes parts fit where none do; then that of which one may break a rule of safety; then
+ * that whose answers settle most open rules on average, each answer taken as likely as another; then that of which most
+ * answers change the parts; then by the order of {@link Topic}. That order is our own choice.
  *
  * <p>Where a rule stays broken whatever is answered to any one question, and to those that its answer opens (as whether
  * there is a regulator opens what stands behind it when it fails), nothing is asked any more but what the line carries:
@@ -48,9 +47,9 @@ import org.jspecify.annotations.Nullable;
  * an average, what a tool takes and needs, what a regulator is set to, and bore and rating of a hose that is there. A
  * supply that swings from cut-in to cut-out is no such range: both ends of it occur, and both are judged.
  *
- * <p>What is not asked here: what else is there already and stays, the pipes, what others take, the atmosphere (the standard one unless the
- * job tells it), the air's temperature (20 °C unless told), the rules of the place, and by what the proposals are put
- * in order. Tell those to a {@link Requirement} and begin with that. This class is immutable, thread-safe and
+ * <p>What is not asked here: what else is there already and stays, the pipes, what others take, the atmosphere (the
+ * standard one unless the job tells it), the air's temperature (20 °C unless told), the rules of the place, and by what
+ * the proposals are put in order. Tell those to a {@link Requirement} and begin with that. This class is immutable, thread-safe and
  * value-based.
  */
 public final class Interview {

@@ -24,8 +24,8 @@ import org.airfit.internal.Interruption;
  * <p><b>Limits.</b> A hose is tried with the ends of a hose of the catalogue, and where that has none with the usual ends
  * ({@link PriceList#USUAL_ENDS}) on which most of its plugs and sockets go; an adapter with the narrowest bore that its
  * ends are reckoned to have. Both are tried as rated for the highest pressure of the mix, of stainless steel, static
- * dissipative, and for −20 to 60 °C. Sockets, plugs and regulators are not tried, as no standard tells
- * them. Two gaps at once are not tried. A gap is found and counted with the same jobs, so its share is a little too
+ * dissipative, and for −20 to 60 °C. Sockets, plugs and regulators are not tried, as no standard tells them. Two gaps
+ * at once are not tried. A gap is found and counted with the same jobs, so its share is a little too
  * high: draw with another seed to see how much. <b>Cost:</b> at most {@link JobMix#MOST_JOBS} × (1 + {@link
  * #MOST_CANDIDATES}) selections, of some ten milliseconds each for a catalogue of hundreds, and of
  * seconds for one of 10,000 with thousands of adapters.

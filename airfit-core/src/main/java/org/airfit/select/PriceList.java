@@ -36,8 +36,7 @@ public record PriceList(
   public static final double USUAL_RISK = 0.01;
 
   /**
-   * Pipe threads of outlets and tools, 1/4 to 1: common practice, no source, and
-   * our own choice of sizes.
+   * Pipe threads of outlets and tools, 1/4 to 1: common practice, no source, and our own choice of sizes.
    */
   public static final List<End> USUAL_ENDS = Stream.of("1/4", "3/8", "1/2", "3/4", "1")
       .flatMap(size -> Stream.of(
