@@ -24,10 +24,11 @@ const started = Date.now();
 const chromium = await browser();
 const waiting = [...files];
 const found = [];
+const looks = new Set();
 await Promise.all(
   [0, 1].map(async () => {
     for (let file = waiting.shift(); file; file = waiting.shift()) {
-      found.push(...(await faults(chromium, file)));
+      found.push(...(await faults(chromium, file, looks)));
     }
   }),
 );

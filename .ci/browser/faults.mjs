@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { basename, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { chromium } from 'playwright-core';
-import { blank, ends, fine, oneSide, overflow, prepare, small, unlink, windowed } from './inside.mjs';
+import { blank, ends, fine, newLooks, oneSide, overflow, prepare, small, unlink, windowed } from './inside.mjs';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -28,23 +28,30 @@ export function browser() {
   });
 }
 
-/** All faults of one page, each {page, where, element, fault}. */
-export async function faults(browser, file) {
+/** Rules of axe that judge colours, and take most of its time. */
+const COLOURS = ['color-contrast', 'link-in-text-block'];
+
+/**
+ * All faults of one page, each {page, where, element, fault}. Colours are judged once for each look of a text: what was
+ * looked at on a page before is in `looks` and is not looked at again.
+ */
+export async function faults(browser, file, looks = new Set()) {
   const found = [];
   const url = pathToFileURL(resolve(file)).href;
   const add = (where, list) => list.forEach((one) => found.push({ page: basename(file), where, ...one }));
 
   const screen = await open(browser, url, { viewport: WIDE }, add);
   await screen.evaluate(AXE);
-  add('1280 px', await axe(screen));
+  add('1280 px', await axe(screen, { rules: off(COLOURS) }));
+  add('1280 px', await colours(screen, 'light', looks));
   add('1280 px', await screen.evaluate(overflow));
   add('1280 px', await screen.evaluate(blank));
   await screen.emulateMedia({ colorScheme: 'dark' });
-  add('1280 px, dark', await axe(screen, {}, ['color-contrast', 'link-in-text-block']));
+  add('1280 px, dark', await colours(screen, 'dark', looks));
   await screen.emulateMedia({ colorScheme: 'light' });
   // here and not on the telephone, so that axe is read once for a page
   await screen.setViewportSize(NARROW);
-  add('390 px', await axe(screen, { 'color-contrast': { enabled: false } }));
+  add('390 px', await axe(screen, { rules: off(COLOURS) }));
   await screen.setViewportSize(WIDE);
   await paper(screen, add);
   await screen.context().close();
@@ -86,19 +93,26 @@ async function open(browser, url, options, add) {
   return page;
 }
 
-/** What axe finds in a page that has read it. */
-async function axe(page, rules = {}, only = undefined) {
+function off(rules) {
+  return Object.fromEntries(rules.map((rule) => [rule, { enabled: false }]));
+}
+
+/** What axe finds wrong with colours in texts of a look that no page had before. */
+async function colours(page, scheme, looks) {
+  const all = await page.evaluate(newLooks, [...looks].filter((look) => look.startsWith(scheme)).map((look) => look.slice(scheme.length)));
+  all.forEach((look) => looks.add(scheme + look));
+  return all.length > 0 ? axe(page, { runOnly: { type: 'rule', values: COLOURS } }, '[data-new-look]') : [];
+}
+
+/** What axe finds in a page that has read it, or in some of its elements. */
+async function axe(page, options, include = undefined) {
   // Drawings that are hidden from screen readers, such as the glyphs of formulas, have nothing to say.
-  const run = ([rules, only]) =>
+  const run = ([options, include]) =>
     globalThis.axe.run(
-      { exclude: [['svg[aria-hidden="true"]']] },
-      {
-        resultTypes: ['violations'],
-        rules,
-        ...(only ? { runOnly: { type: 'rule', values: only } } : {}),
-      },
+      { exclude: [['svg[aria-hidden="true"]']], ...(include ? { include: [[include]] } : {}) },
+      { resultTypes: ['violations'], ...options },
     );
-  const { violations } = await page.evaluate(run, [rules, only]);
+  const { violations } = await page.evaluate(run, [options, include]);
   return violations.flatMap(({ id, help, nodes }) =>
     nodes.map(({ target }) => ({ element: target.join(' '), fault: `${help} (axe: ${id})` })),
   );

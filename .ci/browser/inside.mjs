@@ -97,6 +97,44 @@ export function blank() {
   return [...found].map(([target, fault]) => ({ element: `use "#${target}"`, fault }));
 }
 
+/**
+ * Marks one text of each look that is not among those seen, and gives the new looks. A look is all that decides whether
+ * its colours can be told apart: its own colour, size and weight, and what is painted behind it, up to the page. What
+ * is laid over something else has a look of its own each time.
+ */
+export function newLooks(seen) {
+  const known = new Set(seen);
+  const found = [];
+  document.querySelectorAll('[data-new-look]').forEach((element) => element.removeAttribute('data-new-look'));
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  let laidOver = 0;
+  for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+    const element = node.parentElement;
+    if (!node.textContent.trim() || !element.checkVisibility() || element.hasAttribute('data-new-look')) {
+      continue;
+    }
+    const own = getComputedStyle(element);
+    const around = element.parentElement ? getComputedStyle(element.parentElement).color : '';
+    const parts = [element.localName, own.color, around, own.fontSize, own.fontWeight, own.textDecorationLine];
+    for (let up = element; up; up = up.parentElement) {
+      const style = getComputedStyle(up);
+      if (style.backgroundColor !== 'rgba(0, 0, 0, 0)' || style.opacity !== '1') {
+        parts.push(`on ${style.backgroundColor} ${style.opacity}`);
+      }
+      if (style.backgroundImage !== 'none' || !['static', 'relative'].includes(style.position) || up.ownerSVGElement) {
+        parts.push(`laid over ${location.href} ${laidOver++}`);
+      }
+    }
+    const look = parts.join('; ');
+    if (!known.has(look)) {
+      known.add(look);
+      found.push(look);
+      element.setAttribute('data-new-look', '');
+    }
+  }
+  return found;
+}
+
 /** Words that are smaller on paper than they should be, indices too [pt]. */
 export function fine(least) {
   const found = new Map();

@@ -115,6 +115,19 @@ finds(
   /axe: color-contrast/,
   /pale/,
 );
+test('finds pale text on a page of many, though each look is judged once', async () => {
+  const looks = new Set();
+  const page = (name, style) => {
+    const file = join(folder, `${name}.html`);
+    writeFileSync(file, html('<p class="note">a note</p>', style));
+    return faults(chromium, file, looks);
+  };
+  const pale = (found) => found.filter(({ fault }) => /axe: color-contrast/.test(fault));
+  assert.equal(pale(await page('first', '')).length, 0);
+  assert.equal(pale(await page('pale', '.note{color:#bbb}')).length, 1);
+  assert.equal(pale(await page('on-grey', '.note{background:#333}')).length, 1);
+  assert.equal(pale(await page('beside', '')).length, 0);
+});
 finds(
   'a heading alone at the foot of a side',
   html(

@@ -7,12 +7,14 @@ import net.jqwik.api.lifecycle.PropertyExecutor;
 import net.jqwik.api.lifecycle.PropertyLifecycleContext;
 
 /**
- * Tries each property as many times more as -Dairfit.tries says: a build has minutes for them, and a night has hours.
+ * Tries each property as many times more as -Dairfit.tries says: a build has minutes for them, a night has hours, and
+ * each of thousands of mutants has a part of a second (-Dairfit.tries=0.1).
  * The services of the test resources make it known to jqwik.
  */
 public final class MoreTries implements AroundPropertyHook {
 
-  private static final int TIMES = Integer.getInteger("airfit.tries", 1);
+  private static final double TIMES =
+      Double.parseDouble(System.getProperty("airfit.tries", "1"));
 
   @Override
   public PropertyExecutionResult aroundProperty(
@@ -20,7 +22,8 @@ public final class MoreTries implements AroundPropertyHook {
     context
         .attributes()
         .tries()
-        .ifPresent(tries -> context.attributes().setTries(Math.multiplyExact(tries, TIMES)));
+        .ifPresent(tries ->
+            context.attributes().setTries((int) Math.max(1, Math.round(tries * TIMES))));
     return property.execute();
   }
 
