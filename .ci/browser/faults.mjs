@@ -99,9 +99,10 @@ function off(rules) {
 
 /** What axe finds wrong with colours in texts of a look that no page had before. */
 async function colours(page, scheme, looks) {
-  const all = await page.evaluate(newLooks, [...looks].filter((look) => look.startsWith(scheme)).map((look) => look.slice(scheme.length)));
-  all.forEach((look) => looks.add(scheme + look));
-  return all.length > 0 ? axe(page, { runOnly: { type: 'rule', values: COLOURS } }, '[data-new-look]') : [];
+  const known = [...looks].filter((look) => look.startsWith(scheme)).map((look) => look.slice(scheme.length));
+  const found = await page.evaluate(newLooks, known);
+  found.forEach((look) => looks.add(scheme + look));
+  return found.length > 0 ? axe(page, { runOnly: { type: 'rule', values: COLOURS } }, '[data-new-look]') : [];
 }
 
 /** What axe finds in a page that has read it, or in some of its elements. */

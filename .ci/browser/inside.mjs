@@ -99,30 +99,35 @@ export function blank() {
 
 /**
  * Marks one text of each look that is not among those seen, and gives the new looks. A look is all that decides whether
- * its colours can be told apart: its own colour, size and weight, and what is painted behind it, up to the page. What
- * is laid over something else has a look of its own each time.
+ * its colours can be told apart: its own colour, whether it is large, and what is painted behind it, up to the page. What
+ * is laid over something else by its place is known by its kind. Of a drawing axe knows no more than the colour of its
+ * texts; formulas for screen readers alone are not seen.
  */
 export function newLooks(seen) {
   const known = new Set(seen);
   const found = [];
   document.querySelectorAll('[data-new-look]').forEach((element) => element.removeAttribute('data-new-look'));
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-  let laidOver = 0;
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     const element = node.parentElement;
-    if (!node.textContent.trim() || !element.checkVisibility() || element.hasAttribute('data-new-look')) {
+    const unseen = 'mjx-assistive-mml, desc, title';
+    if (!node.textContent.trim() || !element.checkVisibility() || element.closest(unseen)) {
       continue;
     }
     const own = getComputedStyle(element);
     const around = element.parentElement ? getComputedStyle(element.parentElement).color : '';
-    const parts = [element.localName, own.color, around, own.fontSize, own.fontWeight, own.textDecorationLine];
+    const isBold = Number(own.fontWeight) >= 700;
+    // large by WCAG: 18 pt, or 14 pt in bold, which is 24 and 18.67 px
+    const isLarge = parseFloat(own.fontSize) >= (isBold ? 18.66 : 24);
+    const link = element.closest('a') ? `link ${own.textDecorationLine} ${isBold}` : 'text';
+    const parts = [link, isLarge, own.color, own.fill, around];
     for (let up = element; up; up = up.parentElement) {
       const style = getComputedStyle(up);
       if (style.backgroundColor !== 'rgba(0, 0, 0, 0)' || style.opacity !== '1') {
         parts.push(`on ${style.backgroundColor} ${style.opacity}`);
       }
-      if (style.backgroundImage !== 'none' || !['static', 'relative'].includes(style.position) || up.ownerSVGElement) {
-        parts.push(`laid over ${location.href} ${laidOver++}`);
+      if (style.backgroundImage !== 'none' || !['static', 'relative'].includes(style.position)) {
+        parts.push(`laid over by ${up.localName} ${up.id} ${up.getAttribute('class')}`);
       }
     }
     const look = parts.join('; ');
