@@ -135,7 +135,8 @@ async function paper(page, add) {
     }
     const parts = await page.evaluate(prepare);
     const { papers, margins } = await page.evaluate(windowed);
-    for (const [name, [width, height]] of Object.entries(papers ?? PAPERS)) {
+    // who unfolds a page may print it on either paper; the shorter one breaks it more often
+    for (const [name, [width, height]] of Object.entries(papers ?? (unfolded ? { letter: PAPERS.letter } : PAPERS))) {
       const where = `${name} paper${unfolded ? ', all unfolded' : ''}`;
       const inner = [width - margins.left - margins.right, height - margins.top - margins.bottom].map(
         (mm) => (mm * 96) / 25.4,
