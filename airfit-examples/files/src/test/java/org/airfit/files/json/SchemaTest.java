@@ -85,13 +85,19 @@ class SchemaTest {
     return known;
   }
 
+  /** A build holds some answers of each type to the schema, -Dairfit.tries=10 all. */
   @Test
-  void every_value_of_the_answers_to_all_examples_is_one_by_the_schema() throws Exception {
+  void every_value_of_the_answers_to_the_examples_is_one_by_the_schema() throws Exception {
+    long most = "1".equals(System.getProperty("airfit.tries", "1")) ? 12 : Long.MAX_VALUE;
+    Map<Class<?>, Long> seen = new HashMap<>();
     Set<String> tried = new TreeSet<>();
     JsonMapper mapper = AirfitModule.strictMapper();
     for (Map.Entry<Path, Map<String, Object>> answers : Answers.toAll().entrySet()) {
       for (Object answer : answers.getValue().values()) {
         Class<?> type = answer.getClass();
+        if (seen.merge(type, 1L, Long::sum) > most) {
+          continue;
+        }
         assertThat(schema(Fields.simple(type))
                 .validate(mapper.writeValueAsString(answer), InputFormat.JSON))
             .as(answers.getKey() + ", " + type.getName())
