@@ -81,12 +81,10 @@ class EngineerFirstHourTest {
     Pencil.check(working);
     Term answer = working.answers().get(0);
     assertThat(answer.unit()).isEqualTo("ft/s");
-    assertThat(60.0 * Double.parseDouble(answer.value()))
-        .isCloseTo(3367.0, withinPercentage(0.5));
+    assertThat(60.0 * Double.parseDouble(answer.value())).isCloseTo(3367.0, withinPercentage(0.5));
     // the handbook's own way: free air at 60 °F and 14.7 psia, over the area of the bore in ft²
     double byHand = 100.0 * 14.7 / 79.7 * (459.67 + 110.0) / (459.67 + 60.0) / 0.006;
-    assertThat(60.0 * Double.parseDouble(answer.value()))
-        .isCloseTo(byHand, withinPercentage(0.2));
+    assertThat(60.0 * Double.parseDouble(answer.value())).isCloseTo(byHand, withinPercentage(0.2));
   }
 
   /**
@@ -97,11 +95,9 @@ class EngineerFirstHourTest {
   @Test
   void the_pencil_card_gives_the_loss_of_the_handbook_s_example() {
     RunResult arrived = Run.from(INLET, ATMOSPHERE).through("pipe", PIPE).at(FLOW);
-    PencilCard card = arrived.fold(
-        delivered -> delivered.pencilCard(UnitSystem.US),
-        starved -> {
-          throw new AssertionError(starved.element());
-        });
+    PencilCard card = arrived.fold(delivered -> delivered.pencilCard(UnitSystem.US), starved -> {
+      throw new AssertionError(starved.element());
+    });
     CardAnswer loss = card.answers().get(1);
     double onCard = Double.parseDouble(loss.onCard().value());
     assertThat(loss.onCard().unit()).isEqualTo("psi");

@@ -35,8 +35,7 @@ class EmbedderFirstHourTest {
     String printed = program().printed();
     assertThat(readme()).containsOnlyOnce(printed);
     String read = readme().substring(0, readme().indexOf(printed) + printed.length());
-    assertThat(read.strip().split("\\s+").length)
-        .isBetween(300, MOST_MINUTES * WORDS_A_MINUTE);
+    assertThat(read.strip().split("\\s+").length).isBetween(300, MOST_MINUTES * WORDS_A_MINUTE);
   }
 
   /** There it is compiled and run, and what it prints is compared. */

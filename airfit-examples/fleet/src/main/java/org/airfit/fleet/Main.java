@@ -181,7 +181,8 @@ public final class Main {
   /** Refuses what is no command before Spark is started for it. */
   private static void requireCommand(List<String> words) throws WrongTableException {
     if (words.isEmpty()) {
-      throw new WrongTableException("give a command: " + COMMANDS + "; --help tells what each wants");
+      throw new WrongTableException(
+          "give a command: " + COMMANDS + "; --help tells what each wants");
     }
     String command = words.get(0);
     String wanted = switch (command) {
@@ -199,7 +200,8 @@ public final class Main {
         Stream.of(wanted.split(" ", -1)).filter(word -> !word.startsWith("[")).count();
     long most = wanted.split(" ", -1).length;
     int further = words.size() - 1;
-    boolean isCheck = !command.equals("catalogue") || further == 0 || words.get(1).equals("check");
+    boolean isCheck =
+        !command.equals("catalogue") || further == 0 || words.get(1).equals("check");
     if (further < least || further > most || !isCheck) {
       throw new WrongTableException("give " + command + " " + wanted + "; --help tells more");
     }

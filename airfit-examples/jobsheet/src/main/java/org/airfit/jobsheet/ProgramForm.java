@@ -33,7 +33,8 @@ record ProgramForm(
       "JOB.json [PAGE.html]",
       "Prints the sheet of a job, and writes it as a page to hand over and a page with its reasons.",
       "JOB.json, a job and the catalogue that it names (docs/job-file.md)",
-      PAGE_BESIDE + "; the reasons and the working go into another page, whose name ends in -reasons.html",
+      PAGE_BESIDE
+          + "; the reasons and the working go into another page, whose name ends in -reasons.html",
       "airfit-examples/jobs/boatyard/weak-sander.json");
 
   /** All forms, in the order of the help. */
@@ -123,7 +124,9 @@ record ProgramForm(
 
   /** The form that a word calls. */
   static Optional<ProgramForm> named(String word) {
-    return ALL.stream().filter(form -> !form.word.isEmpty() && form.word.equals(word)).findFirst();
+    return ALL.stream()
+        .filter(form -> !form.word.isEmpty() && form.word.equals(word))
+        .findFirst();
   }
 
   /** How the form is called, behind the name of the program: its word and its files. */

@@ -83,10 +83,8 @@ final class WorkingHtml {
       String said = lines[i].strip();
       int indent = lines[i].length() - lines[i].stripLeading().length();
       boolean heads = i + 1 < lines.length && lines[i + 1].startsWith(" ".repeat(indent + 1));
-      String place = links
-          .place(told[i].strip())
-          .map(id -> " id=\"" + id + "\"")
-          .orElse("");
+      String place =
+          links.place(told[i].strip()).map(id -> " id=\"" + id + "\"").orElse("");
       int first = said.startsWith("[") && said.endsWith("]") ? indents.lastIndexOf(indent - 2) : -1;
       if (first >= 0) {
         String citation = told[i].strip();

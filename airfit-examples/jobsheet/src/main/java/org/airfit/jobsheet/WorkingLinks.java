@@ -86,7 +86,9 @@ final class WorkingLinks {
     int number = 0;
     for (Map.Entry<String, List<String>> source : sources.entrySet()) {
       out.append("<li id=\"s").append(++number).append("\">");
-      out.append('[').append(Html.shown(source.getKey())).append("] <span class=\"soft\">From it: ");
+      out.append('[')
+          .append(Html.shown(source.getKey()))
+          .append("] <span class=\"soft\">From it: ");
       out.append(Html.shown(String.join("; ", source.getValue()))).append(".</span></li>\n");
     }
     return out.append("</ol>\n").toString();

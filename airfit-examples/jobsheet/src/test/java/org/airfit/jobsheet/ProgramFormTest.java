@@ -55,7 +55,9 @@ class ProgramFormTest {
   @Test
   void every_word_that_starts_a_program_has_a_form_and_every_form_a_program() throws IOException {
     String source = Files.readString(Path.of("src/main/java/org/airfit/jobsheet/Main.java"));
-    assertThat(Pattern.compile("case \"([a-z]+)\" -> [A-Za-z]+Program").matcher(source).results())
+    assertThat(Pattern.compile("case \"([a-z]+)\" -> [A-Za-z]+Program")
+            .matcher(source)
+            .results())
         .extracting(found -> found.group(1))
         .containsExactlyInAnyOrderElementsOf(
             forms_with_a_word().map(ProgramForm::word).toList());
@@ -70,8 +72,8 @@ class ProgramFormTest {
     for (ProgramForm form : ProgramForm.ALL) {
       assertThat(told.out()).contains("\n  " + form.call() + "\n      ");
     }
-    assertThat(told.out().lines()).allSatisfy(line -> assertThat(line.length())
-        .isLessThanOrEqualTo(120));
+    assertThat(told.out().lines())
+        .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(120));
   }
 
   @ParameterizedTest
@@ -87,8 +89,8 @@ class ProgramFormTest {
         .contains("\n  example  java -jar airfit-jobsheet.jar " + form.word() + " ")
         .contains("Exit code 0")
         .doesNotContain("\n  --version");
-    assertThat(told.out().lines()).allSatisfy(line -> assertThat(line.length())
-        .isLessThanOrEqualTo(120));
+    assertThat(told.out().lines())
+        .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(120));
   }
 
   @Test
@@ -101,10 +103,11 @@ class ProgramFormTest {
   @MethodSource("forms")
   void the_documents_that_the_help_names_are_there_and_tell_the_form(ProgramForm form)
       throws IOException {
-    List<String> documents =
-        Pattern.compile("docs/[a-z-]+\\.md").matcher(form.help()).results()
-            .map(MatchResult::group)
-            .toList();
+    List<String> documents = Pattern.compile("docs/[a-z-]+\\.md")
+        .matcher(form.help())
+        .results()
+        .map(MatchResult::group)
+        .toList();
     for (String document : documents) {
       assertThat(ROOT.resolve(document)).exists();
     }
@@ -118,8 +121,11 @@ class ProgramFormTest {
 
   /** The call of the example, its files seen from here, and what it writes in a folder of its own. */
   private List<String> example(ProgramForm form) {
-    String line =
-        form.help().lines().filter(told -> told.startsWith("  example ")).findFirst().orElseThrow();
+    String line = form.help()
+        .lines()
+        .filter(told -> told.startsWith("  example "))
+        .findFirst()
+        .orElseThrow();
     List<String> words = new ArrayList<>();
     Matcher word = Pattern.compile("\"([^\"]*)\"|(\\S+)")
         .matcher(line.substring(line.indexOf(".jar") + ".jar".length()));
@@ -127,9 +133,10 @@ class ProgramFormTest {
       String said = word.group(1) == null ? word.group(2) : word.group(1);
       boolean isRead = said.startsWith("airfit-examples/");
       boolean isWritten = !isRead && (said.endsWith(".json") || said.endsWith(".html"));
-      words.add(isRead
-          ? ROOT.resolve(said).toString()
-          : isWritten ? folder.resolve(said).toString() : said);
+      words.add(
+          isRead
+              ? ROOT.resolve(said).toString()
+              : isWritten ? folder.resolve(said).toString() : said);
     }
     if (form.files().contains("[PAGE.html]")) {
       words.add(folder.resolve("page.html").toString());
@@ -182,7 +189,8 @@ class ProgramFormTest {
     Told told = run("netwrok", "ring.csv");
     assertThat(told.code()).isEqualTo(2);
     assertThat(told.err().strip())
-        .isEqualTo("netwrok: is neither a form of this program nor a file here; --help tells them all");
+        .isEqualTo(
+            "netwrok: is neither a form of this program nor a file here; --help tells them all");
     assertThat(run("no-such-job.json").err()).contains("there is no such file");
   }
 }

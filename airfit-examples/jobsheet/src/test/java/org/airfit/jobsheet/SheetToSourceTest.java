@@ -70,7 +70,8 @@ class SheetToSourceTest {
     assertThat(loss.find()).isTrue();
     String equations = at(reasons, loss.group(1));
     String said = text(equations.substring(0, equations.indexOf("</span>")));
-    Matcher fromTo = Pattern.compile("old hose, 5/16 in: from ([0-9.]+) bar\\(a\\) to ([0-9.]+) bar\\(a\\)")
+    Matcher fromTo = Pattern.compile(
+            "old hose, 5/16 in: from ([0-9.]+) bar\\(a\\) to ([0-9.]+) bar\\(a\\)")
         .matcher(said);
     assertThat(fromTo.matches()).as(said).isTrue();
     assertThat(Double.parseDouble(loss.group(2)))
@@ -87,7 +88,8 @@ class SheetToSourceTest {
         .orElseThrow();
     String entry = at(reasons, source.group(1));
     assertThat(text(entry.substring(0, entry.indexOf("</li>"))))
-        .startsWith("[C. F. Colebrook, Turbulent flow in pipes, J. Inst. Civ. Eng. 11 (1939) 133-156")
+        .startsWith(
+            "[C. F. Colebrook, Turbulent flow in pipes, J. Inst. Civ. Eng. 11 (1939) 133-156")
         .contains("From it: Friction factor (Darcy), turbulent");
     assertThat(source.group(2)).isEqualTo(entry.substring(0, entry.indexOf(" <span")));
   }
@@ -135,7 +137,9 @@ class SheetToSourceTest {
       assertThat(places).doesNotHaveDuplicates();
     }
     String working = reasons.substring(Math.max(0, reasons.indexOf("<h2>The working</h2>")));
-    assertThat(Pattern.compile("<span class=\"l[^>]*>\\[[^<]*\\]</span></span>").matcher(working).find())
+    assertThat(Pattern.compile("<span class=\"l[^>]*>\\[[^<]*\\]</span></span>")
+            .matcher(working)
+            .find())
         .as("a source without a link")
         .isFalse();
   }

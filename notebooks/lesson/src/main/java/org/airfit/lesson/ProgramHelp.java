@@ -46,8 +46,8 @@ public final class ProgramHelp {
     }
     if (words.size() < least || words.size() > most) {
       String wanted = least == most ? String.valueOf(least) : least + " to " + most;
-      return refused(name + " wants " + wanted + (most == 1 ? " word" : " words") + ", were "
-          + words.size());
+      return refused(
+          name + " wants " + wanted + (most == 1 ? " word" : " words") + ", were " + words.size());
     }
     return OptionalInt.empty();
   }

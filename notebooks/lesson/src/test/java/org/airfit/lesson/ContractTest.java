@@ -66,13 +66,15 @@ class ContractTest {
   /** The rows of the table, as one text. */
   private static String listed() throws IOException {
     String readme = Files.readString(README);
-    String table = readme.substring(readme.indexOf("\n| what | form"), readme.indexOf("\nA notebook"));
+    String table =
+        readme.substring(readme.indexOf("\n| what | form"), readme.indexOf("\nA notebook"));
     assertThat(table.lines().count()).isGreaterThan(5);
     return table;
   }
 
   @Test
-  void the_notebook_functions_and_forms_that_are_listed_are_those_that_are_used() throws IOException {
+  void the_notebook_functions_and_forms_that_are_listed_are_those_that_are_used()
+      throws IOException {
     String all = String.join("\n", cells());
     assertThat(found(FUNCTION, all)).isEqualTo(found(FUNCTION, listed())).containsExactly("render");
     assertThat(found(RENDERED, all))

@@ -45,8 +45,8 @@ class NotebooksTest {
   void a_notebook_runs_and_shows_what_was_committed(Path notebook) throws IOException {
     JsonObject file =
         JsonParser.parseString(Files.readString(FOLDER.resolve(notebook))).getAsJsonObject();
-    JavaKernel kernel =
-        JavaKernel.smallest(List.of(System.getProperty("java.class.path").split(File.pathSeparator)));
+    JavaKernel kernel = JavaKernel.smallest(
+        List.of(System.getProperty("java.class.path").split(File.pathSeparator)));
     kernel.onStartup();
     try {
       for (JsonElement element : file.getAsJsonArray("cells")) {

@@ -48,11 +48,13 @@ public final class Main {
       return;
     }
     if (words.size() != 1 || words.get(0).startsWith("-")) {
-      System.err.println("the kernel wants one word, the connection file that Jupyter wrote; --help tells more");
+      System.err.println(
+          "the kernel wants one word, the connection file that Jupyter wrote; --help tells more");
       System.exit(WRONG_WORDS);
     }
     if (!Files.isReadable(Path.of(words.get(0)))) {
-      System.err.println(words.get(0) + ": there is no such file to read; Jupyter gives its connection file here");
+      System.err.println(
+          words.get(0) + ": there is no such file to read; Jupyter gives its connection file here");
       System.exit(WRONG_WORDS);
     }
     KernelConnectionProperties properties =

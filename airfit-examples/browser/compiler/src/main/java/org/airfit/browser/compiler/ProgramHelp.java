@@ -34,7 +34,8 @@ final class ProgramHelp {
     boolean isOption = words.stream().anyMatch(word -> word.startsWith("-"));
     if (isOption || words.size() < least || words.size() > most) {
       System.err.println(name + " cannot be called with "
-          + (words.isEmpty() ? "no words" : String.join(" ", words)) + "; --help tells how it is called");
+          + (words.isEmpty() ? "no words" : String.join(" ", words))
+          + "; --help tells how it is called");
       return OptionalInt.of(WRONG_WORDS);
     }
     return OptionalInt.empty();
