@@ -7,7 +7,10 @@ import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { faultsOfEmbedding } from './embedding.mjs';
+import { asked } from './asked.mjs';
 import { browser } from './faults.mjs';
+
+asked(import.meta.url, 0, 0);
 
 const folder = join(dirname(fileURLToPath(import.meta.url)), '../../airfit-examples/browser');
 const page = join(folder, 'page/target/js/airfit.mjs');

@@ -1,14 +1,20 @@
 #!/usr/bin/env node
 // Looks for faults in pages: node check.mjs PAGE.html|FOLDER…
 // Names page and element of each fault; exits with 1 if there is one.
-import { readdirSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { asked, refused } from './asked.mjs';
 import { browser, faults } from './faults.mjs';
 
 /** So many faults of one page and one way of looking at it are told; the rest is often of the same cause. */
 const MOST = 12;
 
-const files = process.argv.slice(2).flatMap((path) =>
+const words = asked(import.meta.url, 1, Infinity);
+const missing = words.find((path) => !existsSync(path));
+if (missing) {
+  refused(import.meta.url, `there is no page or folder ${missing}`);
+}
+const files = words.flatMap((path) =>
   statSync(path).isDirectory()
     ? readdirSync(path)
         .filter((name) => name.endsWith('.html'))

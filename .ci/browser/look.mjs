@@ -1,9 +1,12 @@
+#!/usr/bin/env node
 // Pictures of a page for a person's eye: node look.mjs PAGE.html OUT [WIDTH…|letter|a4]
+// OUT is how the names of the pictures begin; DARK=1 in front takes the dark colours.
 import { chromium } from 'playwright-core';
 import { pathToFileURL } from 'node:url';
 import { resolve } from 'node:path';
+import { asked } from './asked.mjs';
 
-const [file, out, ...forms] = process.argv.slice(2);
+const [file, out, ...forms] = asked(import.meta.url, 3, Infinity);
 const browser = await chromium.launch({
   executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
   args: ['--no-sandbox'],

@@ -8,7 +8,10 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
+import { asked } from './asked.mjs';
 import { browser } from './faults.mjs';
+
+asked(import.meta.url, 0, 0);
 
 const examples = join(dirname(fileURLToPath(import.meta.url)), '../../airfit-examples');
 const target = join(examples, 'browser/page/target');

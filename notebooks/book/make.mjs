@@ -5,13 +5,14 @@
 //   FORM       an HTML file with the drawings of the measuring form, as org.airfit.lesson.MeasuringForm writes it
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { asked } from '../../.ci/browser/asked.mjs';
 import { book } from './book.mjs';
 import { page } from './frame.mjs';
 import { Writer, lessons } from './lessons.mjs';
 import { script } from './script.mjs';
 import { escaped } from './live/text.mjs';
 
-const [notebooks, pages, form] = process.argv.slice(2);
+const [notebooks, pages, form] = asked(import.meta.url, 3, 3);
 const all = lessons(notebooks);
 const drawings = readFileSync(form, 'utf8');
 mkdirSync(pages, { recursive: true });

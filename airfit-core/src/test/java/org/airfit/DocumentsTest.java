@@ -208,8 +208,9 @@ class DocumentsTest {
     return code.replaceAll("\\s+", "");
   }
 
+  /** The program of the README is run whole, with that of docs/embedding.md. */
   @ParameterizedTest
-  @ValueSource(strings = {"README.md", "docs/guide.md"})
+  @ValueSource(strings = {"docs/guide.md"})
   void every_line_of_java_in_a_document_stands_in_this_test(String document) throws IOException {
     String here = squeezed(read("airfit-core/src/test/java/org/airfit/DocumentsTest.java"));
     Matcher block = Pattern.compile("```java\n(.*?)```", Pattern.DOTALL).matcher(read(document));
@@ -321,23 +322,6 @@ class DocumentsTest {
         .hasToString("1/4 NPT male if the leaf of the pitch gauge was misread");
     assertThat(metric.foreign().orElseThrow()).hasToString("M14x1.5 male");
     assertThat(End.remarkOn("R 1/4 female")).isPresent();
-  }
-
-  @Test
-  void the_taste_of_the_readme_runs() {
-    AbsolutePressure atmosphere = AbsolutePressure.STANDARD_ATMOSPHERE;
-    AirState supply = AirState.of(
-        GaugePressure.parse("7 bar(g)").absolute(atmosphere), Temperature.parse("20 °C"));
-    FlowCapacity coupler = FlowCapacity.of(SonicConductance.parse("6 dm³/(s·bar)"), 0.3);
-    Conduit hose =
-        Conduit.of(Length.parse("3/8 in"), Length.parse("15 m"), Length.parse("0.01 mm"));
-    RunResult atTool = Run.from(supply, atmosphere)
-        .through("coupler", coupler)
-        .through("hose", hose)
-        .at(FreeAirFlow.parse("34 scfm"));
-    assertThat(atTool.<Double>fold(delivered -> delivered.atToolGauge().bar(), starved -> -1.0))
-        .isBetween(0.0, 7.0);
-    assertThat(atTool.working().toText()).contains("coupler", "hose");
   }
 
   @Test

@@ -10,10 +10,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.airfit.lesson.Plot;
+import org.airfit.lesson.ProgramHelp;
 import org.openjdk.jmh.profile.GCProfiler;
 import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.RunResult;
@@ -29,6 +31,22 @@ import org.openjdk.jmh.runner.options.VerboseMode;
  * what is wanted. {@code smoke} runs every benchmark once, for a build that wants to know that they run.
  */
 public final class Performance {
+
+  private static final String HELP = """
+      Performance, measures the library and writes docs/performance.md (benchmarks/run starts it)
+
+        java -cp airfit-benchmarks.jar org.airfit.benchmarks.Performance ...
+
+        smoke             runs every benchmark once and times nothing
+        measure FOLDER    measures for some twenty minutes, and writes performance.md and its figures in FOLDER
+        page FOLDER       writes the page again from the figures that are there
+        rehearse FOLDER   the same as measure, with times too short to mean anything
+        --help, -h        prints this
+        --version         prints the version
+      Example: java -cp benchmarks/target/airfit-benchmarks.jar org.airfit.benchmarks.Performance page docs
+      Exit code 0: done; 1: it could not be done; 2: the words could not be used, which one line on the error output tells.
+      A benchmark by itself is run by JMH: java -cp airfit-benchmarks.jar org.openjdk.jmh.Main -h tells how.
+      """;
 
   private static final String ISOTHERMAL = "equation=ISOTHERMAL";
 
@@ -83,7 +101,10 @@ public final class Performance {
    * @throws InterruptedException if it is interrupted
    */
   public static void main(String[] args) throws RunnerException, IOException, InterruptedException {
-    if (args.length == 1 && args[0].equals("smoke")) {
+    OptionalInt answered = ProgramHelp.answered(args, 1, 2, HELP);
+    if (answered.isPresent()) {
+      System.exit(answered.getAsInt());
+    } else if (args.length == 1 && args[0].equals("smoke")) {
       smoke();
     } else if (args.length == 2 && args[0].equals("measure")) {
       new Performance(false).measure(Path.of(args[1]));
@@ -95,10 +116,10 @@ public final class Performance {
       page.figures.putAll(measured.figures());
       page.write(Path.of(args[1]), measured);
     } else {
-      System.err.println(
-          "Usage: Performance smoke | Performance measure FOLDER | Performance page FOLDER"
-              + " | Performance rehearse FOLDER");
-      System.exit(2);
+      System.exit(ProgramHelp.refused(
+              "Performance wants smoke, measure FOLDER, page FOLDER or rehearse FOLDER, were "
+                  + String.join(" ", args))
+          .getAsInt());
     }
   }
 

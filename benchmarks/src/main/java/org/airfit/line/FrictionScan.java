@@ -1,6 +1,8 @@
 package org.airfit.line;
 
+import java.util.OptionalInt;
 import java.util.SplittableRandom;
+import org.airfit.lesson.ProgramHelp;
 import org.hipparchus.dfp.Dfp;
 import org.hipparchus.dfp.DfpField;
 import org.hipparchus.dfp.DfpMath;
@@ -13,6 +15,18 @@ import org.hipparchus.dfp.DfpMath;
  * <p>It lies in the package of what it measures, as {@code FrictionKernels} is not public.
  */
 public final class FrictionScan {
+
+  private static final String HELP = """
+      FrictionScan, looks for the largest error of the friction factor (benchmarks/run scan starts it)
+
+        java -cp airfit-benchmarks.jar org.airfit.line.FrictionScan
+
+      It prints the largest differences from Halley's method and from forty digits, and where they are; a minute or
+      two. It takes no words but these:
+        --help, -h   prints this
+        --version    prints the version
+      Exit code 0: printed; 2: it was called with other words, which one line on the error output tells.
+      """;
 
   private static final int POINTS = 100_000_000;
   private static final int EVERY = 1000;
@@ -28,6 +42,10 @@ public final class FrictionScan {
    * @param args none
    */
   public static void main(String[] args) {
+    OptionalInt answered = ProgramHelp.answered(args, 0, 0, HELP);
+    if (answered.isPresent()) {
+      System.exit(answered.getAsInt());
+    }
     SplittableRandom random = new SplittableRandom(1);
     Worst doubles = new Worst();
     Worst digits = new Worst();

@@ -1,7 +1,9 @@
 package org.airfit.line;
 
+import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import org.airfit.air.AirState;
+import org.airfit.lesson.ProgramHelp;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Temperature;
@@ -13,6 +15,17 @@ import org.airfit.quantity.Temperature;
  * <p>It lies in the package of what it measures, as {@code PipeElement} is not public.
  */
 public final class HoseColumn {
+
+  private static final String HELP = """
+      HoseColumn, flows through a hose with the pressure that arrives, for benchmarks/beside-python
+
+        java -cp airfit-benchmarks.jar org.airfit.line.HoseColumn
+
+      It prints a fact on each line, the nanoseconds of an answer last. It takes no words but these:
+        --help, -h   prints this
+        --version    prints the version
+      Exit code 0: printed; 2: it was called with other words, which one line on the error output tells.
+      """;
 
   private static final int N = 2000;
   private static final int ROUNDS = 2000;
@@ -30,6 +43,10 @@ public final class HoseColumn {
    * @param args none
    */
   public static void main(String[] args) {
+    OptionalInt answered = ProgramHelp.answered(args, 0, 0, HELP);
+    if (answered.isPresent()) {
+      System.exit(answered.getAsInt());
+    }
     PipeElement hose = new PipeElement(
         PipeEquation.ISOTHERMAL,
         FrictionLaw.COLEBROOK,

@@ -27,6 +27,7 @@ import org.airfit.files.Disk;
 import org.airfit.files.Printable;
 import org.airfit.files.ShopCatalogue;
 import org.airfit.files.WrongFileException;
+import org.airfit.files.kept.LibraryVersion;
 import org.airfit.plug.DemoProfiles;
 import org.jspecify.annotations.Nullable;
 
@@ -34,20 +35,35 @@ import org.jspecify.annotations.Nullable;
 public final class Main {
 
   private static final String USAGE = """
-      airfit-counter shop CATALOGUE.json CURRENCY   takes name, profiles and articles of a catalogue file
-      airfit-counter load ARTICLES.csv [REJECTS.csv]   loads a table of articles; writes what was not stored
-      airfit-counter serve                          answers over HTTP
-      airfit-counter measure                        loads 100000 invented articles into a database of
-                                                    its own, or an empty one, and prints how long it took
-      options:
+      airfit-counter, a shop's stock in a database and a service that answers over it (docs/counter-service.md)
+
+        shop CATALOGUE.json CURRENCY
+            stores name, profiles and articles of a catalogue file (docs/job-file.md); CURRENCY is three letters
+        load ARTICLES.csv [REJECTS.csv]
+            stores a table of articles; writes the rows that were not stored, with reasons, to REJECTS.csv
+        serve
+            answers over HTTP until it is ended, and prints its address
+        measure
+            loads 100000 invented articles into a database of its own, or an empty one, and prints how long it took
+        help, --help, -h
+            prints this
+        --version
+            prints the version
+
+      options, behind any of them:
         --database URL   jdbc:h2:… or jdbc:postgresql:…; the folder airfit-stock here if left out
-        --address IP     where to listen; 127.0.0.1 if left out
-        --port N         8080 if left out
+        --address IP     where serve listens; 127.0.0.1 if left out
+        --port N         8080 if left out; 0 takes a free one
         --page FILE      the counter page to serve, airfit-served.html
-      It ends with 0 where all was done, with 1 where rows of a table were rejected and the others stored, and
-      with 2 where nothing was done.
-      help, or --help, prints this.
+
       Where others can reach the service, a token of 16 letters or more stands in the variable AIRFIT_TOKEN.
+
+      Example, in the folder of its jar:
+        java -jar airfit-counter-VERSION.jar shop ../../jobs/boatyard/catalogue.json USD
+        java -jar airfit-counter-VERSION.jar serve --port 8081
+
+      It ends with 0 where all was done, with 1 where rows of a table were rejected and the others stored, and
+      with 2 where nothing was done, which one line on the error output tells.
       """;
 
   private static final List<String> OPTIONS =
@@ -88,16 +104,25 @@ public final class Main {
   /** The same, where so many articles are measured. */
   static int run(
       String[] args, @Nullable String token, int measured, PrintStream out, PrintStream err) {
+    if (Stream.of(args).anyMatch(word -> word.equals("--help") || word.equals("-h"))) {
+      out.print(USAGE);
+      return 0;
+    }
+    if (List.of(args).equals(List.of("--version"))) {
+      out.println("airfit-counter " + LibraryVersion.ofCore());
+      return 0;
+    }
     try {
       Map<String, String> options = new LinkedHashMap<>();
       List<String> words = new ArrayList<>();
       for (int i = 0; i < args.length; i++) {
-        if (!args[i].startsWith("--")) {
+        if (!args[i].startsWith("-")) {
           words.add(args[i]);
         } else if (OPTIONS.contains(args[i]) && i + 1 < args.length) {
           options.put(args[i], args[++i]);
         } else {
-          throw new IllegalArgumentException(args[i] + " is no option, or its value is missing");
+          throw new IllegalArgumentException(
+              args[i] + " is no option, or its value is missing; --help tells all options");
         }
       }
       String command = words.isEmpty() ? "" : words.get(0);
@@ -105,11 +130,11 @@ public final class Main {
         measure(Optional.ofNullable(options.get("--database")), measured, out);
         return 0;
       }
-      if (command.equals("help") || List.of(args).equals(List.of("--help"))) {
+      if (command.equals("help")) {
         out.print(USAGE);
         return 0;
       }
-      requireCommand(command + " " + words.size());
+      requireCommand(command, words.size() - 1);
       String url = options.getOrDefault("--database", Database.embedded(Path.of("airfit-stock")));
       if (command.equals("load")) {
         requireTable(Path.of(words.get(1)));
@@ -140,9 +165,22 @@ public final class Main {
     return 2;
   }
 
-  private static void requireCommand(String command) {
-    if (!List.of("shop 3", "load 2", "load 3", "serve 1").contains(command)) {
-      throw new IllegalArgumentException("tell one of these:\n" + USAGE);
+  private static void requireCommand(String command, int further) {
+    if (command.isEmpty()) {
+      throw new IllegalArgumentException(
+          "give a command: shop, load, serve or measure; --help tells what each wants");
+    }
+    String wanted = switch (command) {
+      case "shop" -> "two words behind it, CATALOGUE.json CURRENCY";
+      case "load" -> "one or two words behind it, ARTICLES.csv [REJECTS.csv]";
+      case "serve", "measure" -> "no words behind it but options";
+      default ->
+        throw new IllegalArgumentException("\"" + command
+            + "\" is no command; give shop, load, serve or measure; --help tells what each wants");
+    };
+    if (!List.of("shop 2", "load 1", "load 2", "serve 0").contains(command + " " + further)) {
+      throw new IllegalArgumentException(
+          command + " wants " + wanted + ", were " + further + "; --help tells more");
     }
   }
 

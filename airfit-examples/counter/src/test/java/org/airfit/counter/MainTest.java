@@ -145,8 +145,41 @@ class MainTest {
     assertThat(run("serve", "--page", "none.html").err().strip())
         .startsWith("page must be a file that is there, such as airfit-served.html")
         .endsWith("was none.html");
-    assertThat(run("help").out()).contains("airfit-counter serve");
-    assertThat(run("help").code()).isZero();
+  }
+
+  @Test
+  void help_tells_every_command_and_option_and_the_version_stands_in_one_line() {
+    Told help = run("help");
+    assertThat(help.code()).isZero();
+    assertThat(help.err()).isEmpty();
+    assertThat(run("--help")).isEqualTo(help);
+    assertThat(run("load", "-h")).isEqualTo(help);
+    assertThat(help.out())
+        .contains("\n  shop CATALOGUE.json CURRENCY\n", "\n  load ARTICLES.csv [REJECTS.csv]\n")
+        .contains("\n  serve\n", "\n  measure\n")
+        .contains("--database URL", "--address IP", "--port N", "--page FILE", "AIRFIT_TOKEN");
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    PrintStream print = new PrintStream(out, true, StandardCharsets.UTF_8);
+    assertThat(Main.run(new String[] {"--version"}, null, print, print)).isZero();
+    assertThat(out.toString(StandardCharsets.UTF_8)).matches("airfit-counter [0-9]\\S*\\R");
+  }
+
+  @Test
+  void a_wrong_call_is_told_in_one_line() {
+    for (List<String> words : List.of(
+        List.<String>of(),
+        List.of("frobnicate"),
+        List.of("load"),
+        List.of("shop", "a.json"),
+        List.of("measure", "all"),
+        List.of("--slow"),
+        List.of("-s"))) {
+      Told refused = run(words.toArray(String[]::new));
+      assertThat(refused.code()).isEqualTo(2);
+      assertThat(refused.out()).isEmpty();
+      assertThat(refused.err().lines()).as("%s", words).hasSize(1);
+      assertThat(refused.err()).contains("--help tells");
+    }
   }
 
   @Test

@@ -10,8 +10,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.airfit.files.Disk;
 import org.airfit.files.WrongFileException;
+import org.airfit.files.kept.LibraryVersion;
 import org.airfit.plug.DemoProfiles;
 import org.airfit.working.UnitSystem;
 import org.apache.hadoop.fs.FSDataInputStream;
@@ -25,22 +27,43 @@ import org.apache.spark.sql.SparkSession;
 public final class Main {
 
   private static final String USAGE = """
-      airfit-fleet drops TABLE FOLDER             judges every tool drop of a table
-      airfit-fleet identify READINGS SET FOLDER   identifies every plug of a table by a reference set
-      airfit-fleet catalogue check PRICES SET FOLDER   checks every row of a price list
-      airfit-fleet generate drops|readings|prices ROWS SEED TABLE   makes an invented table
-      airfit-fleet try FOLDER [ROWS]              makes tables and asks all three of them
-      airfit-fleet speed [ROWS]                   measures, and prints the table of docs/fleet.md
-      options:
+      airfit-fleet, tables of tool drops, plugs and prices judged row by row (docs/fleet.md)
+
+        drops TABLE FOLDER
+            judges every tool drop of a table
+        identify READINGS SET FOLDER
+            identifies every plug of a table of readings by a reference set (docs/reference-set-file.md)
+        catalogue check PRICES SET FOLDER
+            checks every row of a price list
+        generate drops|readings|prices ROWS SEED TABLE
+            makes an invented table
+        try FOLDER [ROWS]
+            makes tables and asks all three of them; 200000 drops if no number is given
+        speed [ROWS]
+            measures, and prints the table of docs/fleet.md
+        --help, -h
+            prints this
+        --version
+            prints the version
+
+      options, behind any of them:
         --format csv|parquet   of the table; that of its name if left out, else parquet
         --units US|SI          in which sizes are proposed and remarks made; US if left out
         --quick                of drops, only the verdict, the pressure and the biggest restriction
-        --currency USD         of drops nothing; what the prices of a list are in
+        --currency USD         of catalogue check; what the prices of the list are in
         --nested               of generate drops: columns that are objects and lists
-      A table is a file or a folder. FOLDER must not be there; it comes whole or not at all.
-      It ends with 0 where every row has a verdict or the output was there already, with 1 where rows
-      were rejected, and with 2 where nothing was done.
+
+      A table is a file or a folder. FOLDER must not be there; it comes whole or not at all, with the answers, the
+      rows that were rejected and a summary as a page, summary/index.html.
+
+      Example, from the root of the project:
+        airfit-examples/fleet/run try /tmp/fleet 20000
+
+      It ends with 0 where every row has a verdict or the output was there already, with 1 where rows were
+      rejected, and with 2 where nothing was done, which one line on the error output tells.
       """;
+
+  private static final String COMMANDS = "drops, identify, catalogue check, generate, try or speed";
 
   private static final List<String> FLAGS = List.of("--quick", "--nested");
   private static final List<String> VALUES = List.of("--format", "--units", "--currency");
@@ -77,12 +100,18 @@ public final class Main {
 
   /** Runs a command; its exit code. */
   static int run(List<String> args, PrintStream out, PrintStream err) {
+    if (args.contains("--help") || args.contains("-h")) {
+      out.print(USAGE);
+      return 0;
+    }
+    if (args.equals(List.of("--version"))) {
+      out.println("airfit-fleet " + LibraryVersion.ofCore());
+      return 0;
+    }
     try {
       Map<String, String> options = new LinkedHashMap<>();
       List<String> words = words(args, options);
-      if (words.isEmpty()) {
-        throw new WrongTableException(USAGE);
-      }
+      requireCommand(words);
       if (words.get(0).equals("speed")) {
         Speed.measure(words.size() > 1 ? number(words.get(1)) : Speed.ROWS, out);
         return 0;
@@ -116,8 +145,9 @@ public final class Main {
       } else if (VALUES.contains(arg) && i + 1 < args.size()) {
         i++;
         options.put(arg, args.get(i));
-      } else if (arg.startsWith("--")) {
-        throw new WrongTableException(arg + " is no option, or lacks its value\n" + USAGE);
+      } else if (arg.startsWith("-")) {
+        throw new WrongTableException(
+            arg + " is no option, or lacks its value; --help tells all options");
       } else {
         words.add(arg);
       }
@@ -145,7 +175,36 @@ public final class Main {
     if (command.equals("try") && (size == 2 || size == 3)) {
       return tried(words.get(1), size == 3 ? number(words.get(2)) : TRIED);
     }
-    throw new WrongTableException(USAGE);
+    throw new IllegalStateException(command + " was let through");
+  }
+
+  /** Refuses what is no command before Spark is started for it. */
+  private static void requireCommand(List<String> words) throws WrongTableException {
+    if (words.isEmpty()) {
+      throw new WrongTableException(
+          "give a command: " + COMMANDS + "; --help tells what each wants");
+    }
+    String command = words.get(0);
+    String wanted = switch (command) {
+      case "drops" -> "TABLE FOLDER";
+      case "identify" -> "READINGS SET FOLDER";
+      case "catalogue" -> "check PRICES SET FOLDER";
+      case "generate" -> "drops|readings|prices ROWS SEED TABLE";
+      case "try" -> "FOLDER [ROWS]";
+      case "speed" -> "[ROWS]";
+      default ->
+        throw new WrongTableException("\"" + command + "\" is no command; give " + COMMANDS
+            + "; --help tells what each wants");
+    };
+    long least =
+        Stream.of(wanted.split(" ", -1)).filter(word -> !word.startsWith("[")).count();
+    long most = wanted.split(" ", -1).length;
+    int further = words.size() - 1;
+    boolean isCheck =
+        !command.equals("catalogue") || further == 0 || words.get(1).equals("check");
+    if (further < least || further > most || !isCheck) {
+      throw new WrongTableException("give " + command + " " + wanted + "; --help tells more");
+    }
   }
 
   private static long number(String word) throws WrongTableException {

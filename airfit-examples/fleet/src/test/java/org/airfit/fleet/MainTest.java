@@ -123,10 +123,44 @@ class MainTest {
 
   @Test
   void what_cannot_be_done_is_told() {
-    assertThat(Fleets.run("drops").err()).contains("airfit-fleet drops TABLE FOLDER");
+    assertThat(Fleets.run("drops").err())
+        .isEqualToNormalizingNewlines("give drops TABLE FOLDER; --help tells more\n");
     assertThat(Fleets.run("drops", "nowhere", "out").code()).isEqualTo(2);
     assertThat(Fleets.run("speed", "none").err()).contains("no whole number");
     assertThat(Fleets.run("--slow").err()).contains("--slow is no option");
+  }
+
+  @Test
+  void a_wrong_call_is_told_in_one_line_before_spark_begins() {
+    for (String[] words : new String[][] {
+      {},
+      {"frobnicate"},
+      {"drops"},
+      {"catalogue", "chek", "a", "b", "c"},
+      {"generate", "drops", "1"},
+      {"try", "a", "1", "2"},
+      {"speed", "1", "2"},
+      {"-s"}
+    }) {
+      Fleets.Ended refused = Fleets.run(words);
+      assertThat(refused.code()).isEqualTo(2);
+      assertThat(refused.out()).isEmpty();
+      assertThat(refused.err().lines()).as(String.join(" ", words)).hasSize(1);
+      assertThat(refused.err()).contains("--help tells");
+    }
+  }
+
+  @Test
+  void help_tells_every_command_and_the_version_stands_in_one_line() {
+    Fleets.Ended help = Fleets.run("--help");
+    assertThat(help.code()).isZero();
+    assertThat(help.err()).isEmpty();
+    assertThat(Fleets.run("drops", "-h")).isEqualTo(help);
+    assertThat(help.out())
+        .contains("drops TABLE FOLDER", "identify READINGS SET FOLDER", "catalogue check PRICES")
+        .contains("generate drops|readings|prices ROWS SEED TABLE", "try FOLDER", "speed [ROWS]")
+        .contains("--format", "--units", "--quick", "--currency", "--nested");
+    assertThat(Fleets.run("--version").out()).matches("airfit-fleet [0-9]\\S*\\R");
   }
 
   @Test

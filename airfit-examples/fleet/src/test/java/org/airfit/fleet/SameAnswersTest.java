@@ -135,7 +135,8 @@ class SameAnswersTest {
           boolean isClose = delivered.justEnough(needed).isPresent()
               || delivered.lessThanAGaugeShows(needed).isPresent();
           assertThat(answer.<String>getAs("verdict"))
-              .isEqualTo(isEnough ? isClose ? "just enough" : "enough" : ifKnown(job, "too little"));
+              .isEqualTo(
+                  isEnough ? isClose ? "just enough" : "enough" : ifKnown(job, "too little"));
           return true;
         },
         starved -> {

@@ -45,11 +45,16 @@ public final class PageReasons {
       dl.rules dt { font-weight: bold; }
       dl.rules dd { margin: 0; }
       .unmet dd { font-weight: bold; }
+      .l:target, .l:target + .l, li:target { background: var(--tint); outline: 2px solid var(--run); }
+      @media print { pre a, td a { text-decoration: none; } }
       """;
 
   private final StringBuilder out = new StringBuilder();
+  private final WorkingLinks links;
 
-  private PageReasons() {}
+  private PageReasons(WorkingLinks links) {
+    this.links = links;
+  }
 
   /**
    * Writes the page.
@@ -74,7 +79,7 @@ public final class PageReasons {
     if (sheet.refusal().isPresent()) {
       return Printable.lines(RefusalSheet.page(sheet.refusal().get(), head));
     }
-    PageReasons reasons = new PageReasons();
+    PageReasons reasons = new PageReasons(new WorkingLinks(sheet.units()));
     reasons.write(sheet, head);
     return Printable.lines(reasons.out.toString());
   }
@@ -92,7 +97,11 @@ public final class PageReasons {
         title + ". For " + sheet.job().customer()
             + head.number().map(number -> ". Job no. " + number).orElse("")
             + head.date().map(date -> ". " + date).orElse("") + ".");
+    element(
+        "p class=\"soft screen\"",
+        "A pressure loss leads to its equation in the working, and an equation to its source.");
     out.append("</header>\n<main>\n");
+    String working = working(sheet);
     plug(sheet);
     thread(sheet);
     now(sheet);
@@ -100,7 +109,7 @@ public final class PageReasons {
     cautions(sheet);
     taken(sheet);
     asRead(sheet);
-    working(sheet);
+    out.append(working).append(links.list());
     out.append("</main>\n</body>\n</html>\n");
   }
 
@@ -221,7 +230,7 @@ public final class PageReasons {
 
   private void shares(RunResult result, JobSheet sheet) {
     UnitSystem units = sheet.units();
-    List<ElementLoss> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
+    List<ElementLoss> shares = WorkingLinks.sharesOf(result);
     if (shares.isEmpty()) {
       return;
     }
@@ -245,7 +254,12 @@ public final class PageReasons {
       notes.addAll(share.warnings(units));
       notes.forEach(note ->
           out.append("<br><span class=\"soft\">").append(Html.shown(note)).append("</span>"));
-      out.append("</th><td class=\"n\">").append(Html.escaped(units.say(share.lost())));
+      String lost = Html.escaped(units.say(share.lost()));
+      out.append("</th><td class=\"n\">")
+          .append(links
+              .equationOf(share)
+              .map(place -> "<a href=\"#" + place + "\">" + lost + "</a>")
+              .orElse(lost));
       out.append("</td><td class=\"n\">").append(Html.escaped(Amounts.share(share.fraction())));
       out.append("</td><td class=\"n\">")
           .append(Html.escaped(units.say(share.gain())))
@@ -396,19 +410,30 @@ public final class PageReasons {
     out.append("</ul>\n");
   }
 
-  private void working(JobSheet sheet) {
-    element("h2", "The working");
-    sheet.plug().ifPresent(plug -> pre(plug.working(sheet.units())));
-    sheet.thread().ifPresent(thread -> pre(thread.working(sheet.units())));
+  /** The workings, written before the tables whose numbers lead there. */
+  private String working(JobSheet sheet) {
+    sheet.now().ifPresent(links::expect);
+    sheet
+        .selection()
+        .flatMap(JobSheet::shown)
+        .ifPresent(best -> best.toEachTool().forEach(way -> links.expect(way.result())));
+    StringBuilder below = new StringBuilder();
+    Html.element(below, "h2", "The working");
+    sheet.plug().ifPresent(plug -> pre(below, plug.working(sheet.units())));
+    sheet.thread().ifPresent(thread -> pre(below, thread.working(sheet.units())));
     sheet.now().ifPresent(now -> {
-      element("h3", "Now");
-      pre(now.working(sheet.units()));
+      Html.element(below, "h3", "Now");
+      pre(below, now.working(sheet.units()));
     });
-    sheet.selection().ifPresent(selection -> pre(selection.working(sheet.units())));
-    sheet.receiver().flatMap(ReceiverAnswer::use).ifPresent(use -> pre(use.working(sheet.units())));
+    sheet.selection().ifPresent(selection -> pre(below, selection.working(sheet.units())));
+    sheet
+        .receiver()
+        .flatMap(ReceiverAnswer::use)
+        .ifPresent(use -> pre(below, use.working(sheet.units())));
+    return below.toString();
   }
 
-  private void pre(Working working) {
-    out.append("<pre>").append(WorkingHtml.of(working)).append("</pre>\n");
+  private void pre(StringBuilder below, Working working) {
+    below.append("<pre>").append(WorkingHtml.of(working, links)).append("</pre>\n");
   }
 }

@@ -35,18 +35,20 @@ final class WorkingHtml {
 
   private WorkingHtml() {}
 
-  static String of(Working working) {
-    return lines(symbols(working).split("\n"));
+  /** The working; its lines and the sources of its equations have places that links lead to. */
+  static String of(Working working, WorkingLinks links) {
+    String text = working.toText();
+    return lines(text.split("\n"), symbols(working, text).split("\n"), links);
   }
 
-  private static String symbols(Working working) {
+  private static String symbols(Working working, String told) {
     Map<String, String> symbols = new TreeMap<>();
     for (Step step : working.steps()) {
       List<Term> terms = new ArrayList<>(step.given());
       terms.add(step.result());
       terms.forEach(term -> low(term, symbols));
     }
-    String text = Html.shown(working.toText());
+    String text = Html.shown(told);
     if (symbols.isEmpty()) {
       return text;
     }
@@ -73,24 +75,36 @@ final class WorkingHtml {
   }
 
   /** Each line by itself, those of a step together: it ends with its source in square brackets. */
-  private static String lines(String[] lines) {
+  private static String lines(String[] told, String[] lines, WorkingLinks links) {
     List<String> parts = new ArrayList<>();
     List<Integer> indents = new ArrayList<>();
+    List<String> begun = new ArrayList<>();
     for (int i = 0; i < lines.length; i++) {
       String said = lines[i].strip();
       int indent = lines[i].length() - lines[i].stripLeading().length();
       boolean heads = i + 1 < lines.length && lines[i + 1].startsWith(" ".repeat(indent + 1));
-      parts.add("<span class=\"l" + (heads ? " h" : "") + "\" style=\"padding-left:"
+      String place =
+          links.place(told[i].strip()).map(id -> " id=\"" + id + "\"").orElse("");
+      int first = said.startsWith("[") && said.endsWith("]") ? indents.lastIndexOf(indent - 2) : -1;
+      if (first >= 0) {
+        String citation = told[i].strip();
+        String source =
+            links.source(citation.substring(1, citation.length() - 1), begun.get(first));
+        said = "<a href=\"#" + source + "\">" + said + "</a>";
+      }
+      parts.add("<span class=\"l" + (heads ? " h" : "") + "\"" + place + " style=\"padding-left:"
           + (indent + HANGING) + "ch\">" + said + "</span>");
       indents.add(indent);
-      int first = said.startsWith("[") && said.endsWith("]") ? indents.lastIndexOf(indent - 2) : -1;
+      begun.add(told[i].strip());
       if (first >= 0) {
         String step = "<span class=\"step\">" + String.join("", parts.subList(first, parts.size()))
             + "</span>";
         parts.subList(first, parts.size()).clear();
         indents.subList(first, indents.size()).clear();
+        begun.subList(first, begun.size()).clear();
         parts.add(step);
         indents.add(SETTLED);
+        begun.add("");
       }
     }
     return String.join("", parts);

@@ -642,7 +642,7 @@ class MainTest {
 
   /** What each form says of itself when it is called with nothing stands in the help too. */
   @ParameterizedTest
-  @ValueSource(strings = {"network", "set", "interview", "joint"})
+  @MethodSource("org.airfit.jobsheet.ProgramFormTest#words")
   void help_tells_every_form_as_it_is_called(String word) {
     assertThat(run("--help")).isZero();
     assertThat(complained()).isEmpty();
@@ -655,9 +655,7 @@ class MainTest {
   }
 
   @Test
-  void help_is_told_behind_a_form_too_and_an_unknown_option_is_refused_in_one_line() {
-    assertThat(run("network", "-h")).isZero();
-    assertThat(printed()).contains("  --help\n");
+  void an_unknown_option_is_refused_in_one_line() {
     assertThat(run("--hlep")).isEqualTo(2);
     assertThat(complained())
         .isEqualToNormalizingNewlines(

@@ -57,10 +57,10 @@ class PageSheetTest {
         .containsPattern(
             "<span class=\"step\"><span class=\"l h\" style=\"padding-left:\\d+ch\">Reynolds number</span>"
                 + "<span class=\"l h\" [^>]*>Re = 4 × ṁ / [^<]*</span><span class=\"l\" [^>]*>= 4 × [^<]*</span>"
-                + "<span class=\"l\" [^>]*>= \\d[.]\\d+ × 10⁴</span><span class=\"l\" [^>]*>\\[definition")
+                + "<span class=\"l\" [^>]*>= \\d[.]\\d+ × 10⁴</span><span class=\"l\" [^>]*><a href=\"#s\\d+\">\\[definition")
         .doesNotContain("\n  ");
     int steps = working.split("class=\"step\"", -1).length - 1;
-    assertThat(working.split(">\\[[^<]*\\]</span></span>", -1).length - 1)
+    assertThat(working.split(">\\[[^<]*\\]</a></span></span>", -1).length - 1)
         .isEqualTo(steps)
         .isGreaterThan(20);
   }

@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import org.airfit.drawing.PlugDrawing;
 import org.airfit.plug.Dimension;
 
@@ -16,6 +17,17 @@ import org.airfit.plug.Dimension;
 public final class MeasuringForm {
 
   private static final int READINGS = 3;
+
+  private static final String HELP = """
+      MeasuringForm, a blank form for the readings of a plug and of a thread
+
+        java -cp airfit-lesson.jar org.airfit.lesson.MeasuringForm > form.html
+
+      It prints a part of an HTML page; notebooks/run gives it its frame. It takes no words but these:
+        --help, -h   prints this
+        --version    prints the version
+      Exit code 0: printed; 2: it was called with other words, which one line on the error output tells.
+      """;
 
   /** What is read on a thread, and how. Our choice of words; the dimensions are those that the library asks for. */
   private static final List<List<String>> THREAD_READINGS = List.of(
@@ -38,6 +50,10 @@ public final class MeasuringForm {
    * @param arguments none
    */
   public static void main(String... arguments) {
+    OptionalInt answered = ProgramHelp.answered(arguments, 0, 0, HELP);
+    if (answered.isPresent()) {
+      System.exit(answered.getAsInt());
+    }
     new PrintStream(System.out, true, StandardCharsets.UTF_8).print(html());
   }
 

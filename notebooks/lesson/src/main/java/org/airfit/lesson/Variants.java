@@ -3,6 +3,7 @@ package org.airfit.lesson;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -17,6 +18,19 @@ public final class Variants {
 
   private static final int LESSONS = 9;
 
+  private static final String HELP = """
+      Variants, further exercises of the lessons with other numbers, and their key
+
+        java -cp airfit-lesson.jar org.airfit.lesson.Variants LESSON SEED > variants.html
+
+      LESSON is the number of a lesson, or 0 for all; SEED is any whole number. The same seed gives the same
+      sheet on every computer. It prints a page to print; the key begins on a side of its own.
+        --help, -h   prints this
+        --version    prints the version
+      Example: java -cp airfit-lesson.jar org.airfit.lesson.Variants 4 2027 > variants.html
+      Exit code 0: printed; 2: the words could not be used, which one line on the error output tells.
+      """;
+
   private Variants() {}
 
   /**
@@ -25,19 +39,22 @@ public final class Variants {
    * @param arguments the lesson, or 0 for all, and the seed, a whole number
    */
   public static void main(String... arguments) {
-    int lesson;
-    long seed;
+    OptionalInt answered = ProgramHelp.answered(arguments, 2, 2, HELP);
+    if (answered.isPresent()) {
+      System.exit(answered.getAsInt());
+    }
+    int lesson = 0;
+    long seed = 0;
     try {
       lesson = Integer.parseInt(arguments[0]);
       seed = Long.parseLong(arguments[1]);
-      if (arguments.length != 2 || lesson < 0 || lesson > LESSONS) {
+      if (lesson < 0 || lesson > LESSONS) {
         throw new NumberFormatException();
       }
-    } catch (NumberFormatException | ArrayIndexOutOfBoundsException unusable) {
-      System.err.println(
-          "usage: Variants LESSON SEED, with a lesson from 1 to 9, or 0 for all, and a whole number");
-      System.exit(2);
-      return;
+    } catch (NumberFormatException unusable) {
+      System.exit(ProgramHelp.refused("Variants wants LESSON SEED, a lesson from 1 to " + LESSONS
+              + " or 0 for all, and a whole number, were " + arguments[0] + " " + arguments[1])
+          .getAsInt());
     }
     List<Integer> lessons =
         lesson == 0 ? IntStream.rangeClosed(1, LESSONS).boxed().toList() : List.of(lesson);

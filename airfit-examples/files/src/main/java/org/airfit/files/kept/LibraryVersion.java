@@ -6,14 +6,19 @@ import java.nio.charset.StandardCharsets;
 import org.airfit.run.Run;
 
 /** Which version of airfit-core computes here, as its build says. */
-final class LibraryVersion {
+public final class LibraryVersion {
 
   private static final String RESOURCE = "/META-INF/airfit/core-version.txt";
 
   private LibraryVersion() {}
 
-  /** The version, such as "0.1.0". */
-  static String ofCore() {
+  /**
+   * Tells the version of the library, as a program prints it and an answer that is kept notes it.
+   *
+   * @return the version, such as "0.1.0"
+   * @throws IllegalStateException if the library was not built by Maven, which fills the version in
+   */
+  public static String ofCore() {
     try (InputStream in = Run.class.getResourceAsStream(RESOURCE)) {
       if (in == null) {
         throw new IllegalStateException(

@@ -60,9 +60,23 @@ public final class JavaKernel extends BaseKernel {
    * @return the kernel, not started
    */
   public static JavaKernel of(List<String> classpath) {
-    Shell shell = new Shell(classpath);
+    Shell shell = new Shell(classpath, Shell.USUAL);
     Builder builder = new Builder();
     builder.lineMagic("classpath", (kernel, paths) -> add(shell, paths));
+    builder.lineMagic("jars", (kernel, paths) -> add(shell, paths));
+    return new JavaKernel(builder, shell);
+  }
+
+  /**
+   * A kernel that has what the notebooks of this repository need and nothing else: a notebook that runs in it runs in
+   * every Java kernel that has as much.
+   *
+   * @param classpath folders and jars
+   * @return the kernel, not started
+   */
+  public static JavaKernel smallest(List<String> classpath) {
+    Shell shell = new Shell(classpath, Shell.NEEDED);
+    Builder builder = new Builder();
     builder.lineMagic("jars", (kernel, paths) -> add(shell, paths));
     return new JavaKernel(builder, shell);
   }

@@ -24,8 +24,13 @@ import org.jspecify.annotations.Nullable;
 /** Runs cells, one after another, in this very Java virtual machine. */
 final class Shell implements AutoCloseable {
 
+  /** What the notebooks of this repository need of a kernel: its README lists it, and tells why. */
+  static final List<String> NEEDED = List.of(
+      "import java.util.*;",
+      "import static org.dflib.jjava.jupyter.kernel.BaseNotebookStatics.render;");
+
   /** What the usual kernel imports, and its notebook functions. */
-  private static final List<String> IMPORTS = List.of(
+  static final List<String> USUAL = List.of(
       "import java.io.*;",
       "import java.math.*;",
       "import java.net.*;",
@@ -44,14 +49,14 @@ final class Shell implements AutoCloseable {
   private final InThisMachine execution = new InThisMachine();
   private final JShell shell;
 
-  Shell(List<String> classpath) {
+  Shell(List<String> classpath, List<String> imports) {
     shell = JShell.builder()
         .executionEngine(new Provider(execution), Map.of())
         .out(System.out)
         .err(System.err)
         .build();
     classpath.forEach(this::addToClasspath);
-    IMPORTS.forEach(this::run);
+    imports.forEach(this::run);
   }
 
   void addToClasspath(String path) {

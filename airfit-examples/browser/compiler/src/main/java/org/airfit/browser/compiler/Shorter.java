@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.logging.Level;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -33,6 +34,17 @@ public final class Shorter {
 
   private static final Pattern ENDS_SO = Pattern.compile("[a-zA-Z]_\\b");
 
+  private static final String HELP = """
+      Shorter, makes the JavaScript of a module shorter, by Closure Compiler; the build starts it
+
+        java -cp CLASSES org.airfit.browser.compiler.Shorter FILE
+
+      FILE is the JavaScript; it is written over.
+        --help, -h   prints this
+        --version    prints the version
+      Exit code 0: written; 1: it could not be; 2: it was called with words that it cannot use.
+      """;
+
   private Shorter() {}
 
   /**
@@ -42,8 +54,9 @@ public final class Shorter {
    * @throws IOException if it cannot be read or written, or is no module that exports at its end
    */
   public static void main(String[] args) throws IOException {
-    if (args.length != 1) {
-      throw new IOException("give the file with the JavaScript");
+    OptionalInt answered = ProgramHelp.answered(args, 1, 1, HELP);
+    if (answered.isPresent()) {
+      System.exit(answered.getAsInt());
     }
     Path file = Path.of(args[0]);
     Files.writeString(file, shorter(Files.readString(file)));

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -26,6 +27,18 @@ import java.util.stream.Collectors;
  * stands in the file, each by its hash; for a page that a server gives out it may let it speak to that server.
  */
 public final class SingleFile {
+
+  private static final String HELP = """
+      SingleFile, makes one HTML file of a page's parts; the build starts it
+
+        java -cp CLASSES org.airfit.browser.compiler.SingleFile PAGE OUT [FILE...]
+
+      PAGE names what goes where; OUT is written; a FILE goes before one of its name beside PAGE. The word
+      "connect-src 'self'" lets the page ask its own server; the word shorter gives its scripts short names.
+        --help, -h   prints this
+        --version    prints the version
+      Exit code 0: written; 1: it could not be; 2: it was called with words that it cannot use.
+      """;
 
   private static final Pattern MARK =
       Pattern.compile("(?m)^[ \\t]*<!-- (style|script|text|policy)((?: [^ >]+)*) -->[ \\t]*$");
@@ -72,9 +85,9 @@ public final class SingleFile {
    * @throws IOException if one of them cannot be read or written, or cannot stand in a page
    */
   public static void main(String[] args) throws IOException {
-    if (args.length < 2) {
-      throw new IOException(
-          "give the page, the file to write, and the further files that it names");
+    OptionalInt answered = ProgramHelp.answered(args, 2, Integer.MAX_VALUE, HELP);
+    if (answered.isPresent()) {
+      System.exit(answered.getAsInt());
     }
     Path page = Path.of(args[0]);
     Map<String, Path> sources = new LinkedHashMap<>();
