@@ -43,7 +43,8 @@ public final class Main {
             a page
         card JOB.json [PAGE.html]
             prints the answers of a job as cards to follow with pencil and ruler, and writes them as a page:
-            what arrives at the tool and which thread it is, each with how far it can be from the exact answer
+            what arrives at the tool, which thread and which plug it is, each with how far it can be from the exact
+            answer
         water WATER.json [PAGE.html]
             tells where water falls out of compressed air, which train of filters and dryers reaches the purity asked
             for and what clogged elements cost, prints that and writes it as a page
