@@ -14,7 +14,11 @@ asked(import.meta.url, 0, 0);
 
 const folder = join(dirname(fileURLToPath(import.meta.url)), '../../airfit-examples/browser');
 const page = join(folder, 'page/target/js/airfit.mjs');
+const desk = join(folder, 'page/target/js/airfit-desk.mjs');
 const probe = join(folder, 'probe/target/js/probe.mjs');
+const ofDesk = JSON.parse(readFileSync(join(folder, '../calls/target/desk-answers.json'), 'utf8')).answers.map(
+  (answer, number) => ({ ...answer, number }),
+);
 const answers = JSON.parse(readFileSync(join(folder, '../calls/target/answers.json'), 'utf8')).answers.map(
   (answer, number) => ({ ...answer, number }),
 );
@@ -151,7 +155,7 @@ tell(
     readFileSync(join(root, 'airfit-examples/sets/workshop.csv'), 'utf8'),
   ),
 );
-for (const file of [page, probe]) {
+for (const file of [page, desk, probe]) {
   const code = readFileSync(file, 'utf8');
   tell(file, ['</script', '<!--', ']]>'].filter((sign) => code.toLowerCase().includes(sign)).map(
     (sign) => `holds ${sign}, which ends a script inside a page too soon`,
@@ -163,6 +167,15 @@ for (const [where, { found, count, worst }] of Object.entries(ofCalls)) {
   const calls = where === 'Node' ? answers : inChromium;
   console.log(
     `${where}: ${calls.length} calls with ${count.texts} texts and ${count.numbers} numbers, ${found.length} differ;` +
+      ` numbers within ${worst.toExponential(1)}`,
+  );
+}
+for (const [where, { found, count, worst }] of Object.entries(
+  await both(differing, desk, ofDesk, ofDesk, NEAR, ABSOLUTE),
+)) {
+  tell(where, found);
+  console.log(
+    `${where}: ${ofDesk.length} calls of the desk with ${count.texts} texts, ${found.length} differ;` +
       ` numbers within ${worst.toExponential(1)}`,
   );
 }

@@ -57,7 +57,12 @@ async function times(source, { set, job, catalogue }) {
 }
 
 const kilobytes = (bytes) => `${(bytes / 1000).toFixed(0)} kB`;
-for (const file of [module, join(target, 'airfit.html')]) {
+for (const file of [
+  module,
+  join(target, 'airfit.html'),
+  join(target, 'js/airfit-desk.mjs'),
+  join(target, 'airfit-desk.html'),
+]) {
   if (existsSync(file)) {
     const bytes = readFileSync(file);
     console.log(

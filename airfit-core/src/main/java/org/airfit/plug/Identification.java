@@ -11,6 +11,7 @@ import org.airfit.internal.Capital;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
 import org.airfit.safety.Caution;
+import org.airfit.working.PencilCard;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Worked;
 import org.airfit.working.Working;
@@ -456,6 +457,19 @@ public final class Identification implements Worked {
   @Override
   public Working working(UnitSystem units) {
     return IdentificationWorking.of(evidence, inWords(units), units);
+  }
+
+  /**
+   * Obtains the comparisons behind the answer on one page for a pencil: each reading against the limits of the profiles
+   * it may belong to, rounded so that every comparison turns out as with exact numbers, and which profiles are left.
+   *
+   * <p>The chances stand there in words only. What {@link #cautions} says goes with the card too.
+   *
+   * @param units the units to show lengths in: millimetres or inches
+   * @return the card; it answers in words
+   */
+  public PencilCard pencilCard(UnitSystem units) {
+    return PlugCard.of(this, Objects.requireNonNull(units, "units"));
   }
 
   /** {@return the answer in words} */

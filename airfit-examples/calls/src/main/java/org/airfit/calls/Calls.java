@@ -15,7 +15,8 @@ public final class Calls {
    * Answers a call.
    *
    * @param call its name, such as "identify"
-   * @param given what is asked: maps, lists, texts, numbers and truth values; airfit.d.ts has the fields
+   * @param given what is asked: maps, lists, texts, numbers and truth values; airfit.d.ts has the fields, and those of
+   *     calls at the desk airfit-desk.d.ts
    * @return the answer, of the same
    * @throws RefusedException if what is asked cannot be used
    */
@@ -29,7 +30,8 @@ public final class Calls {
    * for.
    *
    * @param call its name, such as "select"
-   * @param given what is asked: maps, lists, texts, numbers and truth values; airfit.d.ts has the fields
+   * @param given what is asked: maps, lists, texts, numbers and truth values; airfit.d.ts has the fields, and those of
+   *     calls at the desk airfit-desk.d.ts
    * @param house where the catalogue of the house stands
    * @return the answer, of the same
    * @throws RefusedException if what is asked cannot be used
@@ -41,24 +43,8 @@ public final class Calls {
 
   private static Map<String, Object> answer(
       String call, @Nullable Object given, Optional<CatalogueShelf> house) throws RefusedException {
-    Asked asked = Asked.of(given);
-    try {
-      return switch (call) {
-        case "identify" -> IdentifyCall.answer(asked);
-        case "willItGo" -> WillItGoCall.answer(asked);
-        case "run" -> RunCall.answer(asked);
-        case "select" -> SelectCall.answer(asked, house);
-        case "sheet" -> SheetCall.answer(asked);
-        case "referenceSet" -> SetCall.answer(asked);
-        case "measuring" -> MeasuringCall.answer(asked);
-        case "outline" -> OutlineCall.answer(asked);
-        case "choices" -> WordsCall.choices();
-        case "stock" -> WordsCall.stock(asked);
-        case "jobFile" -> WordsCall.jobFile(asked);
-        default -> throw RefusedException.field("", "\"" + call + "\" is no call", "");
-      };
-    } catch (IllegalArgumentException e) {
-      throw RefusedException.field("", String.valueOf(e.getMessage()), "");
-    }
+    return DeskCalls.NAMES.contains(call)
+        ? DeskCalls.answer(call, given, house)
+        : CounterCalls.answer(call, given, house);
   }
 }

@@ -39,6 +39,8 @@ final class Answers implements Answering {
   private static final String SET = "set";
   private static final String MEDIUM = "medium";
   private static final String WHOLE = "whole";
+  private static final String FILE = "file";
+  private static final String ONLY = "only";
 
   private final Stock stock;
   private final Shelf shelf;
@@ -59,6 +61,15 @@ final class Answers implements Answering {
         case STOCK -> ok(level(word));
         case IDENTIFY, MATING, RUN, SELECT -> ok(computed(endpoint, body));
         case NETWORK -> ok(network(body));
+        case DAY -> ok(desk("day", body));
+        case DIAGNOSIS -> ok(desk("diagnosis", body));
+        case WATER -> ok(desk("water", body));
+        case LEAKS -> ok(desk("leaks", body));
+        case INVENTORY -> ok(desk("inventory", body));
+        case PRICE_LIST -> ok(desk("priceList", body));
+        case CARD -> ok(cards(body));
+        case CONDENSATE -> ok(desk("condensate", body));
+        case LEAK -> ok(desk("leak", body));
         case INTERVIEW -> ok(NextQuestions.answer(body, house));
         case RESERVE -> reserve(body);
         case RESERVATION -> ok(reservation(shelf.find(word)));
@@ -250,6 +261,27 @@ final class Answers implements Answering {
         new LinkedHashMap<>(Calls.answer("select", asked.question(), files));
     files.tellLeftOut(answer);
     return answer;
+  }
+
+  /** What is asked at a desk; text and page come only where they are asked for. */
+  private Map<String, Object> desk(String call, Map<String, Object> body) throws RefusedException {
+    Map<String, Object> asked = new LinkedHashMap<>(body);
+    asked.putIfAbsent(ONLY, List.of());
+    House.Files files = house.files(Objects.requireNonNullElse(body.get(FILE), Map.of()));
+    Map<String, Object> answer = new LinkedHashMap<>(Calls.answer(call, asked, files));
+    files.tellLeftOut(answer);
+    return answer;
+  }
+
+  /** The cards of a job, which has the parts of the shop where it names no other catalogue. */
+  private Map<String, Object> cards(Map<String, Object> body) throws RefusedException {
+    Map<String, Object> question = new LinkedHashMap<>();
+    body.forEach((field, value) -> question.put(field.equals(FILE) ? "job" : field, value));
+    Map<String, Object> asked = new LinkedHashMap<>();
+    AskedFor.ofShop(question)
+        .question()
+        .forEach((field, value) -> asked.put(field.equals("job") ? FILE : field, value));
+    return desk("cards", asked);
   }
 
   private static Map<String, Object> network(Map<String, Object> body)

@@ -74,11 +74,11 @@ class CounterServiceTest {
     database = Database.open(Database.embedded(folder.resolve("stock")));
     Stock stock = Shops.stocked(database, file);
     stock.load("some.csv", new StringReader("""
-            kind,id,name,price,quantity
-            drain,DR-7,Drain,4.00,7
-            drain,A/10,Drain,4.00,3
-            drain,50% off,Drain,4.00,4
-            """));
+        kind,id,name,price,quantity
+        drain,DR-7,Drain,4.00,7
+        drain,A/10,Drain,4.00,3
+        drain,50% off,Drain,4.00,4
+        """));
     Path page = folder.resolve("page.html");
     Files.writeString(page, "<!doctype html><title>counter</title>");
     // The first answers of a JVM are slow, and what is held here is what they are.
@@ -121,6 +121,24 @@ class CounterServiceTest {
           List.of(
               Map.of("part", "S-10"),
               Map.of("name", "hose", "bore", "3/8 in", "length", "50 ft", "wall", "rubber hose")));
+
+  private static final Map<String, Object> WATER = Map.of(
+      "temperature", "28 °C",
+      "humidity", 0.65,
+      "pressure", "7.5 bar(g)",
+      "air", "60 L/s ANR",
+      "cooled", "30 °C",
+      "time", "8 h");
+
+  private static final Map<String, Object> LEAK = Map.of(
+      "hole", "2 mm",
+      "pressure", "6.8 bar(g)",
+      "loadedPower", "22 kW",
+      "unloadedPower", "6 to 7 kW",
+      "delivery", "55 L/s ANR",
+      "hours", 3800,
+      "electricity", "0.21 EUR",
+      "repairCost", "35 EUR");
 
   private static String network() throws Exception {
     return Files.readString(Path.of("..", "networks", "header-leak.csv"));
@@ -297,6 +315,13 @@ class CounterServiceTest {
     questions.put("/select", Map.of("job", job));
     questions.put("/interview", Map.of("job", job));
     questions.put("/network", Map.of("network", "record,name,medium\nnetwork,n," + medium + "\n"));
+    for (String path :
+        List.of("/day", "/diagnosis", "/water", "/inventory", "/pricelist", "/card")) {
+      questions.put(path, Map.of("file", Map.of("medium", medium)));
+    }
+    questions.put("/leaks", Map.of("file", "record,medium\nplant," + medium + "\n"));
+    questions.put("/condensate", Map.of("medium", medium));
+    questions.put("/leak", Map.of("medium", medium));
     if (!medium.equals("argon") && !medium.equals("N2")) {
       questions.put(
           "/interview with an answer",
@@ -323,6 +348,61 @@ class CounterServiceTest {
       throws Exception {
     assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
     assertThat(MAPPER.readTree(answer.body())).isEqualTo(MAPPER.readTree(Json.write(wanted)));
+  }
+
+  private static Map<String, Object> with(
+      Map<String, Object> question, String field, Object value) {
+    Map<String, Object> changed = new LinkedHashMap<>(question);
+    changed.put(field, value);
+    return changed;
+  }
+
+  /** A file of the examples, and those that it names. */
+  private static Map<String, Object> file(String path, String... named) throws Exception {
+    Path examples = Path.of("..");
+    Map<String, Object> files = new LinkedHashMap<>();
+    for (String each : named) {
+      Path beside = examples.resolve(each);
+      files.put(String.valueOf(beside.getFileName()), Files.readString(beside));
+    }
+    Map<String, Object> question = new LinkedHashMap<>();
+    question.put("file", Files.readString(examples.resolve(path)));
+    question.put("files", files);
+    return question;
+  }
+
+  /** What is asked at a desk is what the calls answer; text and page come where they are asked for. */
+  @Test
+  void files_are_answered_as_by_the_calls() throws Exception {
+    Map<String, String> calls = new LinkedHashMap<>();
+    calls.put("/diagnosis", "diagnosis");
+    calls.put("/water", "water");
+    calls.put("/leaks", "leaks");
+    calls.put("/inventory", "inventory");
+    calls.put("/pricelist", "priceList");
+    calls.put("/condensate", "condensate");
+    calls.put("/leak", "leak");
+    for (Map.Entry<String, String> each : calls.entrySet()) {
+      Map<String, Object> question = questions().get("POST " + each.getKey()).get(0);
+      assertSame(
+          till.post(each.getKey(), with(question, "only", List.of("text", "page"))),
+          Calls.answer(each.getValue(), question));
+      assertSame(
+          till.post(each.getKey(), question),
+          Calls.answer(each.getValue(), with(question, "only", List.of())));
+    }
+  }
+
+  /** The stock of the house is the catalogue of a file that names it, and of a job that names none. */
+  @Test
+  void a_file_may_name_the_stock_of_the_shop() throws Exception {
+    Map<String, Object> cards = Till.object(till.post("/card", Map.of("file", job())));
+    assertThat(cards).containsEntry("kind", "answered");
+    assertThat(String.valueOf(cards.get("inShort"))).contains("What arrives at the tool");
+    Map<String, Object> inventory = fields(Path.of("..", "shops", "weir-street", "inventory.json"));
+    inventory.put("catalogue", "stock.json");
+    HttpResponse<String> answer = till.post("/inventory", Map.of("file", inventory));
+    assertThat(answer.body()).doesNotContain("is not here");
   }
 
   /** Questions to every path, by method and path. */
@@ -372,6 +452,31 @@ class CounterServiceTest {
             Map.of("answers", List.of(Map.of("topic", "medium", "answer", "oxygen"))),
             Map.of("answers", List.of(Map.of("topic", "place", "answer", "somewhere")))));
     questions.put("POST /network", List.of(Map.of("network", network()), Map.of("network", "x")));
+    questions.put("POST /day", List.of(file("days/lock-street/smithy.json"), Map.of("file", 1)));
+    questions.put("POST /diagnosis", List.of(file("diagnoses/saddler-lane/slow-grinder.json")));
+    questions.put("POST /water", List.of(file("treatments/kiln-row/paint-shop.json")));
+    questions.put(
+        "POST /leaks",
+        List.of(
+            file("jobs/joinery/leaks.csv"), with(file("jobs/joinery/leaks.csv"), "only", "page")));
+    questions.put(
+        "POST /inventory",
+        List.of(file(
+            "shops/weir-street/inventory.json",
+            "shops/weir-street/catalogue.json",
+            "sets/workshop.csv")));
+    questions.put(
+        "POST /pricelist",
+        List.of(file(
+            "shops/canal-row/check.json",
+            "shops/canal-row/price-list.json",
+            "shops/canal-row/profiles.csv")));
+    questions.put(
+        "POST /card",
+        List.of(
+            Map.of("file", job()), Map.of("file", Map.of()), Map.of("file", "{\"airfitJob\": 2}")));
+    questions.put("POST /condensate", List.of(WATER, Map.of("medium", "oxygen"), Map.of()));
+    questions.put("POST /leak", List.of(LEAK, with(LEAK, "hole", "wide")));
     questions.put(
         "POST /reservations",
         List.of(
@@ -401,7 +506,8 @@ class CounterServiceTest {
           path.equals("/mating")
               ? "{\"one\": \"1/4 NPT male\", \"other\": \"G 1/4 female\", \"colour\": 1}"
               : path.equals("/run")
-                  ? "{\"supply\": \"90 psig\", \"flow\": \"20 scfm\", \"elements\": [{}], \"colour\": 1}"
+                  ? "{\"supply\": \"90 psig\", \"flow\": \"20 scfm\", \"elements\": [{}],"
+                      + " \"colour\": 1}"
                   : "{\"job\": {}, \"colour\": 1}"
                       .replace(path.equals("/identify") ? "\"job\": {}, " : "#", ""));
       JsonNode problem = MAPPER.readTree(answer.body());
@@ -572,8 +678,8 @@ class CounterServiceTest {
               "number",
               1,
               "sentence",
-              "1 article of the catalogue was left out: no piece is on the shelf that is not held for"
-                  + " somebody."));
+              "1 article of the catalogue was left out: no piece is on the shelf that is not held"
+                  + " for somebody."));
       assertThat(answers.answer(Endpoint.INTERVIEW, "", question).object())
           .containsEntry("leftOut", held.get("leftOut"));
       assertThat(Json.write(answers.answer(Endpoint.CATALOGUE, "", Map.of()).object()))
@@ -631,11 +737,11 @@ class CounterServiceTest {
       Stock stock = Shops.stocked(few, EXAMPLES.resolve("catalogue.json"));
       Answers answers = new Answers(stock, Shelf.of(few, Clock.systemUTC()));
       stock.load("none.csv", new StringReader("""
-              kind,id,name,price,quantity
-              drain,hose,Drain,4.00,0
-              drain,1042,Drain,4.00,0
-              drain,dry,Drain,4.00,0
-              """));
+          kind,id,name,price,quantity
+          drain,hose,Drain,4.00,0
+          drain,1042,Drain,4.00,0
+          drain,dry,Drain,4.00,0
+          """));
       for (Endpoint endpoint : List.of(Endpoint.SELECT, Endpoint.INTERVIEW)) {
         assertThat(MAPPER
                 .valueToTree(answers.answer(endpoint, "", Map.of("job", job())).object())

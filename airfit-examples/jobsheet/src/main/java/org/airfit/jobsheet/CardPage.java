@@ -148,7 +148,7 @@ public final class CardPage {
 
   private static String low(String text) {
     return Html.replaced(
-        escaped(text),
+        Html.shown(text),
         INDEX,
         found -> found.group(3) != null
             ? "p<sub>" + found.group(3) + "</sub>"

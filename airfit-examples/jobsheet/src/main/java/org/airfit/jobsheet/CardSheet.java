@@ -19,8 +19,8 @@ import org.airfit.working.PencilCard;
 import org.airfit.working.UnitSystem;
 
 /**
- * The answers of a job as pencil cards: what arrives at the tool now, what arrives with the parts proposed, and which
- * thread it is.
+ * The answers of a job as pencil cards: what arrives at the tool now, what arrives with the parts proposed, which thread
+ * it is and which plug.
  *
  * @param job what was asked
  * @param cards the cards, each for a page of its own; none where the job has no answer that a pencil can follow
@@ -37,6 +37,7 @@ public record CardSheet(Job job, List<Card> cards, List<String> without) {
    *
    * @param question what it answers
    * @param basis what the answer means and for which case it is worked out, the judgement first; none of a thread
+   *     or a plug
    * @param card the card
    * @param cautions the warnings that go with the answer, the last that codes and makers come first
    */
@@ -77,10 +78,14 @@ public record CardSheet(Job job, List<Card> cards, List<String> without) {
             List.of(),
             thread.pencilCard(units),
             InWords.cautionsWith(sheet, thread.cautions()))));
-    if (sheet.plug().isPresent()) {
-      without.add("Which plug it is has no card: its readings share errors of the caliper, and the"
-          + " working weighs them together.");
-    }
+    sheet
+        .plug()
+        .filter(plug -> !plug.readings().isEmpty())
+        .ifPresent(plug -> cards.add(new Card(
+            "Which plug it is",
+            List.of(),
+            plug.pencilCard(units),
+            InWords.cautionsWith(sheet, plug.cautions()))));
     if (sheet.refusal().isEmpty() && proposal.isEmpty()) {
       without.add("What arrives with parts has no card: "
           + (sheet.selection().isPresent()

@@ -1,5 +1,6 @@
 package org.airfit.jobsheet;
 
+import java.util.List;
 import org.airfit.files.LeakJob;
 import org.airfit.files.Printable;
 import org.airfit.plant.Leak;
@@ -36,8 +37,13 @@ public final class LeakPage {
    * @return one HTML file that needs no other
    */
   public static String of(LeakJob job) {
+    return of(job, LeakText.inShort(job));
+  }
+
+  /** The same with other lines in short. */
+  static String of(LeakJob job, List<Answer> inShort) {
     LeakPage page = new LeakPage();
-    page.write(job);
+    page.write(job, inShort);
     return Printable.lines(page.out.toString());
   }
 
@@ -45,7 +51,7 @@ public final class LeakPage {
     Html.element(out, tag, text);
   }
 
-  private void write(LeakJob job) {
+  private void write(LeakJob job, List<Answer> inShort) {
     Html.head(out, "Leaks: " + job.title(), PageStyle.of("Leaks, " + job.title(), STYLE));
     out.append("<header class=\"top\">\n<div class=\"heading\">\n");
     element("h1", "Leaks: " + job.title());
@@ -53,8 +59,7 @@ public final class LeakPage {
     out.append("</div>\n</header>\n<main>\n");
     element("h2", "In short");
     out.append("<dl class=\"facts\">\n");
-    LeakText.inShort(job)
-        .forEach(line -> Html.fact(out, line.what(), InWords.capital(line.answer())));
+    inShort.forEach(line -> Html.fact(out, line.what(), InWords.capital(line.answer())));
     out.append("</dl>\n");
     leaks(job);
     element("h2", "Repaired, checked and tight");
@@ -90,8 +95,10 @@ public final class LeakPage {
       element("p", "No leak is open.");
       return;
     }
-    out.append(
-        "<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\"Table: the dearest first\">\n<table>\n<thead><tr>");
+    out.append("<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\"Table: the dearest"
+        + " first\">\n"
+        + "<table>\n"
+        + "<thead><tr>");
     for (String heading :
         new String[] {"Tag", "Where and what", "Rank", "Loses", "Costs in a year", "Repair"}) {
       out.append("<th>").append(heading).append("</th>");

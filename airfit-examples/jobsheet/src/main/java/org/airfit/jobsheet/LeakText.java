@@ -40,8 +40,13 @@ public final class LeakText {
    * @return lines, the working last
    */
   public static String of(LeakJob job) {
+    return of(job, inShort(job));
+  }
+
+  /** The same with other lines in short. */
+  static String of(LeakJob job, List<Answer> inShort) {
     LeakText text = new LeakText(job);
-    text.write();
+    text.write(inShort);
     return text.out.toString();
   }
 
@@ -51,11 +56,11 @@ public final class LeakText {
     out.wrapped(text.substring(0, text.length() - words.length()), words);
   }
 
-  private void write() {
+  private void write(List<Answer> inShort) {
     out.line("LEAKS  " + job.title());
     line("for " + job.customer());
     out.heading("In short");
-    inShort(job).forEach(answer -> line(answer.what() + ": " + answer.answer()));
+    inShort.forEach(answer -> line(answer.what() + ": " + answer.answer()));
     out.heading("The dearest first");
     for (LeakLedger.Entry entry : job.ledger().entries()) {
       Leak leak = entry.leak();
@@ -134,6 +139,16 @@ public final class LeakText {
     if (ledger.leaks().stream().anyMatch(leak -> leak.checked().isPresent())) {
       lines.add(new Answer("Saved and checked", total(saved, job.units(), "saves")));
     }
+    return lines;
+  }
+
+  /** What one open leak loses and costs, and whether its repair pays, in a few lines. */
+  static List<Answer> ofOne(LeakJob job) {
+    LeakLedger.Entry entry = job.ledger().entries().get(0);
+    List<Answer> lines = new ArrayList<>();
+    lines.add(new Answer("It loses", loses(entry.leak(), job.units())));
+    lines.add(new Answer("It costs in a year", cost(entry)));
+    lines.add(new Answer("To mend it", repair(entry)));
     return lines;
   }
 
@@ -292,8 +307,9 @@ public final class LeakText {
         + " compressor goes on taking power unloaded; paybacks take that off.");
     notes.add(
         "Each flow is a range that holds what was told, with its errors. The leaks stand in the"
-            + " order of what they cost at least; a rank goes from the best to the worst that it can be"
-            + " within the ranges of all, and a leak that nobody measured may be the dearest.");
+            + " order of what they cost at least; a rank goes from the best to the worst that it"
+            + " can be within the ranges of all, and a leak that nobody measured may be the"
+            + " dearest.");
     boolean hasHole =
         ledger.leaks().stream().anyMatch(leak -> leak.found().method().equals("hole"));
     if (hasHole) {

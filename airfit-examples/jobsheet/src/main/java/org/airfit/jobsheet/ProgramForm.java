@@ -94,8 +94,8 @@ record ProgramForm(
       new ProgramForm(
           "card",
           "JOB.json [PAGE.html]",
-          "Prints the answers of a job as cards to follow with pencil and ruler: what arrives at the tool and which"
-              + " thread it is, each with how far it can be from the exact answer.",
+          "Prints the answers of a job as cards to follow with pencil and ruler: what arrives at the tool, which"
+              + " thread and which plug it is, each with how far it can be from the exact answer.",
           "JOB.json, a job and the catalogue that it names (docs/job-file.md, docs/pencil-card.md)",
           PAGE_BESIDE,
           "airfit-examples/jobs/boatyard/weak-sander.json"),

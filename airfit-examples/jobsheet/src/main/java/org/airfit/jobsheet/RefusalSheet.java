@@ -1,6 +1,8 @@
 package org.airfit.jobsheet;
 
+import java.util.List;
 import org.airfit.files.Refusal;
+import org.airfit.safety.Caution;
 
 /** The sheet of a job for anything but compressed air: a refusal with its reason, and nothing computed. */
 final class RefusalSheet {
@@ -31,6 +33,18 @@ final class RefusalSheet {
     Html.element(out, "p", withoutSource(refusal.reason()));
     Html.element(out, "p", NOTHING);
     return out.append("</main>\n</body>\n</html>\n").toString();
+  }
+
+  /** The page of a refused file that is no job. */
+  static String page(Refusal refusal, List<Caution> cautions) {
+    String customer = refusal.customer();
+    AnswerPage page = new AnswerPage(
+        "Refused",
+        refusal.title().isBlank() ? "Not compressed air" : refusal.title(),
+        customer.isBlank() ? "Not for compressed air that drives tools" : "For " + customer,
+        "");
+    page.inShort(List.of(new Answer("Refused", withoutSource(refusal.reason()))));
+    return page.end("What stands against it", cautions, "Nothing was computed.");
   }
 
   /** What it rests on stands on the sheet for the terminal. */

@@ -38,12 +38,17 @@ public final class WaterPage {
    * @return one HTML file that needs no other
    */
   public static String of(WaterSheet sheet) {
+    return of(sheet, sheet.inShort());
+  }
+
+  /** The same with other lines in short. */
+  static String of(WaterSheet sheet, List<Answer> inShort) {
     AnswerPage page = new AnswerPage(
         "Water and purity",
         sheet.job().title(),
         "Water and purity of the compressed air of " + sheet.job().customer(),
         STYLE);
-    new WaterPage(page, sheet).write();
+    new WaterPage(page, sheet).write(inShort);
     return page.end(
         "Before anyone opens it or trusts the air",
         sheet.cautions(),
@@ -51,8 +56,8 @@ public final class WaterPage {
             + " working.");
   }
 
-  private void write() {
-    page.inShort(sheet.inShort().stream()
+  private void write(List<Answer> inShort) {
+    page.inShort(inShort.stream()
         .map(line -> new Answer(line.what(), InWords.capital(line.answer())))
         .toList());
     sheet.job().trains().forEach(this::train);

@@ -14,11 +14,13 @@ import org.airfit.air.PurityAnswer;
 import org.airfit.air.PurityClass;
 import org.airfit.air.PurityVerdict;
 import org.airfit.air.SlopeVerdict;
+import org.airfit.air.TreatmentSupply;
 import org.airfit.air.WaterAlongLine;
 import org.airfit.air.WaterBalance;
 import org.airfit.files.WaterJob;
 import org.airfit.plant.ElementCost;
 import org.airfit.plant.Payback;
+import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
@@ -124,6 +126,43 @@ public record WaterSheet(WaterJob job) {
               cost -> lines.add(new Answer("Dearest element, " + train.name(), clogged(cost))));
     }
     return lines;
+  }
+
+  /** What one cooler takes out of the air, in a few lines; it is the first stage of the first train. */
+  List<Answer> ofCooler() {
+    WaterJob.Train train = job.trains().get(0);
+    WaterAlongLine water = train.treatment().water();
+    WaterAlongLine.AtPlace cooler = water.most().get(0).most();
+    List<Answer> lines = new ArrayList<>();
+    lines.add(new Answer(
+        "Water that falls out",
+        "up to " + volume(cooler.liquid()) + " in " + shift() + " where the air is cooled to "
+            + units().say(cooler.air()) + ", of " + volume(water.takenIn())
+            + " taken in; the rest stays in the air as vapour."));
+    lines.add(
+        new Answer("Dew point of the air taken in", "at most " + said(water.dampest()) + "."));
+    lines.add(new Answer("Dew point under pressure", underPressure(train)));
+    water
+        .dampestEnd()
+        .ifPresent(end -> lines.add(new Answer(
+            "Dew point behind it",
+            "at most " + said(end) + ", if a drain takes the water out there. Where the air gets"
+                + " colder than that, more falls out.")));
+    frozen(train).ifPresent(ice -> lines.add(new Answer("Frost", ice)));
+    return lines;
+  }
+
+  /** The dew point of the dampest air at the highest pressure. */
+  private String underPressure(WaterJob.Train train) {
+    TreatmentSupply supply = train.treatment().supply();
+    AbsolutePressure highest = supply.pressure().most().absolute(supply.atmosphere());
+    try {
+      return "at most " + said(supply.dampest().at(highest))
+          + ". Water falls out wherever the compressed air gets colder.";
+    } catch (IllegalArgumentException e) { // it lies beyond what a dew point is told for
+      return "outside of " + units().either("−100 to 100 °C", "−148 to 212 °F") + " at "
+          + units().say(highest) + ", where none is told.";
+    }
   }
 
   Optional<PurityAnswer> judged(WaterJob.Train train) {

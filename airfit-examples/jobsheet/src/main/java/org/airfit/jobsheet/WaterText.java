@@ -25,16 +25,21 @@ public final class WaterText {
    * @return lines, the working last
    */
   public static String of(WaterSheet sheet) {
+    return of(sheet, sheet.inShort());
+  }
+
+  /** The same with other lines in short. */
+  static String of(WaterSheet sheet, List<Answer> inShort) {
     WaterText text = new WaterText(sheet);
-    text.write();
+    text.write(inShort);
     return text.out.toString();
   }
 
-  private void write() {
+  private void write(List<Answer> inShort) {
     out.wrapped("", "WATER AND PURITY  " + sheet.job().title());
     out.wrapped("", "for " + sheet.job().customer());
     out.heading("In short");
-    sheet.inShort().forEach(line -> out.wrapped("", line.what() + ": " + line.answer()));
+    inShort.forEach(line -> out.wrapped("", line.what() + ": " + line.answer()));
     for (WaterJob.Train train : sheet.job().trains()) {
       train(train);
     }

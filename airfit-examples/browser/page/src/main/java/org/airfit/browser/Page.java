@@ -2,7 +2,7 @@ package org.airfit.browser;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.airfit.calls.Calls;
+import org.airfit.calls.CounterCalls;
 import org.airfit.calls.RefusedException;
 import org.airfit.jobsheet.OnScreen;
 import org.jspecify.annotations.Nullable;
@@ -152,7 +152,7 @@ public final class Page {
     Map<String, @Nullable Object> asked = new LinkedHashMap<>();
     asked.put("job", Plain.of(fields));
     try {
-      return String.valueOf(Calls.answer("jobFile", asked).get("text"));
+      return String.valueOf(CounterCalls.answer("jobFile", asked).get("text"));
     } catch (RefusedException e) {
       throw Plain.refusal(e);
     }
@@ -170,7 +170,7 @@ public final class Page {
 
   private static JSObject answered(String call, @Nullable Object asked) {
     try {
-      return Plain.toScript(Calls.answer(call, asked));
+      return Plain.toScript(CounterCalls.answer(call, asked));
     } catch (RefusedException e) {
       throw Plain.refusal(e);
     }

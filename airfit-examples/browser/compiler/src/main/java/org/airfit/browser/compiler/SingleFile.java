@@ -56,6 +56,9 @@ public final class SingleFile {
   private static final Pattern COMMENTS =
       Pattern.compile("(?m)^[ \\t]*(?://.*|/\\*(?s:.*?)\\*/)[ \\t]*$");
 
+  /** A file that goes by another name in the page. */
+  private static final Pattern NAMED = Pattern.compile("([a-z-]+\\.[a-z]+)=(.+)");
+
   private static final Pattern LINE_ENDS = Pattern.compile("[ \\t]*\n\\s*");
 
   /** What is added to the policy of a page that asks its own server. */
@@ -80,8 +83,8 @@ public final class SingleFile {
    * Makes the file.
    *
    * @param args the page, the file to write, and further files that marks name, such as the library; they go before
-   *     those of the same name beside the page; {@code connect-src 'self'} lets the page ask the server that it came
-   *     from, {@code shorter} gives its scripts short names
+   *     those of the same name beside the page; {@code NAME=FILE} gives one another name, {@code connect-src 'self'}
+   *     lets the page ask the server that it came from, {@code shorter} gives its scripts short names
    * @throws IOException if one of them cannot be read or written, or cannot stand in a page
    */
   public static void main(String[] args) throws IOException {
@@ -102,7 +105,9 @@ public final class SingleFile {
         isShorter = true;
         continue;
       }
-      sources.put(String.valueOf(Path.of(args[i]).getFileName()), Path.of(args[i]));
+      Matcher named = NAMED.matcher(args[i]);
+      Path path = Path.of(named.matches() ? named.group(2) : args[i]);
+      sources.put(named.matches() ? named.group(1) : String.valueOf(path.getFileName()), path);
     }
     Path beside = page.toAbsolutePath().getParent();
     try (var found = Files.list(beside)) {

@@ -1,0 +1,244 @@
+package org.airfit.plug;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.airfit.internal.Digits;
+import org.airfit.internal.ReadingDensity;
+import org.airfit.working.CardComparison;
+import org.airfit.working.CardTable;
+import org.airfit.working.PencilCard;
+import org.airfit.working.Symbol;
+import org.airfit.working.UnitSystem;
+import org.airfit.working.ValueKind;
+
+/**
+ * An identification as a pencil card: each reading against the limits of the profiles that it may belong to, and which
+ * profiles are left.
+ *
+ * <pre>
+ *   low − w − z σ ≤ y ≤ high + z σ where wear shrinks the size,   1 − (1 − 2 Q(z))ⁿ = 0.01
+ * </pre>
+ *
+ * <p>y the reading, low and high what a new plug has (both the nominal where the profile tells a deviation), w the wear,
+ * σ the scatter of such readings, n how many are compared, Q the upper tail of the normal distribution, or of Student's
+ * where the profile was measured on few pieces. Where wear widens the size, w stands above high. A profile is left if all
+ * its readings lie within: {@link ProfileCandidate#largestMisfitProbability} is then at least 0.01. The chances, which weigh
+ * the readings by one caliper together, are no matter for a pencil; the card repeats their answer in words.
+ */
+final class PlugCard {
+
+  /** So many profiles stand in the table. */
+  private static final int ROWS = 10;
+
+  /** What is less likely is not said; as {@link Identification} does. */
+  private static final double SAID_ABOVE = 0.005;
+
+  private static final int MOST_SAID = 4;
+
+  private static final String NOT_KNOWN = "not known";
+
+  private final Identification answer;
+  private final UnitSystem units;
+  private final PencilCard.Builder card;
+  private final List<PlugReading> readings;
+  private final Map<Dimension, Symbol> symbols = new LinkedHashMap<>();
+  private final Set<String> onTheLimit = new HashSet<>();
+  private int unsettled;
+
+  private PlugCard(Identification answer, UnitSystem units) {
+    this.answer = answer;
+    this.units = units;
+    this.readings = answer.readings();
+    this.card = PencilCard.titled("Plug: which profile it may be", units);
+  }
+
+  static PencilCard of(Identification answer, UnitSystem units) {
+    return new PlugCard(answer, units).build();
+  }
+
+  private PencilCard build() {
+    for (PlugReading reading : readings) {
+      Dimension dimension = reading.dimension();
+      Symbol symbol = Symbol.of(dimension.symbol(), ValueKind.SMALL_LENGTH);
+      symbols.put(dimension, symbol);
+      card.given(symbol, reading.length().metres(), 6);
+    }
+    if (!readings.isEmpty()) {
+      notes();
+      compared();
+    } else {
+      card.answer("No size was read: every profile that is known here is left.");
+    }
+    return card.answer(chances()).build();
+  }
+
+  /** The limits of a reading of a profile, in metres, beside the reading as it was taken; empty where none is known. */
+  private static Map<Dimension, double[]> limits(ProfileCandidate candidate, double wear) {
+    Map<Dimension, double[]> limits = new LinkedHashMap<>();
+    double tail = -0.5
+        * Math.expm1(Math.log1p(-ProfileCandidate.REJECTED_BELOW) / candidate.degreesOfFreedom());
+    for (Residual residual : candidate.residuals()) {
+      PlugReading stated = residual.reading();
+      ReadingDensity expected = CaliperGroup.density(
+          residual.spread(),
+          stated.standardUncertainty().millimetres(),
+          wear,
+          residual.dimension());
+      double margin = expected.margin(tail);
+      limits.put(
+          residual.dimension(),
+          new double[] {1.0e-3 * (expected.low() - margin), 1.0e-3 * (expected.high() + margin)});
+    }
+    return limits;
+  }
+
+  private void compared() {
+    double wear = answer.wearAllowance().millimetres();
+    List<ProfileCandidate> known = answer.candidates().stream()
+        .filter(candidate -> candidate.degreesOfFreedom() > 0)
+        .toList();
+    List<ProfileCandidate> left = known.stream().filter(PlugCard::isLeft).toList();
+    List<ProfileCandidate> shown = new ArrayList<>(left);
+    known.stream()
+        .filter(candidate -> !left.contains(candidate))
+        .limit(Math.max(0, ROWS - left.size()))
+        .forEach(shown::add);
+    List<List<String>> rows = new ArrayList<>();
+    for (ProfileCandidate candidate : shown) {
+      rows.add(row(candidate, limits(candidate, wear), left.contains(candidate)));
+    }
+    List<String> heads = new ArrayList<>(List.of("profile"));
+    String unit = ValueKind.SMALL_LENGTH.unit(units);
+    readings.forEach(reading ->
+        heads.add(reading.dimension().label() + " " + reading.dimension().symbol() + ", " + unit));
+    heads.add("left");
+    if (!rows.isEmpty()) {
+      card.table(CardTable.of(
+          (left.isEmpty()
+                  ? "Profiles that come nearest, none of which allows all the readings,"
+                  : "Profiles that the readings may belong to,")
+              + " with the limits of each reading",
+          heads,
+          rows));
+    }
+    left(left, known.size());
+  }
+
+  private static boolean isLeft(ProfileCandidate candidate) {
+    return candidate.largestMisfitProbability() >= ProfileCandidate.REJECTED_BELOW;
+  }
+
+  private void left(List<ProfileCandidate> left, int compared) {
+    int others = compared - left.size();
+    int unknown = answer.candidates().size() - compared;
+    card.answer((left.isEmpty()
+            ? "No profile is left: none that is known here allows all the readings."
+            : "Left: " + left.stream().map(this::named).collect(Collectors.joining(", ")) + ".")
+        + (left.isEmpty() || others == 0
+            ? ""
+            : " All others known here, " + others + ", fall out by one reading at least.")
+        + (unknown == 0
+            ? ""
+            : " Of " + unknown + " known here nothing that was read is known: they stay open."));
+    if (left.size() != 1 || unknown > 0 || answer.verdict() != PlugVerdict.IDENTIFIED) {
+      card.answer(
+          "The limits settle no profile: do not put it under pressure with one that seems to"
+              + " fit.");
+    }
+    card.answer(
+        unsettled == 0
+            ? "With exact numbers each comparison of the table turns out the same: proved for"
+                + " every reader of the card."
+            : "Of the comparisons " + unsettled
+                + " lie so near to a limit that rounding settles them; the table tells which. All"
+                + " others turn out the same with exact numbers.");
+  }
+
+  /** A profile that is left, and whether it is so by rounding only. */
+  private String named(ProfileCandidate candidate) {
+    String name = candidate.profile().displayName();
+    return name + (onTheLimit.contains(candidate.profile().id()) ? " (on the limit)" : "");
+  }
+
+  private List<String> row(
+      ProfileCandidate candidate, Map<Dimension, double[]> limits, boolean isLeft) {
+    List<String> cells = new ArrayList<>(List.of(candidate.profile().displayName()));
+    Map<Dimension, PlugReading> stated = candidate.residuals().stream()
+        .collect(Collectors.toMap(Residual::dimension, Residual::reading));
+    for (PlugReading reading : readings) {
+      double[] allowed = limits.get(reading.dimension());
+      PlugReading converted = stated.get(reading.dimension());
+      if (allowed == null || converted == null) {
+        cells.add(NOT_KNOWN);
+        continue;
+      }
+      // a size that the profile states over another ball: its limits are moved by as much as the
+      // reading is
+      double moved = reading.length().metres() - converted.length().metres();
+      CardComparison compared = card.compare(
+          symbol(reading),
+          reading.length().metres(),
+          allowed[0] + moved,
+          allowed[1] + moved,
+          units.either(2, 4));
+      if (!compared.isSettled()) {
+        unsettled++;
+        onTheLimit.add(candidate.profile().id());
+      }
+      cells.add(compared.least() + " to " + compared.most()
+          + (compared.isSettled() ? compared.fits() ? ": yes" : ": no" : ": on the limit"));
+    }
+    cells.add(isLeft ? "yes" : "no");
+    return cells;
+  }
+
+  private Symbol symbol(PlugReading reading) {
+    Symbol symbol = symbols.get(reading.dimension());
+    if (symbol == null) {
+      throw new IllegalStateException(reading.dimension() + " was not given on the card");
+    }
+    return symbol;
+  }
+
+  private void notes() {
+    card.note(
+        "The limits allow for what plugs of a profile differ by and for what a reading may be off:"
+            + " of 100 genuine plugs one has a reading outside"
+            + (answer.wearAllowance().metres() > 0.0
+                ? ", and wear of up to "
+                    + ValueKind.SMALL_LENGTH.format(answer.wearAllowance().metres(), 2, units)
+                : "; no wear is allowed for")
+            + ".");
+    if (readings.stream().filter(reading -> reading.caliper().isPresent()).count() > 1) {
+      card.note(
+          "Readings by one caliper share its error. The limits take each reading by itself; the"
+              + " chances weigh them together.");
+    }
+    if (!answer.clues().isEmpty()) {
+      card.note("Clues are no readings, and are not compared: "
+          + answer.clues().stream().map(Clue::toString).collect(Collectors.joining(", ")) + ".");
+    }
+  }
+
+  private String chances() {
+    List<String> said = answer.candidates().stream()
+        .filter(candidate -> candidate.probability() >= SAID_ABOVE)
+        .limit(MOST_SAID)
+        .map(candidate ->
+            candidate.profile().displayName() + " " + Digits.percent(candidate.probability()))
+        .collect(Collectors.toCollection(ArrayList::new));
+    if (answer.unknownProbability() >= SAID_ABOVE || said.isEmpty()) {
+      said.add("none that is known here " + Digits.percent(answer.unknownProbability()));
+    }
+    String verdict = answer.verdict() == PlugVerdict.NO_MATCH
+        ? "no match known here"
+        : answer.verdict().label();
+    return "By chances, which weigh all readings together: " + String.join(", ", said) + "; "
+        + verdict + ".";
+  }
+}
