@@ -29,9 +29,9 @@ function index(lessons) {
 <a href="${lesson.exercisePage}">Exercises ${lesson.number}</a></li>\n`,
   );
   return page({
-    title: 'Nine lessons on compressed-air connections',
+    title: 'Thirteen lessons on compressed air',
     after: { file: lessons[0].page, title: 'Lesson 1' },
-    main: `<h1>Nine lessons on compressed-air connections</h1>
+    main: `<h1>Thirteen lessons on compressed air</h1>
 <p>Each lesson goes from a job to the given values, the model, the steps and the answer, and compares the answer with
 published numbers. You need no computer program: the pages open in any browser, without a network.</p>
 ${INVENTED}<ol class="lessons">
@@ -100,10 +100,10 @@ ${writer.given(lesson, false)}${questions.join('')}</section>\n`;
 <span class="quiet">from page ${lesson.number}-1; exercises at its end</span></li>\n`,
   );
   return page({
-    title: 'Nine lessons on compressed-air connections: the book',
+    title: 'Thirteen lessons on compressed air: the book',
     style: numbered(lessons),
     main: `<div class="front">
-<h1>Nine lessons on compressed-air connections</h1>
+<h1>Thirteen lessons on compressed air</h1>
 <p>The book for learners, with the trainer’s part at its end.</p>
 ${INVENTED}<p>The calculations were made with the library airfit. A page, a pencil, a pocket calculator and a
 caliper are enough to follow them. Each lesson ends with exercises; the hints stand at the end of the book, the

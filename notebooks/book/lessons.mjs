@@ -19,7 +19,7 @@ export function lessons(folder) {
       const first = lesson.cells[0].source;
       const questions = exercises(read(join(folder, 'exercises', file)));
       const solutions = exercises(read(join(folder, 'solutions', file)));
-      const key = new Map([...answers].filter(([id]) => id.startsWith(`${number}`)));
+      const key = new Map([...answers].filter(([id]) => parseInt(id, 10) === number));
       for (const id of new Set([...key.keys(), ...questions.keys(), ...solutions.keys()].filter(Boolean))) {
         if (!key.has(id) || !questions.has(id) || !solutions.has(id)) {
           throw new Error(

@@ -60,7 +60,7 @@ export function exercises({ cells }) {
   const parts = new Map([['', []]]);
   let now = '';
   for (const cell of cells) {
-    const id = cell.cell_type === 'markdown' ? /^\*\*(\d[a-z])\.\*\*/.exec(cell.source)?.[1] : undefined;
+    const id = cell.cell_type === 'markdown' ? /^\*\*(\d+[a-z])\.\*\*/.exec(cell.source)?.[1] : undefined;
     if (id) {
       now = id;
       parts.set(id, []);

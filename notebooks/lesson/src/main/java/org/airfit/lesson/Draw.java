@@ -13,7 +13,7 @@ final class Draw {
 
   /** Each exercise has a sequence of its own, so that a change of one leaves the others as they are. */
   Draw(long seed, String id) {
-    random = new Random(seed * LESSONS + 31L * id.charAt(0) + id.charAt(1));
+    random = new Random(seed * LESSONS + id.hashCode());
     random.nextInt();
   }
 

@@ -64,7 +64,7 @@ public final class Exercises {
   /**
    * The exercises of one lesson.
    *
-   * @param lesson its number, 1 to 9
+   * @param lesson its number, 1 to 13
    * @return its exercises, none tried yet
    * @throws IllegalArgumentException if there is no such lesson
    */
@@ -73,7 +73,7 @@ public final class Exercises {
     for (String line : key().split("\n", -1)) {
       String[] cells =
           Arrays.stream(line.split("\\|", -1)).map(String::strip).toArray(String[]::new);
-      if (cells.length == COLUMNS && cells[0].startsWith(String.valueOf(lesson))) {
+      if (cells.length == COLUMNS && lessonOf(cells[0]) == lesson) {
         double tolerance = cells[3].isEmpty() ? 0.0 : Double.parseDouble(cells[3]);
         tasks.put(
             cells[0],
@@ -88,9 +88,23 @@ public final class Exercises {
       }
     }
     if (tasks.isEmpty()) {
-      throw new IllegalArgumentException("lesson must be in [1, 9], was " + lesson);
+      throw new IllegalArgumentException("lesson must be in [1, 13], was " + lesson);
     }
     return new Exercises(tasks);
+  }
+
+  /**
+   * Finds the lesson of an exercise.
+   *
+   * @param id the exercise, such as "4b" or "12a"
+   * @return the number of its lesson; 0 if {@code id} does not begin with one
+   */
+  public static int lessonOf(String id) {
+    int lesson = 0;
+    for (int at = 0; at < id.length() && id.charAt(at) >= '0' && id.charAt(at) <= '9'; at++) {
+      lesson = 10 * lesson + id.charAt(at) - '0';
+    }
+    return lesson;
   }
 
   private static String key() {

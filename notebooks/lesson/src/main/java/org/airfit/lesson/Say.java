@@ -40,7 +40,7 @@ public final class Say {
         + "</pre>";
   }
 
-  /** Sets an index low: one letter behind one letter, such as D_t. */
+  /** Sets an index low: one letter or digit behind one letter, such as D_t or p_1. */
   private static String lowered(String text) {
     StringBuilder set = new StringBuilder();
     int at = 0;
@@ -60,7 +60,7 @@ public final class Say {
     return at + 2 < text.length()
         && Character.isLetter(text.charAt(at))
         && text.charAt(at + 1) == '_'
-        && Character.isLetter(text.charAt(at + 2))
+        && Character.isLetterOrDigit(text.charAt(at + 2))
         && (at == 0 || !isOfWord(text.charAt(at - 1)))
         && (at + 3 == text.length() || !isOfWord(text.charAt(at + 3)));
   }

@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
  */
 public final class Variants {
 
-  private static final int LESSONS = 9;
+  private static final int LESSONS = 13;
 
   private static final String HELP = """
       Variants, further exercises of the lessons with other numbers, and their key
@@ -64,7 +64,7 @@ public final class Variants {
   /**
    * Makes a variant of each exercise of a lesson.
    *
-   * @param lesson its number, 1 to 9
+   * @param lesson its number, 1 to 13
    * @param seed any number
    * @return the variants, in the order of the exercises
    * @throws IllegalArgumentException if there is no such lesson
@@ -79,14 +79,15 @@ public final class Variants {
     return switch (lesson) {
       case 1, 2, 9 -> MeasuringVariants.of(id, draw);
       case 3, 4, 5 -> FlowVariants.of(id, draw);
-      default -> ShopVariants.of(id, draw);
+      case 6, 7, 8 -> ShopVariants.of(id, draw);
+      default -> PlantVariants.of(id, draw);
     };
   }
 
   /**
    * A page with the questions of some lessons, and their key on a side of its own.
    *
-   * @param lessons their numbers, 1 to 9
+   * @param lessons their numbers, 1 to 13
    * @param seed any number
    * @return the page as HTML; it loads nothing and needs no script
    * @throws IllegalArgumentException if there is no such lesson

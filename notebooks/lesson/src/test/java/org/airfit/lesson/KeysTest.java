@@ -102,4 +102,41 @@ class KeysTest {
     assertThat(Key.of("9b")).isCloseTo(band, within(0.0006));
     assertThat(Key.of("9c")).isCloseTo((mean - 18.88) / band, within(0.06));
   }
+
+  @Test
+  void what_gauges_show_follows_from_the_definitions() {
+    assertThat(Key.of("10a")).isCloseTo(6.6 - 5.1 + 0.2, within(0.005));
+    assertThat(Key.of("10b")).isCloseTo(2.5 / 100.0 * 160.0, within(0.005));
+    double share = Math.sqrt(1.0 - Math.pow((6.0 / 7.5 - 0.3) / 0.7, 2));
+    assertThat(Key.of("10c")).isCloseTo(9.0 / (7.5 * share), within(0.006));
+  }
+
+  @Test
+  void receivers_follow_from_the_balance_of_air() {
+    assertThat(Key.of("11a")).isCloseTo(120.0 * 15.0 / 300.0, within(0.005));
+    assertThat(Key.of("11b")).isCloseTo(5.0 * 100.0 * 14.7 / 40.0, within(0.005));
+    assertThat(Key.of("11c")).isCloseTo(60.0 * 300.0 / 7.4805 * 10.0 / (14.7 * 50.0), within(0.06));
+    assertThat(Key.of("11d")).isCloseTo(20.0 * 114.7 / 89.7, within(0.05));
+  }
+
+  /** The saturation pressure is that of the steam tables, 2.339 kPa at 20 °C. */
+  @Test
+  void water_follows_from_the_balance_of_vapour() {
+    double vapour = 0.6 * 2.339;
+    assertThat(Key.of("12a")).isCloseTo(621.945 * vapour / (101.3 - vapour), within(0.006));
+    assertThat(Key.of("12b")).isCloseTo(100.0 * 0.0075 * 8.0, within(0.005));
+    assertThat(Key.of("12c")).isCloseTo(2.339 / 7.0, within(0.0005));
+    assertThat(Exercises.of(12).check("12d", "yes")).startsWith("12d: not yet");
+    assertThat(Exercises.of(12).check("12d", "no")).startsWith("12d: right");
+  }
+
+  @Test
+  void a_change_of_couplings_follows_from_counts_and_prices() {
+    assertThat(Key.of("13a")).isCloseTo(12.0 * 7.0, within(0.005));
+    assertThat(Key.of("13b")).isCloseTo(8.0 * 20.0 + 15.0 * 6.5, within(0.005));
+    assertThat(Key.of("13c")).isCloseTo(100.0 * (1.0 - 2.0 / Math.E), within(0.05));
+    // a nozzle without loss: 0.6847 p A / √(R T), counted at 1.185 kg/m³ and 20 °C
+    double each = 0.6847 * 1.0e-6 / (1.185 * Math.sqrt(287.05 * 293.15)) * 1.0e8;
+    assertThat(Key.of("13d")).isCloseTo(each * Math.PI / 4.0 * 36.0, within(0.02));
+  }
 }

@@ -39,7 +39,7 @@ class PagesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9})
+  @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13})
   void the_plan_of_a_lesson_has_no_gap_and_is_as_long_as_the_lesson_and_its_exercises(int lesson)
       throws IOException {
     String plan = Files.readString(Path.of("../TRAINER.md"))
@@ -57,7 +57,7 @@ class PagesTest {
 
   private static int minutes(int lesson) throws IOException {
     String file = Arrays.stream(Path.of("..").toFile().list())
-        .filter(name -> name.startsWith("0" + lesson + "-"))
+        .filter(name -> name.startsWith((lesson < 10 ? "0" : "") + lesson + "-"))
         .findFirst()
         .orElseThrow();
     return Integer.parseInt(Files.readString(Path.of("..", file))
@@ -111,7 +111,7 @@ class PagesTest {
     String book = page("book");
     assertThat(book.indexOf("id=\"glossary\"")).isBetween(0, book.indexOf("id=\"guide\""));
     assertThat(book.indexOf("id=\"guide\"")).isLessThan(book.indexOf("id=\"key\""));
-    for (int lesson = 1; lesson <= 9; lesson++) {
+    for (int lesson = 1; lesson <= 13; lesson++) {
       for (String id : Exercises.of(lesson).ids()) {
         assertThat(book).contains("id=\"k" + id + "\"");
       }

@@ -10,6 +10,8 @@ class SayTest {
   void the_index_of_a_symbol_is_set_low_and_names_stay() {
     assertThat(Say.typeset("tip diameter (D_t) 11.92 mm", "drop_12, a_b_c"))
         .contains(">tip diameter (D<sub>t</sub>) 11.92 mm\ndrop_12, a_b_c</pre>");
+    assertThat(Say.typeset("p_2 = p_1 − p_10"))
+        .contains(">p<sub>2</sub> = p<sub>1</sub> − p_10</pre>");
   }
 
   @Test

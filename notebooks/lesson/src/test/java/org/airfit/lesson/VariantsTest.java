@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -11,21 +12,28 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.airfit.air.AirPurity;
 import org.airfit.air.AirState;
+import org.airfit.air.DewPoint;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.FrictionLaw;
 import org.airfit.measure.Instrument;
 import org.airfit.measure.PartSpread;
+import org.airfit.plant.ReceiverSize;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.PlugProfile;
 import org.airfit.plug.PlugReading;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.NominalThreadSize;
+import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
+import org.airfit.quantity.Volume;
+import org.airfit.select.SpareStock;
 import org.airfit.thread.BsptThread;
 import org.airfit.thread.Gender;
 import org.airfit.thread.NptThread;
@@ -55,7 +63,7 @@ class VariantsTest {
   }
 
   private static List<Variant> all(String id) {
-    int lesson = id.charAt(0) - '0';
+    int lesson = Exercises.lessonOf(id);
     return IntStream.range(0, SEEDS)
         .mapToObj(seed -> Variants.of(lesson, seed))
         .flatMap(List::stream)
@@ -64,7 +72,7 @@ class VariantsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9})
+  @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13})
   void each_exercise_of_a_lesson_has_variants_that_differ_and_one_seed_gives_one_sheet(int lesson) {
     List<String> ids = Exercises.of(lesson).ids();
     Set<List<Variant>> sheets = new HashSet<>();
@@ -244,6 +252,94 @@ class VariantsTest {
   }
 
   @Test
+  void the_c_of_a_coupling_that_loses_a_pressure_is_that_of_the_library() {
+    assertThat(all("10c")).allSatisfy(one -> {
+      List<Double> told = numbers(one.question());
+      AirState inlet = AirState.of(AbsolutePressure.ofBar(told.get(1)), Temperature.ofCelsius(20));
+      double conductance = first(one.answer());
+      AbsolutePressure behind = AbsolutePressure.ofBar(told.get(1) - told.get(2));
+      MassFlow flow = FlowCapacity.of(
+              SonicConductance.ofCubicDecimetresPerSecondBar(conductance), told.get(0))
+          .flow(inlet, behind)
+          .massFlow();
+      assertThat(FreeAirFlow.from(flow, ReferenceState.ANR).litresPerSecond() / told.get(3))
+          .as(one.question())
+          .isCloseTo(1.0, within(0.0051 / conductance));
+    });
+  }
+
+  @Test
+  void the_water_in_air_is_that_of_the_library() {
+    assertThat(all("12a")).allSatisfy(one -> {
+      List<Double> told = numbers(one.question());
+      double grams = 1000.0
+          * DewPoint.of(
+                  AirState.of(
+                      AbsolutePressure.ofKilopascals(101.3), Temperature.ofCelsius(told.get(0))),
+                  told.get(1) / 100.0)
+              .humidityRatio();
+      assertThat(first(one.answer())).as(one.question()).isCloseTo(grams, within(0.01 + 0.001 * grams));
+    });
+  }
+
+  @Test
+  void the_vapour_that_is_let_out_and_the_class_of_water_are_those_of_the_library() {
+    assertThat(all("12c")).allSatisfy(one -> {
+      List<Double> told = numbers(one.question());
+      double out = new DewPoint(
+              Temperature.ofCelsius(told.get(1)), AbsolutePressure.ofBar(told.get(0)))
+          .at(AbsolutePressure.ofBar(1.0))
+          .vapourPressure()
+          .kilopascals();
+      assertThat(first(one.answer())).as(one.question()).isCloseTo(out, within(0.001 + 0.001 * out));
+    });
+    Set<String> classes = new HashSet<>();
+    assertThat(all("12d")).allSatisfy(one -> {
+      DewPoint dewPoint = new DewPoint(
+          Temperature.ofFahrenheit(first(one.question())), AbsolutePressure.ofBar(8.0));
+      assertThat(one.answer())
+          .as(one.question())
+          .isEqualTo(AirPurity.ofWater(dewPoint)
+              .map(found -> "class " + found)
+              .orElse("none of them"));
+      classes.add(one.answer());
+    });
+    assertThat(classes).hasSize(4);
+  }
+
+  @Test
+  void one_spare_piece_is_enough_where_the_chance_says_so() {
+    assertThat(all("13c")).allSatisfy(one -> {
+      List<Double> told = numbers(one.question());
+      double mean = told.get(0) * told.get(1) / 100.0 * told.get(2) / 365.0;
+      double risk = first(one.answer()) / 100.0;
+      if (risk > 0.002 && risk < 0.49) {
+        assertThat(SpareStock.least(mean, risk + 0.001)).as(one.question()).isLessThanOrEqualTo(1);
+        assertThat(SpareStock.least(mean, risk - 0.001)).as(one.question()).isGreaterThan(1);
+      }
+    });
+  }
+
+  @Test
+  void a_receiver_of_the_variants_is_that_of_the_library() {
+    assertThat(all("11b")).allSatisfy(one -> {
+      List<Double> told = numbers(one.question());
+      AbsolutePressure around = AbsolutePressure.ofPsi(14.7);
+      double volume = new ReceiverSize(
+              FreeAirFlow.ofScfm60F(told.get(0)),
+              FreeAirFlow.ofScfm60F(told.get(2)),
+              Duration.ofSeconds(Math.round(60.0 * told.get(1))),
+              GaugePressure.ofPsi(told.get(3)).absolute(around),
+              GaugePressure.ofPsi(told.get(4)).absolute(around),
+              Temperature.ofFahrenheit(60.0),
+              Volume.ofLitres(0.0))
+          .volume()
+          .cubicFeet();
+      assertThat(first(one.answer())).as(one.question()).isCloseTo(volume, within(0.06));
+    });
+  }
+
+  @Test
   void a_page_holds_the_questions_then_the_key_and_loads_nothing() {
     String page = Variants.html(List.of(4, 8), 7L);
     assertThat(page)
@@ -264,6 +360,6 @@ class VariantsTest {
 
   @Test
   void a_lesson_that_does_not_exist_is_refused() {
-    assertThatIllegalArgumentException().isThrownBy(() -> Variants.of(12, 1L));
+    assertThatIllegalArgumentException().isThrownBy(() -> Variants.of(14, 1L));
   }
 }

@@ -2,6 +2,7 @@ package org.airfit.browser.lessons;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.airfit.lesson.Exercises;
 
 /** The figures of all lessons. */
 final class Lessons {
@@ -27,7 +28,7 @@ final class Lessons {
   /** The figure of this name. */
   static Figure figure(String id) {
     return Stream.of(id)
-        .flatMap(name -> figures(name.charAt(0) - '0').stream())
+        .flatMap(name -> figures(Exercises.lessonOf(name)).stream())
         .filter(figure -> figure.id().equals(id))
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("no figure " + id));

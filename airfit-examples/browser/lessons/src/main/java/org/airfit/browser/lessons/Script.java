@@ -14,7 +14,7 @@ import org.teavm.jso.JSExport;
  */
 public final class Script {
 
-  private static final int LESSONS = 9;
+  private static final int LESSONS = 13;
 
   private static final Map<Integer, Exercises> SHEETS = new HashMap<>();
 
@@ -127,7 +127,7 @@ public final class Script {
    */
   @JSExport
   public static String[] check(String id, String typed) {
-    int lesson = id.charAt(0) - '0';
+    int lesson = Exercises.lessonOf(id);
     Exercises sheet = SHEETS.get(lesson);
     if (sheet == null) {
       sheet = Exercises.of(lesson);
