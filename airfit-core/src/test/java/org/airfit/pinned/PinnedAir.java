@@ -105,10 +105,9 @@ final class PinnedAir {
               DewPoint.of(
                   AirState.of(AbsolutePressure.ofBar(1.0), Temperature.ofCelsius(30.0)), 0.7))
           .through(
-              "cooler",
-              new DewPoint(Temperature.ofCelsius(behind), AbsolutePressure.ofBar(8.0)));
-      String at = " of 100 L/s ANR from 30 °C, humidity 0.7, cooled to " + behind
-          + " °C at 8 bar(a)";
+              "cooler", new DewPoint(Temperature.ofCelsius(behind), AbsolutePressure.ofBar(8.0)));
+      String at =
+          " of 100 L/s ANR from 30 °C, humidity 0.7, cooled to " + behind + " °C at 8 bar(a)";
       pins.quantity(AREA, "Water taken in" + at, balance.takenIn());
       pins.quantity(AREA, "Water left" + at, balance.left());
       pins.quantity(

@@ -34,8 +34,8 @@ public final class PinnedAnswers {
   /**
    * Compares or renews.
    *
-   * @param arguments the folder of the checkout, then "compare", "renew" with or without the entry of the change log, or
-   *     "since" with a folder of earlier pinned answers
+   * @param arguments the folder of the checkout, then "compare", "renew" with or without the entry of the change log,
+   *     or "since" with a folder of earlier pinned answers
    * @throws IOException if a file cannot be read or written
    */
   public static void main(String[] arguments) throws IOException {
@@ -52,7 +52,8 @@ public final class PinnedAnswers {
         }
         case "since" -> {
           PinnedFile.in(folder).requireAllOf(PinnedFile.in(Path.of(arguments[2])));
-          System.out.println("every answer pinned then is pinned still, or its change has an entry");
+          System.out.println(
+              "every answer pinned then is pinned still, or its change has an entry");
         }
         default -> {
           PinnedFile pinned = PinnedFile.in(folder);

@@ -68,8 +68,18 @@ class PinnedAnswersRegressionTest {
     assertThat(pins).hasSizeGreaterThanOrEqualTo(500);
     assertThat(pins.stream().map(row -> row.pin().area()).collect(Collectors.toSet()))
         .containsExactlyInAnyOrder(
-            "quantity", "air", "measure", "thread", "joint", "plug", "flow", "line", "plant", "run",
-            "network", "select");
+            "quantity",
+            "air",
+            "measure",
+            "thread",
+            "joint",
+            "plug",
+            "flow",
+            "line",
+            "plant",
+            "run",
+            "network",
+            "select");
     assertThat(pins.stream().map(row -> row.pin().id())).doesNotHaveDuplicates();
   }
 
@@ -108,8 +118,7 @@ class PinnedAnswersRegressionTest {
     assertThatIllegalStateException()
         .isThrownBy(() -> renewed.renewed(answers("103.0", "YES"), ENTRY, CHANGE_LOG))
         .withMessageContaining("earlier change");
-    assertThatIllegalStateException()
-        .isThrownBy(() -> renewed.requireEntriesIn("## Unreleased\n"));
+    assertThatIllegalStateException().isThrownBy(() -> renewed.requireEntriesIn("## Unreleased\n"));
   }
 
   @Test

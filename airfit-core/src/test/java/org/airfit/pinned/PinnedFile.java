@@ -13,8 +13,8 @@ import java.util.stream.Collectors;
 import org.airfit.Rows;
 
 /**
- * The pinned answers as they lie in a folder: answers.csv with a row for each question, changes.csv with the entry of the
- * change log for each change of answers, and seal.txt, a hash of both, so that an answer edited by hand is noticed.
+ * The pinned answers as they lie in a folder: answers.csv with a row for each question, changes.csv with the entry of
+ * the change log for each change of answers, and seal.txt, a hash of both, so that an answer edited by hand is noticed.
  *
  * @param pins the rows
  * @param entries what the change log says of change 1, 2, …, as much of it as tells it from others
@@ -52,16 +52,16 @@ record PinnedFile(List<Pinned> pins, List<String> entries) {
     String answers = Files.readString(folder.resolve(ANSWERS));
     String changes = Files.readString(folder.resolve(CHANGES));
     if (!Files.readString(folder.resolve(SEAL)).strip().equals(Pin.hash(answers + changes))) {
-      throw new IllegalStateException("the pinned answers were edited by hand, or two changes were"
-          + " merged: take one side as it was and run .ci/pinned renew with the entry of the other");
+      throw new IllegalStateException(
+          "the pinned answers were edited by hand, or two changes were merged: take one side as it"
+              + " was and run .ci/pinned renew with the entry of the other");
     }
     List<Pinned> pins = new ArrayList<>();
     for (List<String> row : rows(answers)) {
       pins.add(new Pinned(
           new Pin(row.get(1), row.get(2), row.get(3), row.get(4)), Integer.parseInt(row.get(5))));
     }
-    return new PinnedFile(
-        pins, rows(changes).stream().map(row -> row.get(1)).toList());
+    return new PinnedFile(pins, rows(changes).stream().map(row -> row.get(1)).toList());
   }
 
   private static List<List<String>> rows(String csv) {
@@ -83,8 +83,8 @@ record PinnedFile(List<Pinned> pins, List<String> entries) {
           changed.add(pin.id() + " is asked no more: " + pin.question());
         }
       } else if (!pin.isAnsweredBy(answer)) {
-        changed.add(pin.id() + " was " + pin.answer() + ", is " + answer.answer() + " " + answer.unit()
-            + ": " + pin.question());
+        changed.add(pin.id() + " was " + pin.answer() + ", is " + answer.answer() + " "
+            + answer.unit() + ": " + pin.question());
       }
     }
     for (Pin pin : now) {
@@ -99,7 +99,8 @@ record PinnedFile(List<Pinned> pins, List<String> entries) {
    * The answers of now. A new question is pinned; an answer that changed and a question that is asked no more need an
    * entry.
    *
-   * @param entry the beginning of an entry under "Results changed" of the newest version, no change's before; "" for none
+   * @param entry the beginning of an entry under "Results changed" of the newest version, no change's before; "" for
+   *     none
    * @throws IllegalStateException if answers changed and the entry is none
    */
   PinnedFile renewed(List<Pin> now, String entry, String changeLog) {
@@ -151,13 +152,14 @@ record PinnedFile(List<Pinned> pins, List<String> entries) {
     for (int i = 0; i < entries.size(); i++) {
       String entry = entries.get(i);
       if (entry.length() < LEAST_ENTRY || !told.contains(entry)) {
-        throw new IllegalStateException("answers changed, and CHANGELOG.md has no entry under \"Results"
-            + " changed\" that begins with \"" + entry + "\"; give " + LEAST_ENTRY
-            + " characters of one at least: .ci/pinned renew \"ENTRY\"");
+        throw new IllegalStateException(
+            "answers changed, and CHANGELOG.md has no entry under \"Results"
+                + " changed\" that begins with \"" + entry + "\"; give " + LEAST_ENTRY
+                + " characters of one at least: .ci/pinned renew \"ENTRY\"");
       }
       if (entries.indexOf(entry) < i) {
-        throw new IllegalStateException("the entry \"" + entry + "\" tells of an earlier change; write one of"
-            + " this change");
+        throw new IllegalStateException("the entry \"" + entry
+            + "\" tells of an earlier change; write one of" + " this change");
       }
     }
     for (Pinned row : pins) {
@@ -189,7 +191,8 @@ record PinnedFile(List<Pinned> pins, List<String> entries) {
     StringBuilder answers = new StringBuilder("id,area,question,answer,unit,change\n");
     for (Pinned row : pins) {
       Pin pin = row.pin();
-      answers.append(String.join(
+      answers
+          .append(String.join(
               ",",
               pin.id(),
               pin.area(),
@@ -211,7 +214,8 @@ record PinnedFile(List<Pinned> pins, List<String> entries) {
 
   private static Map<String, Pin> byQuestion(List<Pin> pins) {
     return pins.stream()
-        .collect(Collectors.toMap(Pin::question, pin -> pin, (one, two) -> one, LinkedHashMap::new));
+        .collect(
+            Collectors.toMap(Pin::question, pin -> pin, (one, two) -> one, LinkedHashMap::new));
   }
 
   /** All that stands under "Results changed", of every version, in one line. */
@@ -233,6 +237,8 @@ record PinnedFile(List<Pinned> pins, List<String> entries) {
   }
 
   private static String cell(String text) {
-    return text.contains(",") || text.contains("\"") ? '"' + text.replace("\"", "\"\"") + '"' : text;
+    return text.contains(",") || text.contains("\"")
+        ? '"' + text.replace("\"", "\"\"") + '"'
+        : text;
   }
 }

@@ -97,7 +97,8 @@ final class PinnedFlow {
       pins.quantity(
           AREA,
           "Mass flow by rule " + rule + " of Cv 1.8 from 7 to 6.5 bar(a)",
-          rule.flow(ValveCoefficient.ofCv(1.8), INLET, AbsolutePressure.ofBar(6.5)).massFlow());
+          rule.flow(ValveCoefficient.ofCv(1.8), INLET, AbsolutePressure.ofBar(6.5))
+              .massFlow());
     }
     CapacityRange range = CapacityRange.ofValveCoefficient(ValveCoefficient.ofCv(1.8));
     pins.quantity(AREA, "Least C of a Cv of 1.8", range.least().conductance());

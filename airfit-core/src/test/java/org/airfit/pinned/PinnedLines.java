@@ -52,8 +52,8 @@ final class PinnedLines {
   }
 
   private static void losses(Pins pins) {
-    Conduit hose = Conduit.of(
-        Length.parse("3/8 in"), Length.parse("50 ft"), Wall.SMOOTH_RUBBER_HOSE);
+    Conduit hose =
+        Conduit.of(Length.parse("3/8 in"), Length.parse("50 ft"), Wall.SMOOTH_RUBBER_HOSE);
     Conduit pipe = Conduit.of(Length.parse("1 in"), Length.ofMetres(60.0), Wall.COMMERCIAL_STEEL);
     List<LossModel> models = new ArrayList<>(LossModels.all());
     for (LineFormula formula : LineFormula.values()) {
@@ -78,10 +78,7 @@ final class PinnedLines {
           "Bore of a steel pipe of 60 m that loses 0.2 of 7 bar(a) at " + flow + " kg/s",
           usual
               .boreFor(
-                  pipe,
-                  MassFlow.ofKilogramsPerSecond(flow),
-                  INLET,
-                  AbsolutePressure.ofBar(6.8))
+                  pipe, MassFlow.ofKilogramsPerSecond(flow), INLET, AbsolutePressure.ofBar(6.8))
               .orElseThrow()
               .conduit()
               .bore());
@@ -90,10 +87,7 @@ final class PinnedLines {
           "Length of a steel pipe of 1 in that loses 0.2 of 7 bar(a) at " + flow + " kg/s",
           usual
               .lengthFor(
-                  pipe,
-                  MassFlow.ofKilogramsPerSecond(flow),
-                  INLET,
-                  AbsolutePressure.ofBar(6.8))
+                  pipe, MassFlow.ofKilogramsPerSecond(flow), INLET, AbsolutePressure.ofBar(6.8))
               .orElseThrow()
               .conduit()
               .length());

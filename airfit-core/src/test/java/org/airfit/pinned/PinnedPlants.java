@@ -158,12 +158,14 @@ final class PinnedPlants {
     for (double flow : new double[] {0.004, 0.02, 0.035}) {
       pins.number(
           AREA,
-          "Outlet of a regulator of C 6, b 0.3, 6 bar(a), droop 0.4 at 15 L/s ANR, from 9 bar(a) at "
+          "Outlet of a regulator of C 6, b 0.3, 6 bar(a), droop 0.4 at 15 L/s ANR, from 9 bar(a)"
+              + " at "
               + flow + " kg/s",
           regulator.outlet(flow, 9.0e5, 293.15, 1.8e-5),
           "Pa");
     }
-    RegulatorCurve curve = RegulatorCurve.parse("90 psig at 0 scfm; 86 psig at 20 scfm; 80 psig at 40 scfm");
+    RegulatorCurve curve =
+        RegulatorCurve.parse("90 psig at 0 scfm; 86 psig at 20 scfm; 80 psig at 40 scfm");
     for (double scfm : new double[] {10.0, 30.0}) {
       pins.quantity(
           AREA,
@@ -194,8 +196,7 @@ final class PinnedPlants {
             AbsolutePressure.ofBar(1.0),
             GaugePressure.ofBar(7.0))
         .leak();
-    pins.quantity(
-        AREA, "Least leak of 40 L/s ANR loaded 60 of 300 s, five times", cycling.least());
+    pins.quantity(AREA, "Least leak of 40 L/s ANR loaded 60 of 300 s, five times", cycling.least());
     pins.quantity(AREA, "Most leak of 40 L/s ANR loaded 60 of 300 s, five times", cycling.most());
     Range<MassFlow> falling = LeakTest.of(
             new LeakTest.Falling(

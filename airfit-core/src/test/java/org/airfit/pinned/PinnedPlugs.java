@@ -50,8 +50,7 @@ final class PinnedPlugs {
     }
     for (int pieces : new int[] {5, 12, 40}) {
       ToleranceInterval interval = ToleranceInterval.between(
-          new PartSpread.Sample(
-              pieces, Length.ofMillimetres(11.2), Length.ofMillimetres(0.03)),
+          new PartSpread.Sample(pieces, Length.ofMillimetres(11.2), Length.ofMillimetres(0.03)),
           0.95,
           0.9);
       pins.ratio(

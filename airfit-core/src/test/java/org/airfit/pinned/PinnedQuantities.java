@@ -25,10 +25,12 @@ final class PinnedQuantities {
   private PinnedQuantities() {}
 
   static void ask(Pins pins) {
-    for (String typed : List.of("90 psig", "6.2 bar(g)", "620 kPa(g)", "7 kgf/cm²(g)", "-20 kPa(g)")) {
+    for (String typed :
+        List.of("90 psig", "6.2 bar(g)", "620 kPa(g)", "7 kgf/cm²(g)", "-20 kPa(g)")) {
       pins.quantity(AREA, "Pressure above the atmosphere: " + typed, GaugePressure.parse(typed));
     }
-    for (String typed : List.of("14.7 psia", "8 bar(a)", "1 atm(a)", "760 mmHg(a)", "29.92 inHg(a)")) {
+    for (String typed :
+        List.of("14.7 psia", "8 bar(a)", "1 atm(a)", "760 mmHg(a)", "29.92 inHg(a)")) {
       pins.quantity(AREA, "Absolute pressure: " + typed, AbsolutePressure.parse(typed));
     }
     for (String typed : List.of("3/8 in", "50 ft", "11.2 mm", "1-1/4 in", "2.5 cm")) {

@@ -46,8 +46,7 @@ final class PinnedRuns {
   }
 
   private static Conduit hose(double bore, double metres) {
-    return Conduit.of(
-        Length.ofMillimetres(bore), Length.ofMetres(metres), Wall.SMOOTH_RUBBER_HOSE);
+    return Conduit.of(Length.ofMillimetres(bore), Length.ofMetres(metres), Wall.SMOOTH_RUBBER_HOSE);
   }
 
   private static void run(Pins pins, double bore, double metres) {
@@ -71,12 +70,12 @@ final class PinnedRuns {
     RunResult balance = run.balance(tool);
     pins.quantity("run", "Flow of a tool of 14 L/s ANR at 7.3 bar(a)" + of, balance.massFlow());
     run.largestFlow(GaugePressure.ofBar(5.0))
-        .ifPresent(largest ->
-            pins.quantity("run", "Largest flow at 5 bar(g)" + of, largest.massFlow()));
+        .ifPresent(
+            largest -> pins.quantity("run", "Largest flow at 5 bar(g)" + of, largest.massFlow()));
     run.supplyNeeded(tool, GaugePressure.ofBar(6.0))
         .map(SupplyNeeded::needed)
-        .ifPresent(needed ->
-            pins.quantity("run", "Supply needed for 6 bar(g) at that tool" + of, needed));
+        .ifPresent(
+            needed -> pins.quantity("run", "Supply needed for 6 bar(g) at that tool" + of, needed));
   }
 
   private static void network(Pins pins, boolean isClosed) {
@@ -105,8 +104,7 @@ final class PinnedRuns {
       pins.quantity("network", "Loss of " + branch.name() + of, branch.drop());
     }
     for (ToolFlow tool : solved.tools()) {
-      pins.quantity(
-          "network", "Flow of the " + tool.tool().name() + of, tool.massFlow());
+      pins.quantity("network", "Flow of the " + tool.tool().name() + of, tool.massFlow());
     }
   }
 

@@ -76,7 +76,10 @@ final class PinnedSelections {
   }
 
   private static void tell(Pins pins, Proposal first, String of) {
-    pins.word(AREA, "The parts of the first" + of, first.parts().stream().map(Part::id).toList());
+    pins.word(
+        AREA,
+        "The parts of the first" + of,
+        first.parts().stream().map(Part::id).toList());
     first.price().ifPresent(price -> pins.word(AREA, "The price of the first" + of, price));
     pins.word(
         AREA,

@@ -71,7 +71,8 @@ final class PinnedThreads {
     pins.quantity(AREA, "E1 of NPT " + size, npt.pitchDiameterAtHandTight());
     pins.quantity(AREA, "L2 of NPT " + size, npt.effectiveLength());
     pins.quantity(AREA, "First crest of NPT " + size, npt.firstThreadCrestDiameter());
-    pins.quantity(AREA, "Least minor diameter of G " + size, bspp.femaleMinorDiameter().least());
+    pins.quantity(
+        AREA, "Least minor diameter of G " + size, bspp.femaleMinorDiameter().least());
     pins.quantity(AREA, "Pitch diameter of G " + size, bspp.pitchDiameter());
     pins.quantity(AREA, "Useful length of R " + size, bspt.usefulLength());
     pins.quantity(AREA, "Tolerance of the gauge length of R " + size, bspt.gaugeTolerance());
@@ -80,12 +81,13 @@ final class PinnedThreads {
   private static void identified(Pins pins, String crest, double perInch, String gender) {
     Length over = Length.of(6.0 / perInch, LengthUnit.INCH);
     Length read = Length.parse(crest);
-    ThreadReadings readings =
-        (gender.equals("male") ? ThreadReadings.ofMale(read) : ThreadReadings.ofFemale(read))
-            .withPitches(over, 6);
+    ThreadReadings readings = (gender.equals("male")
+            ? ThreadReadings.ofMale(read)
+            : ThreadReadings.ofFemale(read))
+        .withPitches(over, 6);
     ThreadIdentification answer = ThreadIdentification.of(readings);
-    String of = " of a " + gender + " thread of " + crest + ", six pitches of " + perInch
-        + " to the inch";
+    String of =
+        " of a " + gender + " thread of " + crest + ", six pitches of " + perInch + " to the inch";
     pins.word(AREA, "Verdict" + of, answer.verdict());
     ThreadCandidate first = answer.candidates().get(0);
     pins.word(AREA, "Most likely" + of, first.thread().label());
@@ -113,8 +115,8 @@ final class PinnedThreads {
           "mm");
       mismatch
           .turns()
-          .ifPresent(turns ->
-              pins.ratio("joint", "Turns until " + one + " binds in " + other, turns));
+          .ifPresent(
+              turns -> pins.ratio("joint", "Turns until " + one + " binds in " + other, turns));
     });
   }
 }
