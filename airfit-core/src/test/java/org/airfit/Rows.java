@@ -52,8 +52,13 @@ public final class Rows {
     }
   }
 
-  /** RFC 4180: quoted cells may hold commas, quotes doubled, and line ends. */
-  private static List<List<String>> parse(String text) {
+  /**
+   * Reads CSV, RFC 4180: quoted cells may hold commas, quotes doubled, and line ends.
+   *
+   * @param text the text
+   * @return the cells of its rows, the heading first
+   */
+  public static List<List<String>> parse(String text) {
     List<List<String>> lines = new ArrayList<>();
     List<String> cells = new ArrayList<>();
     StringBuilder cell = new StringBuilder();
