@@ -40,6 +40,28 @@ public record PurityAnswer(AirPurity asked, Part particles, Part water, Part oil
       reasons = List.copyOf(Objects.requireNonNull(reasons, "reasons"));
     }
 
+    /** The verdict of what was told, and of what is known of it for certain; it may add to the reasons. */
+    static Part judged(
+        PurityClass asked,
+        Optional<PurityClass> told,
+        boolean isWorseForCertain,
+        boolean isBeyondHere,
+        List<String> reasons) {
+      PurityVerdict verdict;
+      if (asked == PurityClass.NOT_SPECIFIED || (told.isPresent() && told.get().meets(asked))) {
+        verdict = PurityVerdict.REACHED;
+      } else if (asked == PurityClass.CLASS_0) {
+        verdict = PurityVerdict.NOT_TOLD;
+        reasons.add(
+            0, "Class 0 is what user and supplier agreed: hold their figures against these.");
+      } else if (told.isPresent() || isWorseForCertain || isBeyondHere) {
+        verdict = PurityVerdict.NOT_REACHED;
+      } else {
+        verdict = PurityVerdict.NOT_TOLD;
+      }
+      return new Part(asked, verdict, told, reasons);
+    }
+
     /** {@return the answer in one line, such as "asked 4, told 5, not reached"} */
     @Override
     public String toString() {

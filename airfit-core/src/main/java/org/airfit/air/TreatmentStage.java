@@ -57,6 +57,17 @@ public record TreatmentStage(
             + leaves.shown() + ", 1 kg/m³], was " + testedWith.shown());
       }
     }
+
+    /** Whether no more comes in than it was tested with, rounding aside. */
+    boolean isTestedWith(Density coming) {
+      return coming.kilogramsPerCubicMetre()
+          <= testedWith.kilogramsPerCubicMetre() * (1.0 + 1.0e-12);
+    }
+
+    /** What is left of what comes in, which is no more than that. */
+    Density leavesOf(Density coming) {
+      return coming.compareTo(leaves) < 0 ? coming : leaves;
+    }
   }
 
   /**

@@ -1,9 +1,15 @@
 package org.airfit.joint;
 
+import java.util.function.Function;
+import org.airfit.quantity.Length;
 import org.airfit.source.Source;
+import org.airfit.working.UnitSystem;
 
 /** Heads of claw couplings against each other. */
 final class ClawPairs {
+
+  /** How far the claws of a European head are apart; see {@link ClawHead#EUROPEAN}. */
+  private static final Length SPACING = Length.ofMillimetres(42.0);
 
   private ClawPairs() {}
 
@@ -19,12 +25,13 @@ final class ClawPairs {
     return switch (one.head()) {
       case EUROPEAN ->
         locks(
-            "Claws of this kind are 42 mm apart on every size, so that halves of different hose and thread sizes lock"
-                + " on each other; their gaskets seal.",
+            units -> "Claws of this kind are " + units.saySmall(SPACING)
+                + " apart on every size, so that halves of different hose and thread sizes lock on each other; their"
+                + " gaskets seal.",
             one.head());
       case TWO_LUG ->
         locks(
-            "Two-lug heads are of one class up to 1 in hose bore: they lock on each other whatever is on their other"
+            units -> "Two-lug heads are of one class up to 1 in hose bore: they lock on each other whatever is on their other"
                 + " ends; their gaskets seal.",
             one.head());
       case FOUR_LUG ->
@@ -41,7 +48,7 @@ final class ClawPairs {
     return one.head() == other.head() && one.head() != ClawHead.FOUR_LUG;
   }
 
-  private static Pairing locks(String why, ClawHead head) {
+  private static Pairing locks(Function<UnitSystem, String> why, ClawHead head) {
     return new Pairing(MatingVerdict.LOCKS_ON_CLAWS, why, head.source());
   }
 }

@@ -115,9 +115,12 @@ final class FormPairs {
                 .orElse("")
             + ": the nut presses metal cone on metal cone.";
       case O_RING ->
-        "The O-ring of the stud is pressed into the cone at the mouth of the port; the thread only pulls.";
-      case RING -> "The ring of the stud is pressed on the flat face; the thread only pulls.";
-      default -> "A sealing washer between shoulder and flat face seals; the thread only pulls.";
+        "The O-ring on the male end seals in the cone at the mouth of the port; the thread only holds it in place.";
+      case RING ->
+        "The ring on the male end seals on the flat face of the port; the thread only holds it in place.";
+      default ->
+        "A sealing washer between the shoulder of the male end and the flat face seals; the thread only holds it"
+            + " in place.";
     };
     return new Pairing(MatingVerdict.SEALS_ON_FACE, why, sourceOf(male, female));
   }
@@ -171,7 +174,8 @@ final class FormPairs {
     }
     String why = switch (formed.form()) {
       case RING ->
-        "The ring of the stud seals on the face around the female thread, which must be flat and as wide as the ring.";
+        "The ring on the male end seals on the face around the female thread, which must be flat and as wide as the"
+            + " ring.";
       case WASHER ->
         "The washer seals on the face around the female thread, which must be flat and as wide as the washer.";
       default ->
@@ -180,7 +184,7 @@ final class FormPairs {
     };
     return new Pairing(
         MatingVerdict.SEALS_ON_FACE,
-        why + " The thread only pulls.",
+        why + " The thread only holds the parts together.",
         formed.form().source());
   }
 

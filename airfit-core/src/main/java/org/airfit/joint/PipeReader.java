@@ -284,10 +284,30 @@ final class PipeReader {
     throw refused(
         typed.start(),
         thread.label() + " has " + Digits.plain(standard) + " threads per inch, not " + count,
-        withThreadsPerInch(thread) + ", or another thread with " + count
+        withThreadsPerInch(thread) + othersWith(typed.value(), thread)
             + asFraction()
                 .map(size -> ", or size " + size + " if that is meant")
                 .orElse(""));
+  }
+
+  /** The sizes of the same thread that have a count of threads per inch; blank where none has. */
+  private static String othersWith(double count, ThreadDesignation thread) {
+    List<String> sizes = thread.family().sizes().stream()
+        .filter(size -> new ThreadDesignation(thread.family(), size, thread.gender())
+                .threadsPerInch()
+            == count)
+        .map(NominalThreadSize::toString)
+        .toList();
+    int last = sizes.size() - 1;
+    if (last < 0) {
+      return "";
+    }
+    return ", or size "
+        + (last == 0
+            ? sizes.get(0) + ", which has "
+            : String.join(", ", sizes.subList(0, last)) + " or " + sizes.get(last)
+                + ", which have ")
+        + Digits.plain(count) + " threads per inch";
   }
 
   private static String withThreadsPerInch(ThreadDesignation thread) {

@@ -38,7 +38,7 @@ final class ThreadPairs {
           new Key(ThreadFamily.NPT, ThreadFamily.NPSM),
           new Pairing(
               MatingVerdict.SEALS_ON_FACE,
-              "A free-fitting thread only pulls: a cone seat or washer outside the thread must seal, and both parts "
+              "A free-fitting thread only holds the parts together: a cone seat or washer outside the thread must seal, and both parts "
                   + "must have it.",
               Source.standard("ASME B1.20.1, table of NPSM; trade articles on its seats"))),
       Map.entry(
@@ -138,7 +138,7 @@ final class ThreadPairs {
           new Key(ThreadFamily.BSPP, ThreadFamily.BSPP),
           new Pairing(
               MatingVerdict.SEALS_ON_FACE,
-              "The thread only pulls: a washer, bonded seal or ring on a face must seal.",
+              "The thread only holds the parts together: a washer, bonded seal or ring on a face must seal.",
               ThreadFamily.BSPP.source())),
       Map.entry(
           new Key(ThreadFamily.BSPP, ThreadFamily.RP),

@@ -114,7 +114,7 @@ class EndTest {
     assertThat(female).hasToString("10-32 female");
     assertThat(End.parse(female.toString())).isEqualTo(female);
     assertThat(Mating.of(female, End.parse("10-32 male")).toString())
-        .contains("A sealing washer between shoulder and flat face seals");
+        .contains("A sealing washer between the shoulder of the male end and the flat face seals");
     assertThat(Mating.of(female, End.parse("M5 male")).toString()).contains("does not go together");
   }
 
@@ -191,6 +191,18 @@ class EndTest {
       String typed, String problem, String accepted) {
     refused(typed, problem);
     assertThatThrownBy(() -> End.parse(typed)).hasMessageContaining(accepted);
+  }
+
+  /** ASME B1.20.1: 14 threads per inch are those of 1/2 and 3/4 NPT, 27 those of 1/16 and 1/8; no NPT has 2. */
+  @Test
+  void sizes_that_have_the_threads_per_inch_typed_are_named_and_none_where_there_is_none() {
+    assertThatThrownBy(() -> End.parse("3/8-14 NPT male"))
+        .hasMessageContaining("3/8-18 NPT, or size 1/2 or 3/4, which have 14 threads per inch");
+    assertThatThrownBy(() -> End.parse("G 1-19 female"))
+        .hasMessageContaining("G 1-11, or size 1/4 or 3/8, which have 19 threads per inch");
+    assertThatThrownBy(() -> End.parse("1-2 NPT male"))
+        .hasMessageContaining("1-11.5 NPT, or size 1/2 if that is meant")
+        .hasMessageNotContaining("which ha");
   }
 
   @Test

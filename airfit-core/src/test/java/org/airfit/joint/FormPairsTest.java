@@ -8,6 +8,7 @@ import org.airfit.Rows;
 import org.airfit.Rows.Row;
 import org.airfit.safety.Caution;
 import org.airfit.thread.Gender;
+import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -144,17 +145,17 @@ class FormPairsTest {
         "37° flare 9/16-18 male, 37° flare 9/16-18 nut, CONE, ``, NUT, Both have the 37° flare and the thread 9/16-18",
         "37° flare 9/16-18 male, 37° flare 9/16-18 female fixed, CONE, ``, PART, metal cone on metal cone",
         "inverted flare 7/16-24 nut, inverted flare 7/16-24 female, CONE, ``, NUT, for tube of 1/4 in",
-        "9/16-18 male with O-ring, 9/16-18 O-ring port, RING_OF_PART, ``, PART, The O-ring of the stud is pressed into",
-        "M14x1.5 male with O-ring, M14x1.5 O-ring port, RING_OF_PART, ``, PART, The O-ring of the stud is pressed into",
-        "M14x1.5 male with ring, M14x1.5 flat-face port, RING_OF_PART, ``, PART, The ring of the stud",
+        "9/16-18 male with O-ring, 9/16-18 O-ring port, RING_OF_PART, ``, PART, The O-ring on the male end seals in the cone",
+        "M14x1.5 male with O-ring, M14x1.5 O-ring port, RING_OF_PART, ``, PART, The O-ring on the male end seals in the cone",
+        "M14x1.5 male with ring, M14x1.5 flat-face port, RING_OF_PART, ``, PART, The ring on the male end seals on the flat face of the port; the thread only holds it in place.",
         "M14x1.5 male with washer, M14x1.5 flat-face port, WASHER, sealing washer for M14x1.5, PART, A sealing washer",
-        "M5 male, M5 female, WASHER, sealing washer for M5, PART, A sealing washer between shoulder and flat face",
+        "M5 male, M5 female, WASHER, sealing washer for M5, PART, A sealing washer between the shoulder of the male end and the flat face",
         "G 1/4 male with washer, G 1/4 port, WASHER, sealing washer for G 1/4, PART, A sealing washer between",
         "G 1/4 male, G 1/4 port, WASHER, sealing washer for G 1/4, PART, the male part must have such a shoulder",
         "G 1/4 male swivel, G 1/4 port, WASHER, sealing washer for G 1/4, NUT, the male part must have such a shoulder",
         "G 1/4 male with washer, G 1/4 female, WASHER, sealing washer for G 1/4, PART, flat and as wide as the washer",
         "G 1/4 male with ring, G 1/4 female, RING_OF_PART, ``, PART, flat and as wide as the ring",
-        "1/2 NPSM female swivel, 1/2 NPT male, SEAT, ``, NUT, A free-fitting thread only pulls",
+        "1/2 NPSM female swivel, 1/2 NPT male, SEAT, ``, NUT, A free-fitting thread only holds the parts together",
         "1/2 NPT male swivel, 1/2 NPT female, THREAD_SEALANT, thread sealant for 1/2 NPT, NUT, Taper in taper",
         "1/2 NPT male, 1/2 NPT female, THREAD_SEALANT, thread sealant for 1/2 NPT, PART, Taper in taper",
         "European claw, European claw, RING_OF_PART, ``, EIGHTH, Claws of this kind are 42 mm apart",
@@ -356,6 +357,15 @@ class FormPairsTest {
   }
 
   /** 10 bar stands in claw_couplings.csv of the reference, as a note quotes the standard. */
+  /** 42 mm / 25.4 mm is 1.65 in. */
+  @Test
+  void how_far_claws_are_apart_is_told_in_the_units_asked_for() {
+    assertThat(mating("European claw", "European claw").reason(UnitSystem.US))
+        .contains("1.65")
+        .contains(" in apart on every size")
+        .doesNotContain("mm");
+  }
+
   @Test
   void claws_want_a_clip_and_the_european_ones_end_at_ten_bar() {
     Mating european = mating("European claw", "European claw");
