@@ -11,16 +11,24 @@ const CODE_OR_FORMULA = new RegExp([CODE, DISPLAYED, INLINE].map((one) => one.so
 export class Markdown {
   #parser = new MarkdownIt({ html: false });
   #formulas;
+  #name;
 
   /**
    * @param formulas the formulas of the page
-   * @param link turns the target of a link into the target on the page
+   * @param link turns the target of a link, or of a picture, into the target on the page
+   * @param name gives a heading the name by which links find it
    */
-  constructor(formulas, link) {
+  constructor(formulas, link, name = named) {
     this.#formulas = formulas;
+    this.#name = name;
     this.#parser.renderer.rules.link_open = (tokens, at, options, env, self) => {
       tokens[at].attrSet('href', link(tokens[at].attrGet('href')));
       return self.renderToken(tokens, at, options);
+    };
+    const { image } = this.#parser.renderer.rules;
+    this.#parser.renderer.rules.image = (tokens, at, options, env, self) => {
+      tokens[at].attrSet('src', link(tokens[at].attrGet('src')));
+      return image(tokens, at, options, env, self);
     };
   }
 
@@ -50,7 +58,7 @@ export class Markdown {
         } else {
           token.tag = `h${Math.min(6, Number(token.tag[1]) + level)}`;
           if (token.type === 'heading_open') {
-            token.attrSet('id', prefix + named(tokens[at + 1].content));
+            token.attrSet('id', prefix + this.#name(tokens[at + 1].content));
           }
         }
       }

@@ -1,10 +1,7 @@
 // The cells of a notebook as parts of a page.
 import { readFileSync } from 'node:fs';
-import hljs from 'highlight.js/lib/core';
-import java from 'highlight.js/lib/languages/java';
+import { highlighted } from './code.mjs';
 import { picture, said } from './live/outputs.mjs';
-
-hljs.registerLanguage('java', java);
 
 export function read(file) {
   const { metadata, cells } = JSON.parse(readFileSync(file, 'utf8'));
@@ -19,7 +16,7 @@ export function joined(lines) {
 export function code(source) {
   const body = source.replace(/^%.*\n/gm, '');
   return `<details class="code"><summary>Show the code</summary>\n<pre tabindex="0"><code>${
-    hljs.highlight(body, { language: 'java' }).value
+    highlighted(body, 'java')
   }</code></pre>\n</details>\n`;
 }
 

@@ -7,9 +7,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -192,33 +194,18 @@ import org.airfit.working.ValueKind;
 import org.airfit.working.Working;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
-/** What the documents say is true: their snippets are the lines below, and their links lead somewhere. */
+/**
+ * What the guide says of its programs is true, by hand or by a source, and the links of all documents lead somewhere. That
+ * the programs themselves compile and print what they say is held by {@link SnippetsTest}.
+ */
 class DocumentsTest {
 
   private static final Path ROOT = Path.of("..");
 
   private static String read(String file) throws IOException {
     return Files.readString(ROOT.resolve(file));
-  }
-
-  /** All blanks out, so that the formatter may break lines as it likes. */
-  private static String squeezed(String code) {
-    return code.replaceAll("\\s+", "");
-  }
-
-  /** The program of the README is run whole, with that of docs/embedding.md. */
-  @ParameterizedTest
-  @ValueSource(strings = {"docs/guide.md"})
-  void every_line_of_java_in_a_document_stands_in_this_test(String document) throws IOException {
-    String here = squeezed(read("airfit-core/src/test/java/org/airfit/DocumentsTest.java"));
-    Matcher block = Pattern.compile("```java\n(.*?)```", Pattern.DOTALL).matcher(read(document));
-    assertThat(block.find()).isTrue();
-    block.reset();
-    while (block.find()) {
-      block.group(1).lines().forEach(line -> assertThat(here).contains(squeezed(line)));
-    }
   }
 
   @Test
@@ -850,8 +837,8 @@ class DocumentsTest {
     List<ChangeStep> order = change.steps();
     assertThat(keep)
         .isEqualTo(
-            "Keep wren for all bays: 2 sockets and 4 plugs are changed, which costs 25.00 USD; the work"
-                + " is not counted.");
+            "Keep wren for all bays: 2 sockets and 4 plugs are changed, which costs 25.00 USD; the"
+                + " work is not counted.");
     assertThat(wrong)
         .extracting(MixedPair::outcome)
         .containsExactlyInAnyOrder(PairOutcome.LETS_GO, PairOutcome.NOT_TOLD);
@@ -1053,30 +1040,69 @@ class DocumentsTest {
     assertThat(cutMayBeOff.inches()).isCloseTo(3.0, within(1.0e-9));
   }
 
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "README.md",
-        "DEVELOPERS.md",
-        "CHANGELOG.md",
-        "docs/guide.md",
-        "docs/glossary.md",
-        "docs/theory.md",
-        "docs/job-file.md",
-        "docs/embedding.md",
-        "docs/counter-service.md",
-        "docs/interview.md",
-        "docs/network-file.md",
-        "docs/leak-ledger-file.md",
-        "docs/reference-set-file.md",
-        "notebooks/README.md",
-        "notebooks/TRAINER.md"
-      })
-  void links_lead_to_files_that_are_there(String document) throws IOException {
-    Path folder = ROOT.resolve(document).toAbsolutePath().normalize().getParent();
-    Matcher link = Pattern.compile("\\]\\(([^)#]+)\\)").matcher(read(document));
-    while (link.find()) {
-      assertThat(Objects.requireNonNull(folder).resolve(link.group(1))).exists();
+  /** The documents and pages that people read on the web, where headings are places that links lead to. */
+  static Stream<Path> documents() throws IOException {
+    List<Path> all = new ArrayList<>();
+    for (String folder : List.of("", "docs", "docs/verification", "notebooks")) {
+      try (Stream<Path> files = Files.list(ROOT.resolve(folder))) {
+        files.filter(file -> file.toString().endsWith(".md")).sorted().forEach(all::add);
+      }
     }
+    return all.stream().map(Path::normalize);
+  }
+
+  private static final Pattern LINK = Pattern.compile("\\]\\(([^)#\\s]*)(?:#([^)\\s]*))?\\)");
+  private static final Pattern CODE = Pattern.compile("(?s)```.*?```|`[^`\n]*`");
+
+  @ParameterizedTest
+  @MethodSource("documents")
+  void links_lead_to_files_and_headings_that_are_there(Path document) throws IOException {
+    assertThat(dead(document, Files.readString(document))).isEmpty();
+  }
+
+  @Test
+  void a_link_that_leads_nowhere_is_noticed() throws IOException {
+    Path guide = ROOT.resolve("docs/guide.md");
+    assertThat(dead(guide, "[a](gone.md) [b](faq.md#gone) [c](faq.md#safety) `[d](gone.md)`"))
+        .containsExactly("gone.md", "faq.md#gone");
+  }
+
+  /** The links of a text that stands in a document, of those that lead nowhere. */
+  private static List<String> dead(Path document, String text) throws IOException {
+    List<String> dead = new ArrayList<>();
+    Matcher link = LINK.matcher(CODE.matcher(text).replaceAll(""));
+    while (link.find()) {
+      Path target = link.group(1).isEmpty() ? document : document.resolveSibling(link.group(1));
+      String place = link.group(2);
+      if (!Files.exists(target) || place != null && !places(target).contains(place)) {
+        dead.add(link.group(1) + (place == null ? "" : "#" + place));
+      }
+    }
+    return dead;
+  }
+
+  /** The names of the headings of a document, as GitHub makes them, and of its places. */
+  private static Set<String> places(Path document) throws IOException {
+    String text = Files.readString(document);
+    Set<String> places = new HashSet<>();
+    Matcher heading = Pattern.compile("(?m)^#+ +(.*)$")
+        .matcher(Pattern.compile("(?s)```.*?```").matcher(text).replaceAll(""));
+    while (heading.find()) {
+      String name = heading
+          .group(1)
+          .replaceAll("\\[([^\\]]*)\\]\\([^)]*\\)", "$1")
+          .toLowerCase(Locale.ROOT)
+          .replaceAll("[^\\p{L}\\p{N}\\p{M} _-]", "")
+          .replace(' ', '-');
+      String numbered = name;
+      for (int n = 1; !places.add(numbered); n++) {
+        numbered = name + "-" + n;
+      }
+    }
+    Matcher named = Pattern.compile("<a id=\"([^\"]+)\">").matcher(text);
+    while (named.find()) {
+      places.add(named.group(1));
+    }
+    return places;
   }
 }

@@ -30,6 +30,22 @@ import org.airfit.working.Working;
  * <p>R = 287.05287 J/(kg K) (ISO 2533), γ = 1.4, β = 1.458·10⁻⁶ kg/(m s √K) and S = 110.4 K (US Standard Atmosphere
  * 1976). The package page states the error against real air.
  *
+ * <p>Density and speed of sound of a state:
+ *
+ * <pre>{@code
+ * import org.airfit.air.AirState;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.Temperature;
+ *
+ * class StateOfAir {
+ *   public static void main(String[] args) {
+ *     AirState intake = AirState.of(AbsolutePressure.STANDARD_ATMOSPHERE, Temperature.parse("15 °C"));
+ *     System.out.println(intake.density().kilogramsPerCubicMetre()); // 1.225000018124288
+ *     System.out.println(intake.speedOfSound().metresPerSecond()); // 340.293988026089
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class AirState implements Worked {

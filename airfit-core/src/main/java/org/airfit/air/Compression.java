@@ -36,6 +36,27 @@ import org.airfit.working.Working;
  * ft³/min and hp, which is this with rounded constants. <b>Source:</b>
  * ideal gas in steady flow, as in Cengel and Boles, Thermodynamics, chapter 7.
  *
+ * <p>Two stages with cooling between take less work than one:
+ *
+ * <pre>{@code
+ * import java.util.Locale;
+ * import org.airfit.air.AirState;
+ * import org.airfit.air.Compression;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.Temperature;
+ *
+ * class TwoStages {
+ *   public static void main(String[] args) {
+ *     AirState intake = AirState.of(AbsolutePressure.STANDARD_ATMOSPHERE, Temperature.parse("20 °C"));
+ *     AbsolutePressure discharge = AbsolutePressure.parse("8 bar(a)");
+ *     double one = Compression.adiabatic(intake, discharge).joulesPerKilogram();
+ *     double two = Compression.staged(intake, discharge, 2).joulesPerKilogram();
+ *     System.out.printf(Locale.ROOT, "%.0f and %.0f kJ/kg%n", one / 1000.0, two / 1000.0);
+ *     // 237 and 202 kJ/kg
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class Compression implements Worked {

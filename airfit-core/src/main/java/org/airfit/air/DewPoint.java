@@ -44,6 +44,23 @@ import org.airfit.working.Working;
  * <b>Source:</b> saturation over water W. Wagner and A. Pruss (1993), over ice IAPWS R14-08, W as in the ASHRAE Handbook
  * of Fundamentals (2017), chapter 1.
  *
+ * <p>A dew point in the line, and that of the same air let out:
+ *
+ * <pre>{@code
+ * import org.airfit.air.DewPoint;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.Temperature;
+ * import org.airfit.working.UnitSystem;
+ *
+ * class LetOut {
+ *   public static void main(String[] args) {
+ *     DewPoint inLine = new DewPoint(Temperature.parse("3 °C"), AbsolutePressure.parse("8 bar(a)"));
+ *     System.out.println(inLine.at(AbsolutePressure.parse("1 bar(a)")).in(UnitSystem.SI));
+ *     // -20.89 °C (frost point) at 1 bar(a)
+ *   }
+ * }
+ * }</pre>
+ *
  * @param temperature the dew point, in [-100, 100] °C
  * @param pressure the pressure of the air, above that of its vapour
  */

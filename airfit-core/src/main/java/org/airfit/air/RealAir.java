@@ -29,6 +29,22 @@ import org.airfit.working.Working;
  * <p>Flow formulas are made for the ideal gas of {@link AirState}; this type tells what that costs, and gives the
  * properties where they are wanted for themselves.
  *
+ * <p>How much less room air takes than an ideal gas:
+ *
+ * <pre>{@code
+ * import java.util.Locale;
+ * import org.airfit.air.RealAir;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.Temperature;
+ *
+ * class Compressibility {
+ *   public static void main(String[] args) {
+ *     RealAir air = RealAir.of(AbsolutePressure.parse("16 bar(a)"), Temperature.parse("20 °C"));
+ *     System.out.printf(Locale.ROOT, "%.4f%n", air.compressibilityFactor()); // 0.9947
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class RealAir implements Worked {

@@ -42,6 +42,32 @@ import org.airfit.working.Working;
  * that fails lets all of it pass. Really compressed air keeps a little more vapour than reckoned, see {@link DewPoint}:
  * of the vapour left behind a cooler at 8 bar 2 to 5 %. <b>Source:</b> balance of mass.
  *
+ * <p>What an aftercooler gathers in a day:
+ *
+ * <pre>{@code
+ * import java.time.Duration;
+ * import java.util.Locale;
+ * import org.airfit.air.AirState;
+ * import org.airfit.air.DewPoint;
+ * import org.airfit.air.WaterBalance;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.FreeAirFlow;
+ * import org.airfit.quantity.Temperature;
+ * import org.airfit.quantity.Volume;
+ *
+ * class GatheredInADay {
+ *   public static void main(String[] args) {
+ *     DewPoint intake = DewPoint.of(
+ *         AirState.of(AbsolutePressure.parse("1 bar(a)"), Temperature.parse("25 °C")), 0.6);
+ *     DewPoint cooled = new DewPoint(Temperature.parse("35 °C"), AbsolutePressure.parse("8 bar(a)"));
+ *     WaterBalance water = WaterBalance.ofDryAir(FreeAirFlow.parse("100 L/s ANR").massFlow(), intake)
+ *         .through("aftercooler", cooled);
+ *     Volume day = water.stages().get(0).collected(Duration.ofHours(24));
+ *     System.out.printf(Locale.ROOT, "%.0f L%n", day.litres()); // 78 L
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class WaterBalance implements Worked {

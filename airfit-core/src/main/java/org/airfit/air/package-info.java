@@ -5,6 +5,22 @@
  * the real one, to 0.1 % on density. Free air and its reference states are quantities; how air flows
  * is computed in {@code org.airfit.flow} and {@code org.airfit.line}.
  *
+ * <p>Air in a line, and what its ideal gas misses:
+ *
+ * <pre>{@code
+ * import org.airfit.air.AirState;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.Temperature;
+ *
+ * class AirInALine {
+ *   public static void main(String[] args) {
+ *     AirState line = AirState.of(AbsolutePressure.parse("8 bar(a)"), Temperature.parse("20 °C"));
+ *     System.out.println(line.density().kilogramsPerCubicMetre()); // 9.50688400619174
+ *     System.out.println(line.real().density().kilogramsPerCubicMetre()); // 9.533799776415044
+ *   }
+ * }
+ * }</pre>
+ *
  * <h2>Specification</h2>
  * <ul>
  *   <li>Ideal gas with R = 287.05287 J/(kg K) (ISO 2533) and a ratio of heat capacities of 1.4. Against real air of 1

@@ -36,6 +36,29 @@ import org.airfit.quantity.ValveCoefficient;
  * </tbody>
  * </table>
  *
+ * <p>From what a sheet tells: a flow, its inlet pressure and its loss, and b:
+ *
+ * <pre>{@code
+ * import org.airfit.flow.FlowCapacity;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.FreeAirFlow;
+ * import org.airfit.quantity.PressureDrop;
+ * import org.airfit.quantity.Temperature;
+ * import org.airfit.working.UnitSystem;
+ *
+ * class FromARating {
+ *   public static void main(String[] args) {
+ *     FlowCapacity coupling = FlowCapacity.ofRatedFlow(
+ *         FreeAirFlow.parse("40 scfm"),
+ *         AbsolutePressure.parse("114.7 psia"),
+ *         PressureDrop.parse("5 psi"),
+ *         Temperature.parse("68 °F"),
+ *         0.3);
+ *     System.out.println(UnitSystem.SI.say(coupling.conductance())); // 7.092 dm³/(s·bar)
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class FlowCapacity {

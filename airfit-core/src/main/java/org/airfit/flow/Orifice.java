@@ -19,6 +19,28 @@ import org.airfit.working.UnitSystem;
  * <p>The pressure in front is that of air at rest. The discharge coefficient Cd carries the whole uncertainty: {@link
  * OrificeEdge} has what is published, from 0.56 to 0.84 for a sharp edge.
  *
+ * <p>What a sharp hole of 1/8 in loses:
+ *
+ * <pre>{@code
+ * import org.airfit.air.AirState;
+ * import org.airfit.flow.Orifice;
+ * import org.airfit.flow.OrificeFlow;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.Length;
+ * import org.airfit.quantity.Temperature;
+ * import org.airfit.working.UnitSystem;
+ *
+ * class SharpHole {
+ *   public static void main(String[] args) {
+ *     AirState line = AirState.of(AbsolutePressure.parse("114.7 psia"), Temperature.parse("68 °F"));
+ *     OrificeFlow leak =
+ *         Orifice.sharp(Length.parse("1/8 in")).flow(line, AbsolutePressure.parse("14.7 psia"));
+ *     System.out.println(leak.regime()); // CHOKED
+ *     System.out.println(UnitSystem.US.say(leak.freeAir())); // 16.7 scfm
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class Orifice {

@@ -15,6 +15,24 @@ import org.airfit.quantity.SonicConductance;
  * <p>C and b of parts do not add. The exact way is to go from part to part, which {@link #flow} does; the order
  * counts as soon as one of them chokes.
  *
+ * <p>Two couplings in a row, part by part and as one:
+ *
+ * <pre>{@code
+ * import java.util.List;
+ * import org.airfit.flow.FlowCapacity;
+ * import org.airfit.flow.PartsInSeries;
+ * import org.airfit.quantity.SonicConductance;
+ * import org.airfit.working.UnitSystem;
+ *
+ * class TwoInARow {
+ *   public static void main(String[] args) {
+ *     FlowCapacity coupling = FlowCapacity.of(SonicConductance.parse("6 dm³/(s·bar)"), 0.3);
+ *     FlowCapacity one = PartsInSeries.of(List.of(coupling, coupling)).approximation();
+ *     System.out.println(UnitSystem.SI.say(one.conductance())); // 4.762 dm³/(s·bar)
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class PartsInSeries {

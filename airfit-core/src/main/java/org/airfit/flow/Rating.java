@@ -28,6 +28,22 @@ import org.airfit.source.Source;
  * rating count from 1.01325 bar(a), air without a temperature has 20 °C, both our own choice. A flow that does not
  * tell where it is counted, such as 40 cfm, has every usual reading of {@link org.airfit.quantity.UnmarkedFlow}.
  *
+ * <p>A rating without b is a range of capacities:
+ *
+ * <pre>{@code
+ * import org.airfit.flow.Rating;
+ * import org.airfit.working.UnitSystem;
+ *
+ * class PrintedRating {
+ *   public static void main(String[] args) {
+ *     Rating rating = Rating.parse("40 scfm at 100 psig, 5 psi drop");
+ *     System.out.println(rating.capacity().isExact()); // false
+ *     System.out.println(UnitSystem.SI.say(rating.capacity().least().conductance())); // 5.868 dm³/(s·bar)
+ *     System.out.println(UnitSystem.SI.say(rating.capacity().most().conductance())); // 8.436 dm³/(s·bar)
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class Rating {

@@ -5,6 +5,28 @@
  * never enters. What is lost along pipe and hose is computed in {@code org.airfit.line},
  * which rests on this package.
  *
+ * <p>What a coupling passes, and where it chokes:
+ *
+ * <pre>{@code
+ * import org.airfit.air.AirState;
+ * import org.airfit.flow.FlowAtOutlet;
+ * import org.airfit.flow.FlowCapacity;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.SonicConductance;
+ * import org.airfit.quantity.Temperature;
+ * import org.airfit.working.UnitSystem;
+ *
+ * class CouplingPasses {
+ *   public static void main(String[] args) {
+ *     FlowCapacity coupling = FlowCapacity.of(SonicConductance.parse("6 dm³/(s·bar)"), 0.3);
+ *     AirState inlet = AirState.of(AbsolutePressure.parse("8 bar(a)"), Temperature.parse("20 °C"));
+ *     FlowAtOutlet open = coupling.flow(inlet, AbsolutePressure.parse("1 bar(a)"));
+ *     System.out.println(open.regime()); // CHOKED
+ *     System.out.println(UnitSystem.SI.say(open.massFlow())); // 0.05688 kg/s
+ *   }
+ * }
+ * }</pre>
+ *
  * <h2>Specification</h2>
  * <ul>
  *   <li>Conductance is counted at ISO 8778 reference (ANR), with the density of 1.185 kg/m³ that ISO 6358 prescribes.

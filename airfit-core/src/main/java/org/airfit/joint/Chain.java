@@ -25,6 +25,22 @@ import org.airfit.working.Working;
  * <p>Every pair of ends that meets in it is sound by {@link Mating}. An adapter may be turned round, and used more than
  * once: a catalogue holds kinds of parts. It is searched breadth first, so that no shorter chain exists.
  *
+ * <p>The fewest standard adapters between two ends:
+ *
+ * <pre>{@code
+ * import org.airfit.joint.Chain;
+ * import org.airfit.joint.End;
+ * import org.airfit.joint.StandardAdapter;
+ *
+ * class FewestAdapters {
+ *   public static void main(String[] args) {
+ *     Chain<StandardAdapter> chain =
+ *         Chain.between(End.parse("1/2 NPT male"), End.parse("1/4 NPT female"));
+ *     System.out.println(chain.adapters()); // [female × male reducer 1/2 NPT female × 1/4 NPT male]
+ *   }
+ * }
+ * }</pre>
+ *
  * @param <A> the kind of adapter
  * @param from the end it starts at
  * @param to the end it shall reach

@@ -19,6 +19,28 @@ import org.airfit.thread.ThreadForm;
  * How a part ends, where another part is joined to it: a pipe thread, a hose barb, the plain end of a hose, a push-in
  * end, the plain end of a tube, a thread beside a form that seals (a flare, a port, a stud with a washer), or the head
  * of a claw coupling.
+ *
+ * <p>Ends as people write them; what is missing is named:
+ *
+ * <pre>{@code
+ * import org.airfit.joint.End;
+ * import org.airfit.quantity.QuantityFormatException;
+ *
+ * class WrittenEnds {
+ *   public static void main(String[] args) {
+ *     System.out.println(End.parse("1/4 MNPT")); // 1/4 NPT male
+ *     System.out.println(End.parse("8 mm push-in")); // 8 mm push-in
+ *     try {
+ *       End.parse("1/4 NPT");
+ *     } catch (QuantityFormatException e) {
+ *       System.out.println(e.getMessage());
+ *       // "1/4 NPT": male or female is missing, at position 7; accepted: an end such as "3/8 NPT male", "G
+ *       // 1/2 female", "3/8 in barb", "8 mm push-in", "37° flare 9/16-18 male", "M14x1.5 O-ring port" or
+ *       // "two-lug claw"
+ *     }
+ *   }
+ * }
+ * }</pre>
  */
 public sealed interface End {
 

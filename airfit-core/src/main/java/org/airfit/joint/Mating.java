@@ -25,6 +25,23 @@ import org.airfit.working.Working;
  * ThreadMismatch}, which is never sound. It matters which of the two is male: R 1/8 drops loosely into NPT 1/8, NPT 1/8
  * does not start in G 1/8.
  *
+ * <p>A pair that runs in and does not seal, and a sound one:
+ *
+ * <pre>{@code
+ * import org.airfit.joint.End;
+ * import org.airfit.joint.Mating;
+ *
+ * class SoundOrNot {
+ *   public static void main(String[] args) {
+ *     System.out.println(Mating.of(End.parse("1/2 NPT male"), End.parse("G 1/2 female")).verdict());
+ *     // NOT_TO_BE_RELIED_ON
+ *     Mating sound = Mating.of(End.parse("1/4 NPT male"), End.parse("1/4 NPT female"));
+ *     System.out.println(sound.verdict()); // SEALS_WITH_SEALANT
+ *     System.out.println(sound.seal().orElseThrow()); // THREAD_SEALANT
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>Only {@link #of} makes one. This class is immutable, thread-safe and value-based.
  */
 public final class Mating implements Worked {

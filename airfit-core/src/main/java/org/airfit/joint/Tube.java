@@ -26,6 +26,22 @@ import org.jspecify.annotations.Nullable;
  * outside. Only outside and wall are tabulated; the bore is computed, because printed bores and areas hold misprints.
  * <b>Source:</b> of every row, see {@link #source()}.
  *
+ * <p>What a pipe measures that is called 1/2:
+ *
+ * <pre>{@code
+ * import java.util.Locale;
+ * import org.airfit.joint.Tube;
+ * import org.airfit.quantity.NominalThreadSize;
+ *
+ * class PipeCalledHalf {
+ *   public static void main(String[] args) {
+ *     Tube pipe = Tube.steelPipe(NominalThreadSize.ONE_HALF, 40);
+ *     System.out.println(pipe.outside().inches()); // 0.8400000000000001
+ *     System.out.printf(Locale.ROOT, "%.3f in%n", pipe.bore().inches()); // 0.622 in
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe. There is one instance for each row of the table.
  */
 public final class Tube {

@@ -7,6 +7,21 @@
  * {@link org.airfit.thread}. Nothing here knows flow: {@link org.airfit.joint.End#clearBore()} gives the bore to
  * expect.
  *
+ * <p>Does this go into that, and what goes between?
+ *
+ * <pre>{@code
+ * import org.airfit.joint.End;
+ * import org.airfit.joint.Mating;
+ *
+ * class DoesItFit {
+ *   public static void main(String[] args) {
+ *     Mating pair = Mating.of(End.parse("3/8 NPT male"), End.parse("1/4 NPT female"));
+ *     System.out.println(pair.verdict().isSound()); // false
+ *     System.out.println(pair.between()); // [female × male reducer 3/8 NPT female × 1/4 NPT male]
+ *   }
+ * }
+ * }</pre>
+ *
  * <h2>Specification</h2>
  * <ul>
  *   <li>A pair of 60° and 55° threads is never said to seal. What no table seen decides is not judged, and not sound.

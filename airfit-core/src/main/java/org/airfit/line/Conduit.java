@@ -16,6 +16,31 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The bore is what the air sees, measured or from a table of the pipe: never a nominal size.
  *
+ * <p>A pipe with two elbows:
+ *
+ * <pre>{@code
+ * import java.util.List;
+ * import java.util.Locale;
+ * import org.airfit.joint.Tube;
+ * import org.airfit.line.Conduit;
+ * import org.airfit.line.PipeFitting;
+ * import org.airfit.line.Wall;
+ * import org.airfit.quantity.Length;
+ * import org.airfit.quantity.NominalThreadSize;
+ *
+ * class PipeWithElbows {
+ *   public static void main(String[] args) {
+ *     PipeFitting elbow = PipeFitting.of(PipeFitting.Method.LENGTH, "elbow 90°, standard, threaded");
+ *     Conduit pipe = Conduit.of(
+ *             Tube.steelPipe(NominalThreadSize.ONE, 40).bore(),
+ *             Length.parse("30 m"),
+ *             Wall.COMMERCIAL_STEEL)
+ *         .withFittings(List.of(elbow, elbow));
+ *     System.out.printf(Locale.ROOT, "K = %.2f%n", pipe.fittingLoss()); // K = 1.35
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class Conduit {

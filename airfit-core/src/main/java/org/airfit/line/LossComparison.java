@@ -12,6 +12,37 @@ import org.airfit.quantity.MassFlow;
 /**
  * Several models on one line, side by side.
  *
+ * <p>A formula of the handbooks beside the equation to use:
+ *
+ * <pre>{@code
+ * import java.util.List;
+ * import java.util.Locale;
+ * import org.airfit.air.AirState;
+ * import org.airfit.line.Conduit;
+ * import org.airfit.line.LineFormula;
+ * import org.airfit.line.LossComparison;
+ * import org.airfit.line.LossModels;
+ * import org.airfit.line.Wall;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.FreeAirFlow;
+ * import org.airfit.quantity.Length;
+ * import org.airfit.quantity.Temperature;
+ *
+ * class BesideAFormula {
+ *   public static void main(String[] args) {
+ *     Conduit pipe = Conduit.of(Length.parse("1 in"), Length.parse("100 ft"), Wall.COMMERCIAL_STEEL);
+ *     AirState inlet = AirState.of(AbsolutePressure.parse("114.7 psia"), Temperature.parse("60 °F"));
+ *     LossComparison both = LossComparison.of(
+ *         List.of(LossModels.isothermal(), LineFormula.HARRIS),
+ *         pipe,
+ *         FreeAirFlow.parse("100 scfm").massFlow(),
+ *         inlet);
+ *     System.out.printf(
+ *         Locale.ROOT, "%+.0f %%%n", 100.0 * both.deviation(both.losses().get(1)).orElseThrow()); // +27 %
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class LossComparison {

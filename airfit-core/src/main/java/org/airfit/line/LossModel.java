@@ -14,6 +14,34 @@ import org.airfit.quantity.MassFlow;
  * implements {@link #loss} and what an answer says about it; it answers with {@link LineLoss#flowing}, {@link
  * LineLoss#still} and {@link LineLoss#choked}. Its loss must rise with the flow and with the length, and fall as the
  * bore or the inlet pressure rises. Models compare by value.
+ *
+ * <p>The bore that a loss allows, instead of the loss of a bore:
+ *
+ * <pre>{@code
+ * import org.airfit.air.AirState;
+ * import org.airfit.line.Conduit;
+ * import org.airfit.line.LineLoss;
+ * import org.airfit.line.LossModels;
+ * import org.airfit.line.Wall;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.FreeAirFlow;
+ * import org.airfit.quantity.Length;
+ * import org.airfit.quantity.MassFlow;
+ * import org.airfit.quantity.Temperature;
+ * import org.airfit.working.UnitSystem;
+ *
+ * class BoreForALoss {
+ *   public static void main(String[] args) {
+ *     Conduit pipe = Conduit.of(Length.parse("1 in"), Length.parse("100 m"), Wall.COMMERCIAL_STEEL);
+ *     AirState inlet = AirState.of(AbsolutePressure.parse("8 bar(a)"), Temperature.parse("20 °C"));
+ *     MassFlow flow = FreeAirFlow.parse("100 L/s ANR").massFlow();
+ *     LineLoss loss = LossModels.isothermal().loss(pipe, flow, inlet);
+ *     System.out.println(loss.<String>fold(
+ *         flowing -> UnitSystem.SI.say(flowing.drop()) + ", Re " + Math.round(flowing.reynolds()),
+ *         choked -> "the pipe chokes")); // 3.38 bar, Re 327567
+ *   }
+ * }
+ * }</pre>
  */
 public interface LossModel extends LineLoss.Explainer {
 

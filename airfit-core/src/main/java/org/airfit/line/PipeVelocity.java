@@ -24,6 +24,30 @@ import org.airfit.working.Working;
  *   v = 4 ṁ/(π D² ρ)
  * </pre>
  *
+ * <p>Whether air is too fast in a main:
+ *
+ * <pre>{@code
+ * import org.airfit.air.AirState;
+ * import org.airfit.line.Conduit;
+ * import org.airfit.line.PipeDuty;
+ * import org.airfit.line.PipeVelocity;
+ * import org.airfit.line.Wall;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.FreeAirFlow;
+ * import org.airfit.quantity.Length;
+ * import org.airfit.quantity.Temperature;
+ *
+ * class TooFast {
+ *   public static void main(String[] args) {
+ *     Conduit main = Conduit.of(Length.parse("1 in"), Length.parse("30 m"), Wall.COMMERCIAL_STEEL);
+ *     AirState air = AirState.of(AbsolutePressure.parse("8 bar(a)"), Temperature.parse("20 °C"));
+ *     PipeVelocity velocity = PipeVelocity.of(
+ *         PipeDuty.DISTRIBUTION, main, FreeAirFlow.parse("60 L/s ANR").massFlow(), air);
+ *     System.out.println(velocity.verdict()); // ABOVE
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class PipeVelocity implements Worked {

@@ -8,6 +8,30 @@ import org.airfit.quantity.LengthUnit;
 /**
  * One size as read, with what the reading may be off.
  *
+ * <p>Repeats make a reading better, but not below what the caliper itself is off:
+ *
+ * <pre>{@code
+ * import org.airfit.measure.Access;
+ * import org.airfit.measure.Instrument;
+ * import org.airfit.measure.Reading;
+ * import org.airfit.quantity.Length;
+ *
+ * class ThreeRepeats {
+ *   public static void main(String[] args) {
+ *     Reading once = Reading.by(Instrument.DIGITAL_CALIPER, Access.OUTSIDE, Length.parse("11.98 mm"));
+ *     Reading three = Reading.by(
+ *         Instrument.DIGITAL_CALIPER,
+ *         Access.OUTSIDE,
+ *         Length.parse("11.98 mm"),
+ *         Length.parse("11.97 mm"),
+ *         Length.parse("11.98 mm"));
+ *     System.out.println(three.standardUncertainty().compareTo(once.standardUncertainty()) < 0); // true
+ *     System.out.println(three.standardUncertainty()
+ *         .compareTo(Instrument.DIGITAL_CALIPER.commonUncertainty()) > 0); // true
+ *   }
+ * }
+ * }</pre>
+ *
  * @param length what was read, above 0 and at most 10 m
  * @param standardUncertainty one standard deviation of the reading, of instrument and user together, 1 pm at least; take
  *     it from an {@link Instrument} or from the spread of your own repeats

@@ -37,6 +37,24 @@ import org.airfit.working.Working;
  * NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.6.3; the exact forms as printed in manuals of statistics
  * programs.
  *
+ * <p>Where 95 % of all pieces lie, with 95 % confidence, by ten that were measured:
+ *
+ * <pre>{@code
+ * import java.util.Locale;
+ * import org.airfit.measure.PartSpread;
+ * import org.airfit.measure.ToleranceInterval;
+ * import org.airfit.quantity.Length;
+ *
+ * class MostPieces {
+ *   public static void main(String[] args) {
+ *     PartSpread.Sample ten =
+ *         new PartSpread.Sample(10, Length.parse("12.00 mm"), Length.parse("0.03 mm"));
+ *     ToleranceInterval interval = ToleranceInterval.between(ten, 0.95, 0.95);
+ *     System.out.printf(Locale.ROOT, "k = %.3f%n", interval.factor()); // k = 3.393
+ *   }
+ * }
+ * }</pre>
+ *
  * @param sample what the pieces measured
  * @param sides which limits
  * @param coverage the share of all parts, in [0.5, 0.9999]

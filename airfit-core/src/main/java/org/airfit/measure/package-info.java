@@ -6,6 +6,25 @@
  * what a reading proves about two limits. Not here: which sizes a plug or a thread has, and what readings say about
  * it; see {@code org.airfit.plug} and {@code org.airfit.thread}.
  *
+ * <p>A reading with its uncertainty, and what it proves about limits:
+ *
+ * <pre>{@code
+ * import org.airfit.measure.Access;
+ * import org.airfit.measure.Conformity;
+ * import org.airfit.measure.Instrument;
+ * import org.airfit.measure.PartSpread;
+ * import org.airfit.measure.Reading;
+ * import org.airfit.quantity.Length;
+ *
+ * class WithinLimits {
+ *   public static void main(String[] args) {
+ *     Reading tip = Reading.by(Instrument.DIGITAL_CALIPER, Access.OUTSIDE, Length.parse("11.98 mm"));
+ *     PartSpread.Limits limits = new PartSpread.Limits(Length.parse("11.9 mm"), Length.parse("12.1 mm"));
+ *     System.out.println(Conformity.of(limits, tip).verdict()); // INSIDE_PROVEN
+ *   }
+ * }
+ * }</pre>
+ *
  * <h2>Specification</h2>
  * <ul>
  *   <li>Every uncertainty is a standard uncertainty, one standard deviation, unless its name says otherwise.

@@ -46,6 +46,42 @@ import org.jspecify.annotations.Nullable;
  * <p>A tool that is fed from a node with less than it wants takes what there is, down to the atmosphere: the result
  * says that it starves.
  *
+ * <p>One branch closed, and what is then left:
+ *
+ * <pre>{@code
+ * import org.airfit.air.AirState;
+ * import org.airfit.line.Conduit;
+ * import org.airfit.line.Wall;
+ * import org.airfit.network.Network;
+ * import org.airfit.network.NetworkResult;
+ * import org.airfit.plant.Supply;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.FreeAirFlow;
+ * import org.airfit.quantity.GaugePressure;
+ * import org.airfit.quantity.Length;
+ * import org.airfit.quantity.Temperature;
+ * import org.airfit.run.ToolDemand;
+ * import org.airfit.working.UnitSystem;
+ *
+ * class BranchClosed {
+ *   public static void main(String[] args) {
+ *     AbsolutePressure atmosphere = AbsolutePressure.STANDARD_ATMOSPHERE;
+ *     AirState supply = AirState.of(
+ *         GaugePressure.parse("7 bar(g)").absolute(atmosphere), Temperature.parse("20 °C"));
+ *     Conduit main = Conduit.of(Length.parse("1 in"), Length.parse("30 m"), Wall.COMMERCIAL_STEEL);
+ *     Network ring = Network.at(atmosphere)
+ *         .supply("compressor", Supply.fixed(supply))
+ *         .line("north", "compressor", "bench", main)
+ *         .line("south", "compressor", "bench", main)
+ *         .tool("bench", ToolDemand.fixed("sander", FreeAirFlow.parse("40 L/s ANR")))
+ *         .build();
+ *     NetworkResult.Solved whole = (NetworkResult.Solved) ring.solve();
+ *     NetworkResult.Solved half = (NetworkResult.Solved) ring.without("south").solve();
+ *     System.out.println(UnitSystem.SI.say(whole.at("bench").dropTo(half.at("bench")))); // 0.10 bar
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class Network {

@@ -45,6 +45,38 @@ import org.airfit.working.Working;
  * pressure. Compressors idle at a good part of their power: what is saved in air is saved in money only as far as the
  * compressor follows the demand.
  *
+ * <p>What a pressure that is set too high costs:
+ *
+ * <pre>{@code
+ * import java.time.Duration;
+ * import org.airfit.air.AirState;
+ * import org.airfit.air.Compression;
+ * import org.airfit.plant.AirPlant;
+ * import org.airfit.plant.YearlyCost;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.FreeAirFlow;
+ * import org.airfit.quantity.Money;
+ * import org.airfit.quantity.Temperature;
+ *
+ * class SetTooHigh {
+ *   public static void main(String[] args) {
+ *     AirState intake = AirState.of(AbsolutePressure.STANDARD_ATMOSPHERE, Temperature.parse("20 °C"));
+ *     AirPlant plant = new AirPlant(
+ *         Compression.adiabatic(intake, AbsolutePressure.parse("8 bar(a)")),
+ *         0.75,
+ *         0.92,
+ *         Duration.ofHours(4000),
+ *         Money.parse("0.11 USD"));
+ *     YearlyCost bar = plant.ofSetting(
+ *         "one bar too much",
+ *         FreeAirFlow.parse("100 L/s ANR").massFlow(),
+ *         AbsolutePressure.parse("7 bar(a)"),
+ *         AbsolutePressure.parse("8 bar(a)"));
+ *     System.out.println(bar.money().format(0)); // 2558 USD
+ *   }
+ * }
+ * }</pre>
+ *
  * @param compression from where to where the air is compressed, and how
  * @param compressorEfficiency work without losses over shaft work [-], in (0, 1]
  * @param motorEfficiency shaft work over electric work [-], in (0, 1]

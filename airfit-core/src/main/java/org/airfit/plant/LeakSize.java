@@ -50,6 +50,30 @@ import org.jspecify.annotations.Nullable;
  * why. <b>Sources:</b> of the rotameter the balance of forces on the float, Mechanical Engineers' Handbook, vol. 2,
  * eq. (27) of the chapter on temperature and flow transducers; of the bag the ideal gas.
  *
+ * <p>A leak by a bag held over it, with what the watch and the bag are off:
+ *
+ * <pre>{@code
+ * import java.time.Duration;
+ * import org.airfit.air.AirState;
+ * import org.airfit.plant.LeakSize;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.Range;
+ * import org.airfit.quantity.Temperature;
+ * import org.airfit.quantity.Volume;
+ *
+ * class BagOverALeak {
+ *   public static void main(String[] args) {
+ *     AirState room = AirState.of(AbsolutePressure.parse("14.7 psia"), Temperature.parse("68 °F"));
+ *     LeakSize bag = LeakSize.ofBag(
+ *         Range.parse("2 to 2.2 ft3", Volume::parse),
+ *         Duration.ofSeconds(25),
+ *         Duration.ofSeconds(1),
+ *         room);
+ *     System.out.println(bag); // bag: 0.00262353016155 kg/s to 0.00312637344251 kg/s
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class LeakSize implements Worked {

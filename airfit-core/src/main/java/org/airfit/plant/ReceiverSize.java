@@ -45,6 +45,32 @@ import org.airfit.working.Working;
  * the pressure then falls further. <b>Source:</b> Esposito, Fluid Power with Applications, section 13;
  * MIL-HDBK-1028/6A, table 2, for the pipes.
  *
+ * <p>The receiver that carries a draw:
+ *
+ * <pre>{@code
+ * import java.time.Duration;
+ * import java.util.Locale;
+ * import org.airfit.plant.ReceiverSize;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.FreeAirFlow;
+ * import org.airfit.quantity.Temperature;
+ * import org.airfit.quantity.Volume;
+ *
+ * class CarriesADraw {
+ *   public static void main(String[] args) {
+ *     ReceiverSize size = new ReceiverSize(
+ *         FreeAirFlow.parse("60 L/s ANR"),
+ *         FreeAirFlow.parse("40 L/s ANR"),
+ *         Duration.ofSeconds(30),
+ *         AbsolutePressure.parse("8 bar(a)"),
+ *         AbsolutePressure.parse("7 bar(a)"),
+ *         Temperature.parse("20 °C"),
+ *         Volume.parse("0 L"));
+ *     System.out.printf(Locale.ROOT, "%.0f L%n", size.volume().litres()); // 598 L
+ *   }
+ * }
+ * }</pre>
+ *
  * @param demand the flow taken
  * @param delivery the flow delivered meanwhile, at most the demand
  * @param time how long the event lasts

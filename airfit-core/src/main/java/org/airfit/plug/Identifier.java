@@ -83,6 +83,27 @@ import org.jspecify.annotations.Nullable;
  * <p><b>Source:</b> Bayes' rule with Gaussian scatter; the prior and the density of the unknown are this project's
  * choice; GUM 5.2.2.
  *
+ * <p>What is taken for granted can be told:
+ *
+ * <pre>{@code
+ * import java.util.List;
+ * import org.airfit.measure.Instrument;
+ * import org.airfit.plug.DemoProfiles;
+ * import org.airfit.plug.Dimension;
+ * import org.airfit.plug.Identifier;
+ * import org.airfit.plug.PlugReading;
+ * import org.airfit.quantity.Length;
+ *
+ * class NoNearCopies {
+ *   public static void main(String[] args) {
+ *     Identifier trusting = Identifier.of(DemoProfiles.birds()).withoutNearCopies();
+ *     PlugReading tip =
+ *         PlugReading.of(Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, Length.parse("18.78 mm"));
+ *     System.out.println(trusting.identify(List.of(tip)).nearCopyProbability()); // 0.0
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class Identifier {

@@ -55,6 +55,28 @@ import org.airfit.source.Source;
  * <p><b>Sources:</b> F. E. Grubbs, <cite>Procedures for detecting outlying observations in samples</cite>,
  * Technometrics 11, 1969, 1–21, as restated by NIST; GUM 4.3.7 and 5.1.2.
  *
+ * <p>Pieces of a known kind make a profile of a shop's own:
+ *
+ * <pre>{@code
+ * import java.util.Map;
+ * import org.airfit.measure.Instrument;
+ * import org.airfit.plug.Dimension;
+ * import org.airfit.plug.KnownPiece;
+ * import org.airfit.plug.KnownPlugs;
+ * import org.airfit.quantity.Length;
+ *
+ * class MeasuredPieces {
+ *   public static void main(String[] args) {
+ *     KnownPlugs record = KnownPlugs.of("tern", Instrument.DIGITAL_CALIPER)
+ *         .with(new KnownPiece("1", Map.of(Dimension.TIP_DIAMETER, Length.parse("11.98 mm"))))
+ *         .with(new KnownPiece("2", Map.of(Dimension.TIP_DIAMETER, Length.parse("12.01 mm"))))
+ *         .with(new KnownPiece("3", Map.of(Dimension.TIP_DIAMETER, Length.parse("12.00 mm"))));
+ *     System.out.println(record.pieces().size()); // 3
+ *     System.out.println(record.outliers()); // []
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class KnownPlugs {

@@ -25,6 +25,30 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Trade letters and words are aliases, and nothing more: one letter may mean several profiles.
  *
+ * <p>A profile entered by hand:
+ *
+ * <pre>{@code
+ * import org.airfit.measure.PartSpread;
+ * import org.airfit.plug.Dimension;
+ * import org.airfit.plug.PlugProfile;
+ * import org.airfit.plug.Provenance;
+ * import org.airfit.quantity.Length;
+ * import org.airfit.source.Source;
+ *
+ * class EnteredProfile {
+ *   public static void main(String[] args) {
+ *     PlugProfile profile = PlugProfile.builder("demo-stork")
+ *         .from(Provenance.synthetic(), Source.demo("invented"))
+ *         .dimension(
+ *             Dimension.TIP_DIAMETER,
+ *             PartSpread.normal(Length.parse("16 mm"), Length.parse("0.03 mm")))
+ *         .build();
+ *     System.out.println(profile.spread(Dimension.TIP_DIAMETER).isPresent()); // true
+ *     System.out.println(profile.missingDimensions().size()); // 8
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe. Two profiles are equal when all they say is equal.
  */
 public final class PlugProfile {

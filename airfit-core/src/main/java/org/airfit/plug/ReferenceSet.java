@@ -13,6 +13,21 @@ import org.airfit.safety.Medium;
 /**
  * The profiles a plug is compared with. All of them are for compressed air.
  *
+ * <p>A marking is a hint, with a warning:
+ *
+ * <pre>{@code
+ * import org.airfit.plug.DemoProfiles;
+ * import org.airfit.plug.ReferenceSet;
+ *
+ * class MarkedHeron {
+ *   public static void main(String[] args) {
+ *     ReferenceSet birds = DemoProfiles.birds();
+ *     System.out.println(birds.profiles().size()); // 4
+ *     System.out.println(birds.lookUp("demo heron").profiles().get(0).id()); // demo-heron
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class ReferenceSet {

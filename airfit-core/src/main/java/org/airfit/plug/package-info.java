@@ -7,6 +7,29 @@
  * {@link org.airfit.plug.DemoProfiles} is invented. A shop brings its own set, entered from a standard it holds or
  * measured on known plugs.
  *
+ * <p>Readings of a plug, compared with a set of profiles:
+ *
+ * <pre>{@code
+ * import java.util.List;
+ * import org.airfit.measure.Instrument;
+ * import org.airfit.plug.DemoProfiles;
+ * import org.airfit.plug.Dimension;
+ * import org.airfit.plug.Identification;
+ * import org.airfit.plug.Identifier;
+ * import org.airfit.plug.PlugReading;
+ * import org.airfit.quantity.Length;
+ *
+ * class PlugInTheHand {
+ *   public static void main(String[] args) {
+ *     PlugReading tip =
+ *         PlugReading.of(Dimension.TIP_DIAMETER, Instrument.DIGITAL_CALIPER, Length.parse("18.78 mm"));
+ *     Identification answer = Identifier.of(DemoProfiles.birds()).identify(List.of(tip));
+ *     System.out.println(answer.verdict()); // AMBIGUOUS
+ *     System.out.println(answer.candidates().get(0).profile().id()); // demo-curlew
+ *   }
+ * }
+ * }</pre>
+ *
  * <h2>Specification</h2>
  * <ul>
  *   <li>An answer is a probability, a fit and a verdict. "Of none in the set" is always one of the possibilities: from

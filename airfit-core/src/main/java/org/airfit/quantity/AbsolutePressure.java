@@ -8,6 +8,22 @@ import java.util.Objects;
  *
  * <p>Not interchangeable with {@link GaugePressure}: the atmosphere must be named to cross over.
  *
+ * <p>A gauge reading becomes absolute only with the atmosphere that it was read in:
+ *
+ * <pre>{@code
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.GaugePressure;
+ *
+ * class FromGauge {
+ *   public static void main(String[] args) {
+ *     AbsolutePressure high = AbsolutePressure.parse("84.5 kPa(a)");
+ *     AbsolutePressure inLine = GaugePressure.parse("7 bar(g)").absolute(high);
+ *     System.out.println(inLine.bar()); // 7.845
+ *     System.out.println(inLine.dropTo(AbsolutePressure.parse("6 bar(a)")).bar()); // 1.845
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class AbsolutePressure extends Quantity<AbsolutePressure, PressureUnit> {

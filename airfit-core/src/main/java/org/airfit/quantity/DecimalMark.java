@@ -10,8 +10,19 @@ import java.util.function.Function;
  * country and begins the decimals in another. A program that knows which its user types says so, whatever is to be
  * read:
  *
+ * <p>A decimal comma is read only where a program asks for it, so that 1,500 is never taken for one and a half by
+ * chance:
+ *
  * <pre>{@code
- * GaugePressure supply = DecimalMark.COMMA.read("6,2 bar(g)", GaugePressure::parse);
+ * import org.airfit.quantity.DecimalMark;
+ * import org.airfit.quantity.GaugePressure;
+ *
+ * class DecimalComma {
+ *   public static void main(String[] args) {
+ *     GaugePressure told = DecimalMark.COMMA.read("6,2 bar(g)", GaugePressure::parse);
+ *     System.out.println(told.bar()); // 6.2
+ *   }
+ * }
  * }</pre>
  */
 public enum DecimalMark {

@@ -10,6 +10,24 @@ import org.airfit.internal.Digits;
  * <p>Not the volume that the air has under pressure where it flows. The {@link ReferenceState} is part of the value:
  * two flows are equal only at the same state, and there is no factory without one.
  *
+ * <p>The same air, counted at another state:
+ *
+ * <pre>{@code
+ * import org.airfit.quantity.FreeAirFlow;
+ * import org.airfit.quantity.ReferenceState;
+ * import org.airfit.quantity.VolumeFlowUnit;
+ * import org.airfit.working.UnitSystem;
+ *
+ * class CountedElsewhere {
+ *   public static void main(String[] args) {
+ *     FreeAirFlow flow = FreeAirFlow.parse("34 scfm");
+ *     System.out.println(flow.at(ReferenceState.ANR).format(VolumeFlowUnit.LITRE_PER_SECOND, 2));
+ *     // 16.51 L/s ANR
+ *     System.out.println(UnitSystem.SI.say(flow.massFlow())); // 0.01962 kg/s
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class FreeAirFlow extends AdditiveQuantity<FreeAirFlow, VolumeFlowUnit> {

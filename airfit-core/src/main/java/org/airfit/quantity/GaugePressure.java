@@ -8,6 +8,30 @@ import java.util.Objects;
  *
  * <p>Not interchangeable with {@link AbsolutePressure}: the atmosphere must be named to cross over.
  *
+ * <p>What people type, and what is refused because it may be either:
+ *
+ * <pre>{@code
+ * import org.airfit.quantity.GaugePressure;
+ * import org.airfit.quantity.QuantityFormatException;
+ * import org.airfit.working.UnitSystem;
+ *
+ * class TypedAtTheCounter {
+ *   public static void main(String[] args) {
+ *     System.out.println(UnitSystem.SI.say(GaugePressure.parse("90 psig"))); // 6.21 bar(g)
+ *     System.out.println(GaugePressure.parse("6.2 bar(g)")); // 620000.0 Pa(g)
+ *     try {
+ *       GaugePressure.parse("90 psi");
+ *     } catch (QuantityFormatException e) {
+ *       System.out.println(e.getMessage());
+ *       // "90 psi": "psi" does not tell from where the pressure counts: say psig for a gauge reading or psia
+ *       // for an absolute one, at position 3; accepted: a number with its unit, such as "90 psig", "6.2
+ *       // bar(g)", "620 kPa(g)"; the units are Pa(g), kPa(g), MPa(g), bar(g), mbar(g), psig, ksi(g),
+ *       // lbf/ft²(g), atm(g), kgf/cm²(g), Torr(g), mmHg(g), inHg(g), mmH₂O(g), inH₂O(g)
+ *     }
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class GaugePressure extends Quantity<GaugePressure, PressureUnit> {

@@ -14,6 +14,19 @@ import java.util.stream.Collectors;
  * equal to it: ISO 1307:2006, table 1, lets a hose of type A named 10 mm measure 9.3 to 10.1 mm. It turns into no
  * {@link NominalThreadSize} or {@link BasicBodySize}.
  *
+ * <p>A hose keeps the name by which it is sold:
+ *
+ * <pre>{@code
+ * import org.airfit.quantity.HoseBore;
+ *
+ * class NameOfAHose {
+ *   public static void main(String[] args) {
+ *     HoseBore bore = HoseBore.parse("3/8 in");
+ *     System.out.println(bore.label() + ", " + bore.nominal().millimetres() + " mm"); // 3/8 in, 9.525 mm
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class HoseBore implements Comparable<HoseBore> {

@@ -9,6 +9,20 @@ import org.airfit.internal.Digits;
  *
  * <p>Not a nominal size: a pipe thread called 3/8 is a {@link NominalThreadSize}, and nothing on it measures 3/8 inch.
  *
+ * <p>Inches as they are written, and a difference:
+ *
+ * <pre>{@code
+ * import org.airfit.quantity.Length;
+ *
+ * class Inches {
+ *   public static void main(String[] args) {
+ *     Length reach = Length.parse("25 ft").plus(Length.parse("1-1/2 in"));
+ *     System.out.println(reach.metres()); // 7.6581
+ *     System.out.println(Length.parse("3/8 in").millimetres()); // 9.525
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class Length extends AdditiveQuantity<Length, LengthUnit> {

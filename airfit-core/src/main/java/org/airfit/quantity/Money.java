@@ -11,6 +11,19 @@ import java.util.Set;
  *
  * <p>The currency is a text and nothing else: airfit knows no rates between currencies and refuses to add two of them.
  *
+ * <p>Amounts keep their currency and their digits:
+ *
+ * <pre>{@code
+ * import org.airfit.quantity.Money;
+ *
+ * class PriceOfAKit {
+ *   public static void main(String[] args) {
+ *     Money kit = Money.parse("18.50 USD").plus(Money.parse("4 USD")).times(2.0);
+ *     System.out.println(kit.shown()); // 45.00 USD
+ *   }
+ * }
+ * }</pre>
+ *
  * @param amount the amount
  * @param currency how the currency is written, such as "USD"
  */

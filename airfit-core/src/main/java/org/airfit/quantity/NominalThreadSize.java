@@ -9,6 +9,20 @@ import java.util.Objects;
  *
  * <p>A name only: nothing on a 3/8 pipe thread measures 3/8 inch, and it says nothing of flow. It turns into no
  * {@link Length}, {@link BasicBodySize} or {@link HoseBore}; the geometry of a thread does the first.
+ *
+ * <p>The size of a thread is a name, not a length:
+ *
+ * <pre>{@code
+ * import org.airfit.quantity.NominalThreadSize;
+ *
+ * class NameOfAThread {
+ *   public static void main(String[] args) {
+ *     NominalThreadSize size = NominalThreadSize.parse("1/4");
+ *     System.out.println(size.label()); // 1/4
+ *     System.out.println(size.stepsTo(NominalThreadSize.parse("1/2"))); // 2
+ *   }
+ * }
+ * }</pre>
  */
 public enum NominalThreadSize {
   /** 1/16. */

@@ -7,6 +7,21 @@ import java.util.List;
  *
  * <p>Neither a gauge nor an absolute pressure: it needs no atmosphere to have a meaning.
  *
+ * <p>Losses add up, and come off a pressure:
+ *
+ * <pre>{@code
+ * import org.airfit.quantity.GaugePressure;
+ * import org.airfit.quantity.PressureDrop;
+ *
+ * class LossesAddUp {
+ *   public static void main(String[] args) {
+ *     PressureDrop both = PressureDrop.parse("4 psi").plus(PressureDrop.parse("6 psi"));
+ *     System.out.println(both.psi()); // 10.0
+ *     System.out.println(GaugePressure.parse("90 psig").minus(both).psi()); // 80.0
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class PressureDrop extends AdditiveQuantity<PressureDrop, PressureUnit> {

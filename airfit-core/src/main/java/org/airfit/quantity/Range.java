@@ -9,6 +9,21 @@ import java.util.function.Function;
  *
  * <p>What is known exactly is a range whose ends are equal. This class is immutable and thread-safe.
  *
+ * <p>What is known only roughly stays a range:
+ *
+ * <pre>{@code
+ * import org.airfit.quantity.FreeAirFlow;
+ * import org.airfit.quantity.Range;
+ *
+ * class KnownRoughly {
+ *   public static void main(String[] args) {
+ *     Range<FreeAirFlow> air = Range.parse("8 to 30 L/s ANR", FreeAirFlow::parse);
+ *     System.out.println(air.isExact()); // false
+ *     System.out.println(air.contains(FreeAirFlow.parse("12 L/s ANR"))); // true
+ *   }
+ * }
+ * }</pre>
+ *
  * @param least the smallest it can be
  * @param most the largest it can be, at least {@code least}
  * @param <Q> the kind of quantity

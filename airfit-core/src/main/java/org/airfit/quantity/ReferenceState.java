@@ -14,6 +14,20 @@ import org.airfit.source.Source;
  * <p>A litre of free air is not one amount of air until its reference state is named: 100 scfm are 2914 L/min ANR where
  * the standard cubic foot is counted at 60 °F, and 2870 where it is counted at 68 °F.
  *
+ * <p>One number of standard cubic feet, in two states:
+ *
+ * <pre>{@code
+ * import org.airfit.quantity.ReferenceState;
+ *
+ * class WhichStandard {
+ *   public static void main(String[] args) {
+ *     System.out.println(ReferenceState.SCFM_60F); // 60 °F (15.56 °C, 101.353 kPa(a), dry)
+ *     System.out.println(ReferenceState.NORMAL); // DIN 1343 (0 °C, 101.325 kPa(a), dry)
+ *     System.out.println(ReferenceState.ANR.density().kilogramsPerCubicMetre()); // 1.185
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class ReferenceState {

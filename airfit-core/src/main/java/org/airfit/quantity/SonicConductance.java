@@ -8,6 +8,19 @@ import java.util.List;
  *
  * <p>Defined in ISO 6358-1; the trade unit is dm³/(s·bar).
  *
+ * <p>In the unit of the standard:
+ *
+ * <pre>{@code
+ * import org.airfit.quantity.SonicConductance;
+ *
+ * class ConductanceOfASheet {
+ *   public static void main(String[] args) {
+ *     SonicConductance c = SonicConductance.parse("6 dm³/(s·bar)");
+ *     System.out.println(c.cubicMetresPerSecondPascal()); // 6.0E-8
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class SonicConductance extends Quantity<SonicConductance, ConductanceUnit> {

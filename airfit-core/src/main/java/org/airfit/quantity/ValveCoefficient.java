@@ -14,6 +14,19 @@ import org.airfit.internal.Digits;
  *   Cv = 1.156099 Kv,  from 1 US gal/min = 0.003785411784 × 60 m³/h and 1 bar = 14.503774 psi
  * </pre>
  *
+ * <p>The two that are measured with water:
+ *
+ * <pre>{@code
+ * import java.util.Locale;
+ * import org.airfit.quantity.ValveCoefficient;
+ *
+ * class CvAndKv {
+ *   public static void main(String[] args) {
+ *     System.out.printf(Locale.ROOT, "%.3f%n", ValveCoefficient.parse("1.2 Cv").kv()); // 1.038
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class ValveCoefficient implements Comparable<ValveCoefficient> {

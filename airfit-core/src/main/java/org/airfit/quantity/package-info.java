@@ -5,6 +5,25 @@
  * state with it. A thread size, a body size and a hose bore are three types, none of which turns into another. What a
  * mistake at the counter would mix up does not compile.
  *
+ * <p>Texts in, quantities out, and what a mistake at a counter would mix up does not compile:
+ *
+ * <pre>{@code
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.GaugePressure;
+ * import org.airfit.quantity.PressureDrop;
+ * import org.airfit.working.UnitSystem;
+ *
+ * class NotMixedUp {
+ *   public static void main(String[] args) {
+ *     GaugePressure atGauge = GaugePressure.parse("90 psig");
+ *     PressureDrop lost = PressureDrop.parse("8 psi");
+ *     System.out.println(UnitSystem.US.say(atGauge.minus(lost))); // 82 psig
+ *     System.out.println(UnitSystem.US.say(atGauge.absolute(AbsolutePressure.STANDARD_ATMOSPHERE)));
+ *     // 104.7 psia
+ *   }
+ * }
+ * }</pre>
+ *
  * <h2>Specification</h2>
  * <ul>
  *   <li>A measured quantity holds one {@code double} in its coherent SI unit; factories and readers name the unit.

@@ -13,8 +13,48 @@ import org.jspecify.annotations.Nullable;
 /**
  * A run whose gauges are read at rest and while its tool runs, to find out what in it is other than told.
  *
+ * <p>Gauges at rest and while the tool runs, and what explains them:
+ *
  * <pre>{@code
- * Diagnosis found = GaugeTest.of(run, tool).read(readings);
+ * import java.util.List;
+ * import org.airfit.air.AirState;
+ * import org.airfit.line.Conduit;
+ * import org.airfit.line.Wall;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.FreeAirFlow;
+ * import org.airfit.quantity.GaugePressure;
+ * import org.airfit.quantity.Length;
+ * import org.airfit.quantity.PressureDrop;
+ * import org.airfit.quantity.Temperature;
+ * import org.airfit.run.Diagnosis;
+ * import org.airfit.run.GaugeClass;
+ * import org.airfit.run.GaugeReading;
+ * import org.airfit.run.GaugeTest;
+ * import org.airfit.run.PressureGauge;
+ * import org.airfit.run.Run;
+ * import org.airfit.run.ToolDemand;
+ * import org.airfit.run.ToolState;
+ *
+ * class GaugesAtRestAndRunning {
+ *   public static void main(String[] args) {
+ *     AbsolutePressure atmosphere = AbsolutePressure.STANDARD_ATMOSPHERE;
+ *     AirState supply = AirState.of(
+ *         GaugePressure.parse("7 bar(g)").absolute(atmosphere), Temperature.parse("20 °C"));
+ *     Conduit hose = Conduit.of(Length.parse("3/8 in"), Length.parse("15 m"), Wall.SMOOTH_RUBBER_HOSE);
+ *     PressureGauge gauge = PressureGauge.ofClass(
+ *         "gauge A",
+ *         GaugeClass.parse("1.6"),
+ *         GaugePressure.parse("10 bar(g)"),
+ *         PressureDrop.parse("0.1 bar"));
+ *     Diagnosis found = GaugeTest.of(
+ *             Run.from(supply, atmosphere).through("hose", hose),
+ *             ToolDemand.fixed("sander", FreeAirFlow.parse("12 L/s ANR")))
+ *         .read(List.of(
+ *             new GaugeReading(gauge, "hose", ToolState.AT_REST, GaugePressure.parse("7.0 bar(g)")),
+ *             new GaugeReading(gauge, "hose", ToolState.RUNNING, GaugePressure.parse("4.0 bar(g)"))));
+ *     System.out.println(found.verdict()); // SEVERAL
+ *   }
+ * }
  * }</pre>
  *
  * <p>Each suspect is one explanation, with one unknown: the C of a part, the bore of a line, the droop of a regulator,

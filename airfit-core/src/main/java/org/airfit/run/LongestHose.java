@@ -20,6 +20,41 @@ import org.airfit.working.UnitSystem;
  * solved as a run of its own. The length is a whole number of metres or feet: that one is enough, and one more is not.
  * It ends at 300 m or 1000 ft, which is our choice.
  *
+ * <p>How long a hose of each size may be:
+ *
+ * <pre>{@code
+ * import java.util.List;
+ * import org.airfit.air.AirState;
+ * import org.airfit.line.Conduit;
+ * import org.airfit.line.Wall;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.FreeAirFlow;
+ * import org.airfit.quantity.GaugePressure;
+ * import org.airfit.quantity.Length;
+ * import org.airfit.quantity.Temperature;
+ * import org.airfit.run.LongestHose;
+ * import org.airfit.run.Run;
+ * import org.airfit.working.UnitSystem;
+ *
+ * class LongestOfEachSize {
+ *   public static void main(String[] args) {
+ *     AbsolutePressure atmosphere = AbsolutePressure.STANDARD_ATMOSPHERE;
+ *     AirState supply = AirState.of(
+ *         GaugePressure.parse("100 psig").absolute(atmosphere), Temperature.parse("68 °F"));
+ *     Conduit hose = Conduit.of(Length.parse("3/8 in"), Length.parse("50 ft"), Wall.SMOOTH_RUBBER_HOSE);
+ *     List<LongestHose> longest = LongestHose.ofEverySize(
+ *         Run.from(supply, atmosphere).through("hose", hose),
+ *         "hose",
+ *         FreeAirFlow.parse("25 scfm").massFlow(),
+ *         GaugePressure.parse("90 psig"),
+ *         UnitSystem.US);
+ *     System.out.println(LongestHose.inWords(longest, UnitSystem.US));
+ *     // 1/4 in hose: up to 5 ft; 3/8 in hose: up to 42 ft; 1/2 in hose: up to 180 ft; 3/4 in hose: 1000 ft
+ *     // and more.
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class LongestHose {

@@ -24,6 +24,40 @@ import org.jspecify.annotations.Nullable;
 /**
  * The way of the air from a supply through pipes, couplers and hoses to a tool.
  *
+ * <p>Where the pressure goes, element by element:
+ *
+ * <pre>{@code
+ * import org.airfit.air.AirState;
+ * import org.airfit.flow.FlowCapacity;
+ * import org.airfit.line.Conduit;
+ * import org.airfit.line.Wall;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.FreeAirFlow;
+ * import org.airfit.quantity.GaugePressure;
+ * import org.airfit.quantity.Length;
+ * import org.airfit.quantity.SonicConductance;
+ * import org.airfit.quantity.Temperature;
+ * import org.airfit.run.Run;
+ * import org.airfit.run.RunResult;
+ * import org.airfit.working.UnitSystem;
+ *
+ * class WhereItGoes {
+ *   public static void main(String[] args) {
+ *     AbsolutePressure atmosphere = AbsolutePressure.STANDARD_ATMOSPHERE;
+ *     AirState supply = AirState.of(
+ *         GaugePressure.parse("90 psig").absolute(atmosphere), Temperature.parse("68 °F"));
+ *     FlowCapacity coupling = FlowCapacity.of(SonicConductance.parse("6 dm³/(s·bar)"), 0.3);
+ *     Conduit hose = Conduit.of(Length.parse("3/8 in"), Length.parse("50 ft"), Wall.SMOOTH_RUBBER_HOSE);
+ *     RunResult.Delivered fed = (RunResult.Delivered) Run.from(supply, atmosphere)
+ *         .through("coupling", coupling)
+ *         .through("hose", hose)
+ *         .at(FreeAirFlow.parse("20 scfm"));
+ *     System.out.println(UnitSystem.US.say(fed.atToolGauge())); // 79.5 psig
+ *     System.out.println(fed.bottleneck().name()); // hose
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe; {@code through} returns a longer run.
  */
 public final class Run {

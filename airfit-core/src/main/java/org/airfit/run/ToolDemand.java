@@ -42,6 +42,29 @@ import org.airfit.working.Working;
  *
  * <p>How much of the time a tool runs is its duty. Duty times load is the use factor: mean flow over rated flow.
  *
+ * <p>A tool that takes more at a higher pressure:
+ *
+ * <pre>{@code
+ * import java.util.Locale;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.FreeAirFlow;
+ * import org.airfit.quantity.GaugePressure;
+ * import org.airfit.quantity.ReferenceState;
+ * import org.airfit.run.ToolDemand;
+ *
+ * class TakesMore {
+ *   public static void main(String[] args) {
+ *     AbsolutePressure atmosphere = AbsolutePressure.STANDARD_ATMOSPHERE;
+ *     ToolDemand wrench = ToolDemand.following(
+ *         "wrench", FreeAirFlow.parse("25 scfm"), GaugePressure.parse("90 psig").absolute(atmosphere));
+ *     AbsolutePressure higher = GaugePressure.parse("110 psig").absolute(atmosphere);
+ *     FreeAirFlow taken =
+ *         FreeAirFlow.from(wrench.flowAt(higher, atmosphere), ReferenceState.SCFM_60F);
+ *     System.out.printf(Locale.ROOT, "%.1f scfm%n", taken.cubicFeetPerMinute()); // 29.8 scfm
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class ToolDemand {

@@ -8,6 +8,24 @@ import org.airfit.working.UnitSystem;
 /**
  * What one safety rule says of one situation, and why.
  *
+ * <p>At the limit itself, the printed operator decides:
+ *
+ * <pre>{@code
+ * import org.airfit.quantity.GaugePressure;
+ * import org.airfit.safety.Ruling;
+ * import org.airfit.safety.SafetyRules;
+ * import org.airfit.safety.Situation;
+ *
+ * class AtTheLimit {
+ *   public static void main(String[] args) {
+ *     Situation gun = Situation.describe().cleaning(GaugePressure.parse("30 psig")).build();
+ *     SafetyRules rules = SafetyRules.bundled();
+ *     System.out.println(Ruling.of(rules.rule("29 CFR 1910.242(b)"), gun).judgement()); // not allowed
+ *     System.out.println(Ruling.of(rules.rule("29 CFR 1917.154"), gun).judgement()); // allowed
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class Ruling {

@@ -42,6 +42,22 @@ import org.airfit.working.UnitSystem;
  * <p>What comes with airfit is US federal law with some rules of other places, standards, and general practice. No
  * table is whole: other places have other rules.
  *
+ * <p>One rule by its citation, and those of a place:
+ *
+ * <pre>{@code
+ * import org.airfit.safety.SafetyRule;
+ * import org.airfit.safety.SafetyRules;
+ *
+ * class RulesOfAPlace {
+ *   public static void main(String[] args) {
+ *     SafetyRules rules = SafetyRules.bundled().in("US-CA");
+ *     SafetyRule cleaning = rules.rule("29 CFR 1910.242(b)");
+ *     System.out.println(cleaning.operator().orElseThrow() + " " + cleaning.limit().orElseThrow());
+ *     // < 30 psig
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class SafetyRules {

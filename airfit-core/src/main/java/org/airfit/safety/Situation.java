@@ -20,6 +20,28 @@ import org.jspecify.annotations.Nullable;
  * What is told to be {@link Builder#notKnown not known} is a question: a rule that turns on it answers
  * {@link Judgement#DEPENDS}.
  *
+ * <p>What is told of a job, for the rules to judge:
+ *
+ * <pre>{@code
+ * import java.util.List;
+ * import org.airfit.quantity.Length;
+ * import org.airfit.safety.Judgement;
+ * import org.airfit.safety.SafetyRules;
+ * import org.airfit.safety.Situation;
+ *
+ * class JackHammer {
+ *   public static void main(String[] args) {
+ *     Situation hammer =
+ *         Situation.describe().impactTool().toolOnHose(Length.parse("3/4 in")).build();
+ *     List<String> asked = SafetyRules.bundled().rulings(hammer).stream()
+ *         .filter(ruling -> ruling.judgement() == Judgement.REQUIRED)
+ *         .map(ruling -> ruling.rule().title())
+ *         .toList();
+ *     System.out.println(asked.get(0)); // Connection restraint
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class Situation {

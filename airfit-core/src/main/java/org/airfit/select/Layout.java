@@ -19,6 +19,27 @@ import org.airfit.quantity.Range;
  * What stands between the outlet and the tool, in the order the air goes: couplings, hoses and what is in the line, each
  * in its {@link Slot}.
  *
+ * <p>A line slot by slot, in the order in which the air goes:
+ *
+ * <pre>{@code
+ * import java.util.List;
+ * import org.airfit.quantity.GaugePressure;
+ * import org.airfit.quantity.Length;
+ * import org.airfit.select.Layout;
+ * import org.airfit.select.Slot;
+ *
+ * class SlotsInOrder {
+ *   public static void main(String[] args) {
+ *     Layout layout = Layout.of(List.of(
+ *         Slot.regulator("regulator", GaugePressure.parse("90 psig")),
+ *         Slot.coupling("outlet"),
+ *         Slot.hose("hose", Length.parse("30 ft")),
+ *         Slot.coupling("tool")));
+ *     System.out.println(layout); // regulator, outlet, hose, tool
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class Layout {

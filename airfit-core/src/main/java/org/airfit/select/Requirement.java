@@ -37,6 +37,36 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a job asks of the parts between an outlet and a tool.
  *
+ * <p>A job judged before any part is chosen:
+ *
+ * <pre>{@code
+ * import org.airfit.air.AirState;
+ * import org.airfit.joint.End;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.FreeAirFlow;
+ * import org.airfit.quantity.GaugePressure;
+ * import org.airfit.quantity.Length;
+ * import org.airfit.quantity.Temperature;
+ * import org.airfit.select.JobFindings;
+ * import org.airfit.select.Requirement;
+ *
+ * class JobAlone {
+ *   public static void main(String[] args) {
+ *     Requirement job = Requirement.forTool(
+ *             FreeAirFlow.parse("10 L/s ANR"), GaugePressure.parse("6.2 bar(g)"))
+ *         .toolInlet(End.parse("1/4 NPT female"))
+ *         .supply(
+ *             AirState.of(AbsolutePressure.parse("8 bar(a)"), Temperature.parse("20 °C")),
+ *             AbsolutePressure.parse("1 bar(a)"))
+ *         .outlet(End.parse("3/8 NPT male"))
+ *         .reach(Length.parse("10 m"))
+ *         .blowGun(GaugePressure.parse("2 bar(g)"))
+ *         .build();
+ *     System.out.println(JobFindings.of(job).findings().get(1).outcome()); // met
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable and thread-safe.
  */
 public final class Requirement {

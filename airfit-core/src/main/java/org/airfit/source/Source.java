@@ -7,6 +7,20 @@ import java.util.stream.Collectors;
 /**
  * Where a number, a rule or a formula comes from.
  *
+ * <p>A program that adds numbers of its own says where they are from:
+ *
+ * <pre>{@code
+ * import org.airfit.source.Source;
+ *
+ * class OwnSource {
+ *   public static void main(String[] args) {
+ *     Source trial = Source.measured("bench trial of 3 May, caliper of 0.01 mm");
+ *     Source habit = Source.commonPractice("the hose is as wide as the coupling");
+ *     System.out.println(trial.basis() + ", " + habit.basis()); // MEASURED, COMMON_PRACTICE
+ *   }
+ * }
+ * }</pre>
+ *
  * @param basis what kind of place that is
  * @param citation the place itself, such as "ASME B1.20.1, table 1"; for common practice, what the practice is
  */

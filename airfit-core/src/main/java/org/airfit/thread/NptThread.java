@@ -51,6 +51,24 @@ import org.airfit.working.Working;
  * older editions have 0.180 and 0.200 in. The gauging tolerance of one turn is from memory of section 3.2; of NPSC, one
  * and a half turns were read.
  *
+ * <p>Lengths and turns of one size:
+ *
+ * <pre>{@code
+ * import java.util.Locale;
+ * import org.airfit.quantity.NominalThreadSize;
+ * import org.airfit.thread.Gender;
+ * import org.airfit.thread.NptThread;
+ *
+ * class QuarterNpt {
+ *   public static void main(String[] args) {
+ *     NptThread thread = NptThread.of(NominalThreadSize.ONE_QUARTER);
+ *     System.out.println(thread.threadsPerInch()); // 18.0
+ *     System.out.printf(Locale.ROOT, "%.4f in%n", thread.handTightLength().inches()); // 0.2278 in
+ *     System.out.println(thread.firstCrest(Gender.MALE)); // 13.011 to 13.343 mm
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class NptThread implements PipeThread {

@@ -62,6 +62,26 @@ import org.airfit.working.Working;
  * chance; a pitch counted over five pitches or more, or two evidences of it that agree; and that every reading fits the
  * thread as it was taken, a measured pitch within two of its standard uncertainties, see {@link #verdict()}.
  *
+ * <p>A leaf alone does not identify, a counted pitch does:
+ *
+ * <pre>{@code
+ * import org.airfit.quantity.Length;
+ * import org.airfit.thread.ThreadIdentification;
+ * import org.airfit.thread.ThreadReadings;
+ *
+ * class CountedPitch {
+ *   public static void main(String[] args) {
+ *     ThreadReadings crests =
+ *         ThreadReadings.ofMale(Length.parse("13.25 mm")).withLastCrest(Length.parse("13.71 mm"));
+ *     ThreadIdentification counted =
+ *         ThreadIdentification.of(crests.withPitches(Length.parse("7.06 mm"), 5));
+ *     System.out.println(ThreadIdentification.of(crests).verdict()); // AMBIGUOUS
+ *     System.out.println(counted.verdict() + ": " + counted.identified().orElseThrow());
+ *     // IDENTIFIED: 1/4 NPT male
+ *   }
+ * }
+ * }</pre>
+ *
  * <p>This class is immutable, thread-safe and value-based.
  */
 public final class ThreadIdentification implements Worked {

@@ -5,6 +5,23 @@
  * {@link org.airfit.thread.PipeThread}, computed from the formulas of its standard and not looked up. "Will this go
  * into that?" is asked of {@code org.airfit.joint}.
  *
+ * <p>Two crests and a counted pitch:
+ *
+ * <pre>{@code
+ * import org.airfit.quantity.Length;
+ * import org.airfit.thread.ThreadIdentification;
+ * import org.airfit.thread.ThreadReadings;
+ *
+ * class ThreadInTheHand {
+ *   public static void main(String[] args) {
+ *     ThreadReadings readings = ThreadReadings.ofMale(Length.parse("20.8 mm"))
+ *         .withLastCrest(Length.parse("21.3 mm"))
+ *         .withPitches(Length.parse("9.07 mm"), 5);
+ *     System.out.println(ThreadIdentification.of(readings).inWords()); // 1/2 NPT male (> 99.9 %)
+ *   }
+ * }
+ * }</pre>
+ *
  * <h2>Specification</h2>
  * <ul>
  *   <li>NPT, NPSC and NPSM after ASME B1.20.1; R, Rc and Rp after ISO 7-1; G after ISO 228-1, classes A and B; sizes

@@ -14,20 +14,37 @@ import org.airfit.source.Source;
 /**
  * An equation, written down once: it evaluates, prints as text and as LaTeX, in SI and in US units.
  *
+ * <p>Written once, printed in either system:
+ *
  * <pre>{@code
- * Symbol flow = Symbol.of("ṁ", ValueKind.MASS_FLOW);
- * Symbol area = Symbol.of("A", ValueKind.AREA);
- * Symbol constant = Symbol.of("R", ValueKind.HEAT_CAPACITY);
- * Symbol kelvins = Symbol.of("T", ValueKind.TEMPERATURE);
- * Symbol p2 = Symbol.of("p2", ValueKind.PRESSURE);
- * Formula choking = Formula.of(
- *     "Pressure at the outlet where it chokes",
- *     "⟨p2⟩ = ⟨ṁ⟩ / ⟨A⟩ / [144] × √(⟨R⟩ × ⟨T⟩ / [g_c])",
- *     Source.handbook("isothermal flow"),
- *     p2, flow, area, constant, kelvins);
- * choking.toText(UnitSystem.SI);  // p2 = ṁ / A × √(R × T)
- * choking.toText(UnitSystem.US);  // p2 = ṁ / A / 144 × √(R × T / 32.17404856)
- * choking.toLatex(UnitSystem.SI); // {p_2} = \frac{{\dot m}}{{A}} \cdot \sqrt{{R} \cdot {T}}
+ * import org.airfit.source.Source;
+ * import org.airfit.working.Formula;
+ * import org.airfit.working.Symbol;
+ * import org.airfit.working.UnitSystem;
+ * import org.airfit.working.ValueKind;
+ *
+ * class ChokingPressure {
+ *   public static void main(String[] args) {
+ *     Symbol flow = Symbol.of("ṁ", ValueKind.MASS_FLOW);
+ *     Symbol area = Symbol.of("A", ValueKind.AREA);
+ *     Symbol constant = Symbol.of("R", ValueKind.HEAT_CAPACITY);
+ *     Symbol kelvins = Symbol.of("T", ValueKind.TEMPERATURE);
+ *     Symbol p2 = Symbol.of("p2", ValueKind.PRESSURE);
+ *     Formula choking = Formula.of(
+ *         "Pressure at the outlet where it chokes",
+ *         "⟨p2⟩ = ⟨ṁ⟩ / ⟨A⟩ / [144] × √(⟨R⟩ × ⟨T⟩ / [g_c])",
+ *         Source.handbook("isothermal flow"),
+ *         p2,
+ *         flow,
+ *         area,
+ *         constant,
+ *         kelvins);
+ *     System.out.println(choking.toText(UnitSystem.SI)); // p2 = ṁ / A × √(R × T)
+ *     System.out.println(choking.toText(UnitSystem.US)); // p2 = ṁ / A / 144 × √(R × T / 32.17404856)
+ *     System.out.println(choking.toLatex(UnitSystem.SI));
+ *     // {p_2} = \frac{{\dot m}}{{A}} \cdot \sqrt{{R} \cdot {T}}
+ *   }
+ * }
  * }</pre>
  *
  * <p>In a definition symbols stand in angle brackets; operators are + − × / ^ ² ³ ⁴ ⁵, functions √ ln log10 exp tan…°

@@ -19,13 +19,32 @@ import org.airfit.internal.Digits;
  * cut into pieces. The exact answer is one number. So whatever the card leaves out of the exact calculation is part of
  * the distance.
  *
+ * <p>A card of one step:
+ *
  * <pre>{@code
- * PencilCard.titled("Pressure behind the filter", UnitSystem.SI)
- *     .given(IN, 7.314e5)          // printed 7.31 bar
- *     .given(DROP, 0.2164e5)       // printed 0.216 bar
- *     .step(BEHIND)                // ⟨p2⟩ = ⟨p1⟩ − ⟨Δp⟩
- *     .answer(OUT, 7.0976e5)       // 7.09 bar; 7.0976 bar without rounding; at most … apart
- *     .build();
+ * import org.airfit.source.Source;
+ * import org.airfit.working.Formula;
+ * import org.airfit.working.PencilCard;
+ * import org.airfit.working.Symbol;
+ * import org.airfit.working.UnitSystem;
+ * import org.airfit.working.ValueKind;
+ *
+ * class BehindTheFilter {
+ *   public static void main(String[] args) {
+ *     Symbol in = Symbol.of("p1", ValueKind.PRESSURE);
+ *     Symbol drop = Symbol.of("Δp", ValueKind.PRESSURE);
+ *     Symbol out = Symbol.of("p2", ValueKind.PRESSURE);
+ *     Formula behind = Formula.of(
+ *         "Pressure behind", "⟨p2⟩ = ⟨p1⟩ − ⟨Δp⟩", Source.handbook("balance of pressures"), out, in, drop);
+ *     PencilCard card = PencilCard.titled("Pressure behind the filter", UnitSystem.SI)
+ *         .given(in, 7.314e5)
+ *         .given(drop, 0.2164e5)
+ *         .step(behind)
+ *         .answer(out, 7.0976e5)
+ *         .build();
+ *     System.out.println(card.answers().get(0).apart().isPresent()); // true
+ *   }
+ * }
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.

@@ -37,6 +37,23 @@ import org.airfit.quantity.VolumeUnit;
  *
  * <p>In US units force and mass have units of their own: an equation then needs {@link #G_C} wherever they meet, and
  * 144 in²/ft² wherever a pressure meets a length. A {@link Formula} has both forms from one definition.
+ *
+ * <p>One value, as people say it in either system:
+ *
+ * <pre>{@code
+ * import org.airfit.quantity.GaugePressure;
+ * import org.airfit.quantity.Length;
+ * import org.airfit.working.UnitSystem;
+ *
+ * class SaidInBoth {
+ *   public static void main(String[] args) {
+ *     GaugePressure atTool = GaugePressure.parse("6.2 bar(g)");
+ *     System.out.println(UnitSystem.SI.say(atTool)); // 6.2 bar(g)
+ *     System.out.println(UnitSystem.US.sayBoth(atTool)); // 89.9 psig (6.2 bar(g))
+ *     System.out.println(UnitSystem.US.sayBore(Length.parse("9.5 mm"))); // 3/8 in
+ *   }
+ * }
+ * }</pre>
  */
 public enum UnitSystem {
   /** kg, m, s, K, Pa and bar. */

@@ -15,15 +15,40 @@ import java.util.Objects;
  * below needs more of them they stand there with more. Where numbers are so small that a double keeps fewer digits of them
  * (below 2.2·10⁻³⁰⁸), the step stands there unchecked, and a sentence says so.
  *
+ * <p>A working of one's own:
+ *
  * <pre>{@code
- * Working.titled("Velocity in the bore", units)
- *     .given(FLOW, massFlow.kilogramsPerSecond(), 8)
- *     .given(DENSITY, density.kilogramsPerCubicMetre(), 8)
- *     .given(BORE, bore.metres(), 8)
- *     .step(AREA_OF_BORE, area.squareMetres(), 6)     // ⟨A⟩ = π / 4 × ⟨D⟩²
- *     .step(VELOCITY_IN_BORE, velocity.metresPerSecond(), 4) // ⟨w⟩ = ⟨ṁ⟩ / (⟨ρ⟩ × ⟨A⟩)
- *     .answer(VELOCITY)
- *     .build();
+ * import org.airfit.source.Source;
+ * import org.airfit.working.Formula;
+ * import org.airfit.working.Symbol;
+ * import org.airfit.working.UnitSystem;
+ * import org.airfit.working.ValueKind;
+ * import org.airfit.working.Working;
+ *
+ * class AirInAReceiver {
+ *   public static void main(String[] args) {
+ *     Symbol pressure = Symbol.of("p", ValueKind.PRESSURE);
+ *     Symbol constant = Symbol.of("R", ValueKind.HEAT_CAPACITY);
+ *     Symbol temperature = Symbol.of("T", ValueKind.TEMPERATURE);
+ *     Symbol density = Symbol.of("ρ", ValueKind.DENSITY);
+ *     Formula gas = Formula.of(
+ *         "Density",
+ *         "⟨ρ⟩ = ⟨p⟩ / (⟨R⟩ × ⟨T⟩)",
+ *         Source.handbook("ideal gas"),
+ *         density,
+ *         pressure,
+ *         constant,
+ *         temperature);
+ *     Working working = Working.titled("Air in the receiver", UnitSystem.SI)
+ *         .given(pressure, 800_000.0, 4)
+ *         .given(constant, 287.05287, 5)
+ *         .given(temperature, 293.15, 5)
+ *         .step(gas, 800_000.0 / (287.05287 * 293.15), 4)
+ *         .answer(density)
+ *         .build();
+ *     System.out.println(working.answers().size()); // 1
+ *   }
+ * }
  * }</pre>
  *
  * <p>This class is immutable and thread-safe.

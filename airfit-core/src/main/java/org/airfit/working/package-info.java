@@ -5,6 +5,24 @@
  * equation, the numbers put in with their units, the value that comes out and the source. It prints as plain text,
  * Markdown or LaTeX. The package that computes an answer gives the numbers; this package checks and prints them.
  *
+ * <p>The working of an answer, as text:
+ *
+ * <pre>{@code
+ * import org.airfit.air.AirState;
+ * import org.airfit.quantity.AbsolutePressure;
+ * import org.airfit.quantity.Temperature;
+ * import org.airfit.working.Working;
+ *
+ * class WorkingOfAnAnswer {
+ *   public static void main(String[] args) {
+ *     AirState air = AirState.of(AbsolutePressure.parse("8 bar(a)"), Temperature.parse("20 °C"));
+ *     Working working = air.working();
+ *     System.out.println(working.title()); // Air at 8 bar(a), 20 °C
+ *     System.out.println(working.toText().contains("R")); // true
+ *   }
+ * }
+ * }</pre>
+ *
  * <h2>Specification</h2>
  * <ul>
  *   <li>An equation is written down once, as the definition of a {@link org.airfit.working.Formula}: text, LaTeX and

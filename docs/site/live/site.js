@@ -1,0 +1,217 @@
+'use strict';
+// The script of every page: the search, a button that copies a program, and the list beside the text on a wide screen.
+// A page without it reads as well.
+(() => {
+  const up = document.body.dataset.up;
+
+  /** How many places are shown. */
+  const MOST = 12;
+
+  /** Letters around the first word that was found. */
+  const BEFORE = 60;
+  const AFTER = 150;
+
+  /** Long lists of numbers and of sources stand behind what explains. */
+  const LISTS = /^(verification\/|sources)/;
+
+  function normal(text) {
+    return text
+      .toLowerCase()
+      .normalize('NFD')
+      .replace(/\p{M}/gu, '')
+      .replace(/[‐-―−]/g, '-');
+  }
+
+  /** Words as people type them: 1/4, -6, dm³/(s·bar) and java names stay whole enough. */
+  function terms(text) {
+    return normal(text).match(/[\p{L}\p{N}%°][\p{L}\p{N}%°/.,'_-]*/gu)?.map((word) => word.replace(/[.,'-]+$/, '')) ?? [];
+  }
+
+  /** Where the text has the term at the beginning of a word; -1 if nowhere. */
+  function begins(text, term) {
+    for (let at = text.indexOf(term); at >= 0; at = text.indexOf(term, at + 1)) {
+      if (at === 0 || !/[\p{L}\p{N}]/u.test(text[at - 1])) {
+        return at;
+      }
+    }
+    return -1;
+  }
+
+  /** The question, and the same with our words in place of those of the trade. */
+  function meant(question, synonyms) {
+    const asked = ` ${normal(question).trim()} `;
+    const others = synonyms
+      .filter(([trade]) => asked.includes(` ${trade} `))
+      .map(([trade, ours]) => asked.replace(` ${trade} `, ` ${ours} `));
+    return [asked, ...others].map(terms).filter((words) => words.length > 0);
+  }
+
+  function score({ title, text, whole }, words) {
+    let sum = 0;
+    for (const word of words) {
+      const inTitle = begins(title, word) >= 0;
+      const inText = begins(text, word) >= 0;
+      if (!inTitle && !inText) {
+        return 0;
+      }
+      sum += inTitle ? 6 : 1;
+    }
+    const phrase = words.join(' ');
+    return sum + (title.includes(phrase) ? 8 : 0) + (text.includes(phrase) ? 4 : 0) + (whole ? 2 : 0);
+  }
+
+  /** The best places for a question: each {page, at, title, text, words}. */
+  function found(question, { pages, synonyms, places }) {
+    const asked = meant(question, synonyms);
+    return places
+      .map(([page, at, title, text]) => {
+        const place = { title: normal(title), text: normal(text), whole: at === '' };
+        const best = asked
+          .map((words) => ({ words, score: score(place, words) }))
+          .reduce((a, b) => (b.score > a.score ? b : a), { score: 0 });
+        const behind = best.score > 0 && LISTS.test(pages[page]) ? 0.5 : 1;
+        return { page: pages[page], at, title, text, ...best, score: best.score * behind };
+      })
+      .filter((one) => one.score > 0)
+      .sort((a, b) => b.score - a.score)
+      .slice(0, MOST);
+  }
+
+  /** The text around the first word, that word marked. */
+  function excerpt({ text, words }) {
+    const plain = normal(text);
+    const places = words.map((word) => [begins(plain, word), word]).filter(([at]) => at >= 0);
+    const box = document.createElement('span');
+    box.className = 'quiet';
+    if (places.length === 0 || plain.length !== text.length) {
+      box.textContent = text.slice(0, AFTER);
+      return box;
+    }
+    const [at, word] = places.reduce((a, b) => (b[0] < a[0] ? b : a));
+    const from = Math.max(0, at - BEFORE);
+    const mark = document.createElement('mark');
+    mark.textContent = text.slice(at, at + word.length);
+    box.append(
+      (from > 0 ? '… ' : '') + text.slice(from, at),
+      mark,
+      text.slice(at + word.length, at + AFTER) + (at + AFTER < text.length ? ' …' : ''),
+    );
+    return box;
+  }
+
+  let bringing;
+  /** The index is read when somebody begins to search. */
+  function places() {
+    bringing ??= new Promise((resolve, reject) => {
+      const script = document.createElement('script');
+      script.src = `${up}search-index.js`;
+      script.onload = () => resolve(globalThis.airfitPlaces);
+      script.onerror = reject;
+      document.head.append(script);
+    });
+    return bringing;
+  }
+
+  function search() {
+    const form = document.createElement('form');
+    form.className = 'search';
+    form.setAttribute('role', 'search');
+    form.innerHTML = `<label for="search">Search</label>
+<input id="search" type="search" autocomplete="off" spellcheck="false">
+<div class="found" hidden><p role="status"></p><ol></ol></div>`;
+    document.querySelector('header .name').after(form);
+    const [field, box] = [form.querySelector('input'), form.querySelector('.found')];
+    const [status, list] = [box.querySelector('p'), box.querySelector('ol')];
+    const close = () => {
+      box.hidden = true;
+    };
+    const show = async () => {
+      const question = field.value;
+      if (terms(question).length === 0) {
+        close();
+        return;
+      }
+      const all = await places();
+      if (question !== field.value) {
+        return;
+      }
+      const best = found(question, all);
+      status.textContent = best.length === 0 ? 'Nothing found.' : `${best.length === MOST ? 'The first ' : ''}${best.length} found`;
+      list.replaceChildren(
+        ...best.map((one) => {
+          const item = document.createElement('li');
+          const link = document.createElement('a');
+          link.href = `${up}${one.page}${one.at ? `#${one.at}` : ''}`;
+          link.textContent = one.title;
+          item.append(link, document.createElement('br'), excerpt(one));
+          return item;
+        }),
+      );
+      box.hidden = false;
+    };
+    field.addEventListener('focus', () => places(), { once: true });
+    field.addEventListener('input', show);
+    form.addEventListener('submit', (event) => {
+      event.preventDefault();
+      list.querySelector('a')?.click();
+    });
+    form.addEventListener('keydown', (event) => {
+      const links = [...list.querySelectorAll('a')];
+      const at = links.indexOf(document.activeElement);
+      if (event.key === 'Escape') {
+        close();
+        field.focus();
+      } else if (event.key === 'ArrowDown' && links.length > 0) {
+        event.preventDefault();
+        links[Math.min(at + 1, links.length - 1)].focus();
+      } else if (event.key === 'ArrowUp' && at >= 0) {
+        event.preventDefault();
+        (links[at - 1] ?? field).focus();
+      }
+    });
+    list.addEventListener('click', close);
+    document.addEventListener('click', (event) => {
+      if (!form.contains(event.target)) {
+        close();
+      }
+    });
+  }
+
+  /** A program is copied whole, imports and all. */
+  function copying() {
+    if (!navigator.clipboard) {
+      return;
+    }
+    for (const code of document.querySelectorAll('.code')) {
+      const button = document.createElement('button');
+      button.type = 'button';
+      button.className = 'copy';
+      button.textContent = 'Copy';
+      button.addEventListener('click', async () => {
+        await navigator.clipboard.writeText(`${code.querySelector('code').textContent}\n`);
+        button.textContent = 'Copied';
+        setTimeout(() => {
+          button.textContent = 'Copy';
+        }, 2000);
+      });
+      code.append(button);
+    }
+  }
+
+  function beside() {
+    const details = document.querySelector('nav.beside details');
+    if (details) {
+      const wide = matchMedia('(min-width: 75rem)');
+      const follow = () => {
+        details.open = wide.matches;
+      };
+      wide.addEventListener('change', follow);
+      follow();
+    }
+  }
+
+  globalThis.airfitSearch = { found, terms };
+  search();
+  copying();
+  beside();
+})();

@@ -1,0 +1,28 @@
+#!/usr/bin/env node
+// Writes the site: node make.mjs ROOT FOLDER
+import { cpSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { site } from './site.mjs';
+
+const [root, to] = process.argv.slice(2);
+const began = Date.now();
+let made;
+try {
+  made = site(root);
+} catch (error) {
+  console.error(error.message);
+  process.exit(1);
+}
+rmSync(to, { recursive: true, force: true });
+const put = (path, write) => {
+  const file = join(to, path);
+  mkdirSync(dirname(file), { recursive: true });
+  write(file);
+};
+for (const [path, html] of made.pages) {
+  put(path, (file) => writeFileSync(file, html));
+}
+for (const [path, from] of made.files) {
+  put(path, (file) => (from.text === undefined ? cpSync(from, file) : writeFileSync(file, from.text)));
+}
+console.log(`${made.pages.size} pages in ${((Date.now() - began) / 1000).toFixed(1)} s, every link leads somewhere: ${to}`);
