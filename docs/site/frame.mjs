@@ -2,12 +2,12 @@
 import { readFileSync } from 'node:fs';
 import { escaped } from './source.mjs';
 
-/** The style of the site: that of the book of lessons, and what a site needs beside it. */
-export function style() {
-  return ['../../notebooks/book/style.css', 'style.css']
-    .map((file) => readFileSync(new URL(file, import.meta.url), 'utf8'))
-    .join('');
-}
+/** The style of the site: that of the book of lessons, and what a site needs beside it. It stands in each page. */
+const STYLE = ['../../notebooks/book/style.css', 'style.css']
+  .flatMap((file) => readFileSync(new URL(file, import.meta.url), 'utf8').split('\n'))
+  .map((line) => line.trim())
+  .filter(Boolean)
+  .join('\n');
 
 /**
  * A page.
@@ -28,10 +28,12 @@ export function page({ up = '', title, place, main, headings = [], glyphs = '', 
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'; style-src 'self' \
-'unsafe-inline'; img-src 'self' data:; form-action 'none'; base-uri 'none'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'; style-src 'unsafe-inline'; \
+img-src 'self' data:; form-action 'none'; base-uri 'none'">
 <title>${escaped(title)} · airfit</title>
-<link rel="stylesheet" href="${up}site.css">
+<style>
+${STYLE}
+</style>
 <script defer src="${up}site.js"></script>
 </head>
 <body class="site${wide ? ' wide' : ''}" data-up="${up}">

@@ -7,28 +7,28 @@ import { plain, unescaped } from './source.mjs';
  *
  * @param chapter {page, title, headings}
  * @param options headingsOnly: what stands below the headings is not found
- * @return each {page, at, title, text}; `at` is the name of the place, '' for the page itself
+ * @return each {page, chapter, at, title, text}; `at` is the name of the place, '' for the page itself
  */
 export function entries({ page, title, headings }, { headingsOnly = false } = {}) {
   return headings.flatMap(({ level, id, text, body }) => {
     const rows = [...body.matchAll(/<tr>\s*<td[^>]*><span id="([^"]+)"><\/span>([\s\S]*?)<\/tr>/g)];
     const rest = rows.length > 0 ? body.replace(/<tbody>[\s\S]*?<\/tbody>/g, '') : body;
-    const place = { page, at: level === 1 ? '' : id, title: level === 1 ? title : text };
+    const place = { page, chapter: title, at: level === 1 ? '' : id, title: level === 1 ? title : text };
     return [
       { ...place, text: headingsOnly ? '' : words(rest) },
-      ...rows.map(([, at, row]) => ({ page, at, title: `${title} ${words(row).split(' ')[0]}`, text: words(row) })),
+      ...rows.map(([, at, row]) => ({ page, chapter: title, at, title: words(row).split(' ')[0], text: words(row) })),
     ];
   });
 }
 
-/** The words of HTML, with what only drawings and screen readers need left out. */
+/** The words of HTML, with what only drawings, screen readers and compilers need left out. */
 export function words(html) {
   const text = html
     .replace(/<mjx-assistive-mml[\s\S]*?<\/mjx-assistive-mml>/g, ' ')
     .replace(/<svg[\s\S]*?<\/svg>/g, ' ')
     .replace(/<(?:su[bp]|\/su[bp]|code|\/code|strong|\/strong|em|\/em|a|\/a|span|\/span)\b[^>]*>/g, '')
     .replace(/<[^>]*>/g, ' ');
-  return unescaped(plain(text)).replace(/\s+/g, ' ').trim();
+  return unescaped(plain(text)).replace(/\bimport (?:static )?\w+(?:\.\w+)+;?/g, '').replace(/\s+/g, ' ').trim();
 }
 
 /**
@@ -45,10 +45,11 @@ export function synonyms(glossary) {
     .filter(([trade, ours]) => trade !== ours && trade !== '');
 }
 
-/** The script that brings the index: pages once, then of each place its page, its name, its title and its text. */
+/** The script that brings the index: path and title of each page, then of each place its page, name, title and text. */
 export function index(all, glossary) {
-  const pages = [...new Set(all.map(({ page }) => page))];
-  const places = all.map(({ page, at, title, text }) => [pages.indexOf(page), at, title, text]);
+  const pages = [...new Map(all.map(({ page, chapter }) => [page, chapter]))];
+  const number = new Map(pages.map(([path], at) => [path, at]));
+  const places = all.map(({ page, at, title, text }) => [number.get(page), at, title, text]);
   const json = JSON.stringify({ pages, synonyms: synonyms(glossary), places }).replaceAll('<', '\\u003c');
   return `globalThis.airfitPlaces = ${json};\n`;
 }

@@ -2,7 +2,7 @@
 import { existsSync, readFileSync, readdirSync, statSync } from 'node:fs';
 import { dirname, join, posix } from 'node:path';
 import { HEADINGS_ONLY, PARTS, REPORT } from './contents.mjs';
-import { page, style } from './frame.mjs';
+import { page } from './frame.mjs';
 import { dead } from './links.mjs';
 import { entries, index } from './search.mjs';
 import { escaped, read } from './source.mjs';
@@ -43,14 +43,14 @@ export function site(root, parts = PARTS) {
   const files = new Map();
   const reading = (one) => {
     const text = readFileSync(join(root, one.source), 'utf8');
-    return { ...one, ...read(text, (target) => linked(root, one, target, bySource, files)) };
+    return { ...read(text, (target) => linked(root, one, target, bySource, files)), ...one };
   };
   const whole = chapters.map(reading);
   const ofReport = report.map(reading);
 
   const pages = new Map();
   const way = [{ page: 'index.html', title: 'Contents' }, ...whole.map(({ page: to, title }) => ({ page: to, title }))];
-  pages.set('index.html', page({ title: 'The documentation', main: front(parts, whole), after: way[1] }));
+  pages.set('index.html', page({ title: 'The documentation', main: front(parts, whole), after: way[1], wide: true }));
   whole.forEach((one, at) => pages.set(one.page, chapter(one, way[at], way[at + 2])));
   const back = { page: bySource.get(REPORT.source), title: 'Verification' };
   ofReport.forEach((one, at) => pages.set(one.page, chapter(one, ofReport[at - 1] ?? back, ofReport[at + 1] ?? back)));
@@ -76,7 +76,6 @@ export function site(root, parts = PARTS) {
       file.names.forEach((name) => files.set(posix.join(dirname(path), name), join(root, file.folder, name)));
     }
   }
-  files.set('site.css', { text: style() });
   files.set('site.js', join(root, 'docs/site/live/site.js'));
   const searched = [...whole, ...ofReport].flatMap((one) =>
     entries(one, { headingsOnly: HEADINGS_ONLY.has(one.source) || one.wide }),

@@ -141,6 +141,10 @@ test('the search needs every word, and finds nothing for nonsense', () => {
   assert.equal(search()('hose zzyzx').length, 0);
 });
 
+test('imports of programs are not found', () => {
+  assert.equal(search()('import org.airfit').filter(({ text }) => /import org/.test(text)).length, 0);
+});
+
 test('the index is small enough to be read on a telephone', () => {
   assert.ok(made.files.get('search-index.js').text.length < 800_000);
 });

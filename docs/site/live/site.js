@@ -60,7 +60,7 @@
     return sum + (title.includes(phrase) ? 8 : 0) + (text.includes(phrase) ? 4 : 0) + (whole ? 2 : 0);
   }
 
-  /** The best places for a question: each {page, at, title, text, words}. */
+  /** The best places for a question: each {page, chapter, at, title, text, words, score}. */
   function found(question, { pages, synonyms, places }) {
     const asked = meant(question, synonyms);
     return places
@@ -69,8 +69,9 @@
         const best = asked
           .map((words) => ({ words, score: score(place, words) }))
           .reduce((a, b) => (b.score > a.score ? b : a), { score: 0 });
-        const behind = best.score > 0 && LISTS.test(pages[page]) ? 0.5 : 1;
-        return { page: pages[page], at, title, text, ...best, score: best.score * behind };
+        const [path, chapter] = pages[page];
+        const behind = LISTS.test(path) ? 0.5 : 1;
+        return { page: path, chapter, at, title, text, words: best.words, score: best.score * behind };
       })
       .filter((one) => one.score > 0)
       .sort((a, b) => b.score - a.score)
@@ -88,7 +89,7 @@
       return box;
     }
     const [at, word] = places.reduce((a, b) => (b[0] < a[0] ? b : a));
-    const from = Math.max(0, at - BEFORE);
+    const from = text.lastIndexOf(' ', Math.max(0, at - BEFORE)) + 1;
     const mark = document.createElement('mark');
     mark.textContent = text.slice(at, at + word.length);
     box.append(
@@ -143,7 +144,10 @@
           const link = document.createElement('a');
           link.href = `${up}${one.page}${one.at ? `#${one.at}` : ''}`;
           link.textContent = one.title;
-          item.append(link, document.createElement('br'), excerpt(one));
+          const chapter = document.createElement('span');
+          chapter.className = 'quiet';
+          chapter.textContent = one.chapter === one.title ? '' : ` · ${one.chapter}`;
+          item.append(link, chapter, document.createElement('br'), excerpt(one));
           return item;
         }),
       );

@@ -24,7 +24,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Pastes every program of docs/embedding.md whole into an empty folder, compiles it with the libraries that the
- * document names for it, runs it, and compares what it prints with what stands below it.
+ * document names for it, runs it, and compares what it prints with what stands below it; and the same for the examples of
+ * the packages that read and write files, which have what they print in comments.
  */
 class EmbeddingDocumentTest {
 
@@ -36,7 +37,17 @@ class EmbeddingDocumentTest {
   private static final Pattern PROGRAM =
       Pattern.compile("(?ms)^```java\n(.*?)^```\n\nIt prints:\n\n```text\n(.*?)^```$");
 
-  private static final Pattern NAME = Pattern.compile("public final class ([A-Za-z]+)");
+  private static final Pattern NAME = Pattern.compile("(?m)^(?:public final )?class ([A-Za-z]+)");
+
+  /** The module whose packages show examples that need its libraries; those of the core are run by the core's tests. */
+  private static final Path FILES = Path.of("..", "files", "src/main/java/org/airfit/files");
+
+  private static final Pattern EXAMPLE =
+      Pattern.compile("(?ms)^ \\* <pre>\\{@code\n(.*?)^ \\* }</pre>$");
+
+  /** The comment behind a statement that prints, or on the lines below it. */
+  private static final Pattern PRINTED =
+      Pattern.compile("System\\.out\\.println\\(.*\\);(?:\\s+// (.*))");
 
   @TempDir
   private Path folder;
@@ -65,6 +76,28 @@ class EmbeddingDocumentTest {
       programs.add(new Program(name.group(1), found.group(1), found.group(2)));
     }
     return programs.stream();
+  }
+
+  static Stream<Program> examples() throws IOException {
+    List<Program> examples = new ArrayList<>();
+    for (String folder : List.of("", "json", "kept")) {
+      String source = Files.readString(FILES.resolve(folder).resolve("package-info.java"));
+      Matcher example = EXAMPLE.matcher(source);
+      assertThat(example.find())
+          .as("an example of the package files %s", folder)
+          .isTrue();
+      String program = example.group(1).replaceAll("(?m)^ \\* ?", "");
+      Matcher name = NAME.matcher(program);
+      assertThat(name.find()).as(program).isTrue();
+      String printed = PRINTED
+          .matcher(program)
+          .results()
+          .map(line -> line.group(1))
+          .collect(Collectors.joining());
+      assertThat(printed).as(program).isNotEmpty();
+      examples.add(new Program(name.group(1), program, printed));
+    }
+    return examples.stream();
   }
 
   @Test
@@ -96,7 +129,7 @@ class EmbeddingDocumentTest {
   }
 
   @ParameterizedTest
-  @MethodSource("programs")
+  @MethodSource({"programs", "examples"})
   void a_program_prints_what_the_document_says(Program program) throws Exception {
     Path source = folder.resolve(program.name() + ".java");
     Files.writeString(source, program.source());

@@ -4,6 +4,27 @@
  * <p>{@link org.airfit.files.json.AirfitModule} teaches a mapper every public value and answer of airfit; begin there.
  * Files of jobs, catalogues, reference sets and networks are not read here, but by {@link org.airfit.files.Disk}.
  *
+ * <p>A value out of JSON and back, and an answer as JSON:
+ *
+ * <pre>{@code
+ * import com.fasterxml.jackson.core.JsonProcessingException;
+ * import com.fasterxml.jackson.databind.json.JsonMapper;
+ * import org.airfit.files.json.AirfitModule;
+ * import org.airfit.flow.Orifice;
+ * import org.airfit.quantity.GaugePressure;
+ * import org.airfit.quantity.Length;
+ *
+ * class ValueAsJson {
+ *   public static void main(String[] args) throws JsonProcessingException {
+ *     JsonMapper json = AirfitModule.strictMapper();
+ *     GaugePressure pressure = json.readValue("\"90 psi(g)\"", GaugePressure.class);
+ *     System.out.println(json.writeValueAsString(pressure)); // "90 psig"
+ *     System.out.println(json.valueToTree(Orifice.rounded(Length.parse("3 mm"))));
+ *     // {"diameter":"3 mm","dischargeCoefficient":0.97}
+ *   }
+ * }
+ * }</pre>
+ *
  * <h2>Specification</h2>
  * <ul>
  *   <li>What people type is a text, as they type it: {@code "90 psi(g)"}, {@code "0.25 in"}, {@code "1/4 NPT male"}. A
