@@ -8,8 +8,8 @@ export interface FileAsked {
   file: string | object;
   /** The files that it names, and perhaps itself. */
   files?: Files;
-  /** Which of the two are wanted; both where nobody says. `[]` is the fastest. */
-  only?: ("text" | "page")[];
+  /** `[]` leaves the page out, which is faster. */
+  only?: "page"[];
 }
 
 export interface Caution {
@@ -30,7 +30,7 @@ export interface FileAnswer {
   /** What the numbers rest on, and where they end. */
   limits: string[];
   cautions: Caution[];
-  /** The sheet as the program prints it, with the working; empty where it is not wanted. */
+  /** Empty here: the program and the service write the sheet as text, with the working. */
   text: string;
   /** The sheet as a whole HTML document; empty where it is not wanted. */
   page: string;
@@ -75,7 +75,7 @@ export interface CondensateAsked {
   units?: "US" | "SI";
   /** What the line carries; anything but compressed air is refused. */
   medium?: string;
-  only?: ("text" | "page")[];
+  only?: "page"[];
 }
 
 /** How much water falls out where compressed air is cooled, and its dew points. */
@@ -106,7 +106,7 @@ export interface LeakAsked {
   temperature?: string;
   units?: "US" | "SI";
   medium?: string;
-  only?: ("text" | "page")[];
+  only?: "page"[];
 }
 
 /** What one leak costs by its hole, and when its repair is paid back. */

@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.airfit.files.Document;
 import org.airfit.files.Refusal;
 import org.airfit.files.WaterFile;
@@ -39,11 +38,10 @@ final class CondensateCall {
     return places;
   }
 
-  static Map<String, Object> answer(Asked asked) throws RefusedException {
-    Set<String> only = FileCall.only(asked.find("only"));
+  static Map<String, Object> answer(Asked asked, Wanted wanted) throws RefusedException {
     Optional<Refusal> refusal = FileCall.refusal(asked);
     if (refusal.isPresent()) {
-      return FileCall.refused(refusal.get(), only);
+      return wanted.refused(refusal.get());
     }
     String temperature =
         asked.text("temperature", "the temperature of the air taken in, such as \"25 °C\"");
@@ -78,7 +76,7 @@ final class CondensateCall {
             "stages",
             List.of(Map.of("name", "cooler", "kind", "cooler", "air", cooled, "drain", true)))));
     try {
-      return FileCall.told(SheetParts.ofCooler(WaterFile.read(Document.of(FILE, file))), only);
+      return wanted.told(SheetParts.ofCooler(WaterFile.read(Document.of(FILE, file))));
     } catch (WrongFileException e) {
       throw RefusedException.asked(e, FILE, PLACES);
     }

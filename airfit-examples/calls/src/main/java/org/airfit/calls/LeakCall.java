@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.airfit.files.CatalogueShelf;
 import org.airfit.files.Document;
 import org.airfit.files.LeakFile;
@@ -55,17 +54,17 @@ final class LeakCall {
   }
 
   /** A whole ledger. */
-  static Map<String, Object> ledger(Asked asked, Optional<CatalogueShelf> house)
+  static Map<String, Object> ledger(Asked asked, Optional<CatalogueShelf> house, Wanted wanted)
       throws RefusedException {
-    return FileCall.answer(asked, house, "leaks.csv", file -> SheetParts.of(LeakFile.read(file)));
+    return FileCall.answer(
+        asked, house, wanted, "leaks.csv", file -> SheetParts.of(LeakFile.read(file)));
   }
 
   /** One leak by its hole. */
-  static Map<String, Object> answer(Asked asked) throws RefusedException {
-    Set<String> only = FileCall.only(asked.find("only"));
+  static Map<String, Object> answer(Asked asked, Wanted wanted) throws RefusedException {
     Optional<Refusal> refusal = FileCall.refusal(asked);
     if (refusal.isPresent()) {
-      return FileCall.refused(refusal.get(), only);
+      return wanted.refused(refusal.get());
     }
     Map<String, String> plant = new LinkedHashMap<>();
     plant.put("record", "plant");
@@ -102,8 +101,7 @@ final class LeakCall {
         "units", units.orElse(leak.getOrDefault("pressure", "").contains("psi") ? "US" : "SI"));
     asked.requireNothingElse();
     try {
-      return FileCall.told(
-          SheetParts.ofLeak(LeakFile.read(Document.of(FILE, rows(plant, leak)))), only);
+      return wanted.told(SheetParts.ofLeak(LeakFile.read(Document.of(FILE, rows(plant, leak)))));
     } catch (WrongFileException e) {
       throw RefusedException.asked(e, FILE, PLACES);
     }

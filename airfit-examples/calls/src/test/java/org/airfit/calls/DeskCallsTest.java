@@ -325,7 +325,8 @@ class DeskCallsTest {
     assertThat(answers).hasSizeGreaterThan(15);
   }
 
-  private static Map<String, Object> told(String call, Map<String, Object> asked) {
+  private static Map<String, Object> told(String call, Map<String, Object> question) {
+    Map<String, Object> asked = with(question, "only", List.of("page"));
     Map<String, Object> told = new LinkedHashMap<>();
     told.put("call", call);
     told.put("asked", asked);

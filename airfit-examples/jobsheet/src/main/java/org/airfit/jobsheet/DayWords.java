@@ -40,8 +40,8 @@ final class DayWords {
         sheet.day().uses().stream().filter(DayResult.UseDay::isShort).toList();
     if (lacking.isEmpty()) {
       String all = sheet.cold().isShort()
-          ? "Every user has the pressure it needs as long as the walls keep the receivers warm, and not without their"
-              + " heat."
+          ? "Every user has the pressure it needs as long as the walls keep the receivers warm,"
+              + " and not without their heat."
           : "Every user has the pressure it needs all day.";
       return all
           + closest()
@@ -93,7 +93,8 @@ final class DayWords {
         less.add(worst(cold));
       }
     }
-    return "The pressures are those of air that the walls keep at one temperature. Without their heat "
+    return "The pressures are those of air that the walls keep at one temperature. Without their"
+        + " heat "
         + (less.isEmpty()
             ? none() + " falls below its need"
             : these() + ": " + String.join("; ", less))
@@ -193,8 +194,8 @@ final class DayWords {
     }
     if (isNone(DayChange.Kind.REGULATOR) && sheet.job().day().regulator().isEmpty()) {
       said.add(
-          "A regulator in front of the header: no setting leaves every user what it has now, as its own valve"
-              + " takes some pressure.");
+          "A regulator in front of the header: no setting leaves every user what it has now, as"
+              + " its own valve takes some pressure.");
     }
     if (isNone(DayChange.Kind.BANDS) && sheet.job().day().lowestCutIn().isPresent()) {
       said.add("Cut-in and cut-out of the compressors: not to be lowered, not even by 0.05 bar.");
@@ -310,10 +311,11 @@ final class DayWords {
   List<String> limits() {
     List<String> limits = new ArrayList<>(sheet.job().remarks());
     limits.add(
-        "The header has one pressure; what users lose together in a main is not in it. A network file solved"
-            + " with what runs at the lowest moment tells that.");
+        "The header has one pressure; what users lose together in a main is not in it. A network"
+            + " file solved with what runs at the lowest moment tells that.");
     limits.add(
-        "A compressor delivers the same free air over its band, and the pressure that calls it is that in "
+        "A compressor delivers the same free air over its band, and the pressure that calls it is"
+            + " that in "
             + sheet.job().day().receivers().get(0).name() + ".");
     limits.add("Gauge pressures stand above an atmosphere of "
         + new NetworkAmounts(units).absolute(sheet.job().day().atmosphere())
@@ -348,7 +350,7 @@ final class DayWords {
 
   /** A time as people say it. */
   static String said(Duration time) {
-    long seconds = time.plusMillis(500).toSeconds();
+    long seconds = time.plusMillis(500).getSeconds();
     if (seconds < 120) {
       return Amounts.fixed(1.0e-9 * time.toNanos(), seconds < 10 ? 1 : 0) + " s";
     }

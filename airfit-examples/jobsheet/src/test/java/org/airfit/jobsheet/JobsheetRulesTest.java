@@ -71,7 +71,8 @@ class JobsheetRulesTest {
               "java.lang.String.lines",
               "java.lang.String.format",
               "java.lang.String.formatted",
-              "java.lang.Math.fma")
+              "java.lang.Math.fma",
+              "java.time.Duration.toSeconds")
           .contains(call.getTargetOwner().getName() + "." + call.getName()));
 
   @Test

@@ -119,7 +119,7 @@ public final class Desk {
 
   private static JSObject answered(String call, @Nullable JSObject asked) {
     try {
-      return Plain.toScript(DeskCalls.answer(call, Plain.of(asked)));
+      return Plain.toScript(DeskCalls.answerWithoutText(call, Plain.of(asked)));
     } catch (RefusedException e) {
       throw Plain.refusal(e);
     }
