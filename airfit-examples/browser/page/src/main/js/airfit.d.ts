@@ -213,10 +213,10 @@ export interface Loss {
   name: string;
   /** What is lost, such as "0.31 bar". */
   loss: string;
-  /** Of all that is lost, such as "42 %". */
+  /** Of all that is lost, such as "42 %"; "" of the regulator at the supply, whose loss is not among them. */
   share: string;
   fraction: number;
-  /** What is gained at the tool without it. */
+  /** What is gained at the tool without it; "" of the regulator at the supply. */
   gain: string;
   inlet: Pressure;
   outlet: Pressure;

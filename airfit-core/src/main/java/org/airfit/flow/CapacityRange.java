@@ -290,6 +290,11 @@ public record CapacityRange(FlowCapacity least, FlowCapacity most, Source assump
     return spanning(fit.corners(), fit.source());
   }
 
+  /** {@return whether all is as told: nothing was taken for what is not known} */
+  public boolean isTold() {
+    return assumption.equals(TOLD);
+  }
+
   /** {@return whether the two ends are one capacity} */
   public boolean isExact() {
     return least.equals(most);

@@ -122,7 +122,7 @@ public final class ConduitName {
     Objects.requireNonNull(length, "length");
     List<Source> sources = new ArrayList<>(facts.assumptions());
     if (!bore.equals(facts.bore())) {
-      sources.removeIf(source -> source.citation().startsWith(ConduitReader.BORE_OF_HOSE));
+      sources.removeIf(ConduitReader::isBoreOfHose);
     }
     Length roughest = least(facts.roughness().most(), bore.least().times(FrictionLaw.ROUGHEST));
     Length smoothest = least(facts.roughness().least(), roughest);
@@ -135,7 +135,7 @@ public final class ConduitName {
     return new ConduitRange(
         wall == null ? narrow : narrow.withWall(wall),
         wall == null ? wide : wide.withWall(wall),
-        sources.isEmpty() ? ConduitRange.TOLD : Source.together(sources));
+        sources);
   }
 
   private static Length least(Length one, Length other) {

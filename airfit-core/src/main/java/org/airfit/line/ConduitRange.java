@@ -6,6 +6,7 @@ import java.util.Objects;
 import org.airfit.internal.Digits;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
+import org.airfit.quantity.Range;
 import org.airfit.source.Source;
 
 /**
@@ -30,31 +31,25 @@ import org.airfit.source.Source;
  *
  * @param least the one that lets least through: the narrowest, longest, roughest, with most fittings
  * @param most the one that lets most through
- * @param assumption what was taken for what is not known
+ * @param assumptions what was taken for what is not known, each by itself; none where all is as told
  */
-public record ConduitRange(Conduit least, Conduit most, Source assumption) {
+public record ConduitRange(Conduit least, Conduit most, List<Source> assumptions) {
 
-  static final Source TOLD = Source.derived("as told, nothing assumed");
-
-  /** How what {@link #capped} tells begins. */
-  private static final String CAPPED = "roughness at most ";
-
-  /** What stands between the sources that {@link Source#together} cites. */
-  private static final String AND = "; ";
+  private static final Source TOLD = Source.derived("as told, nothing assumed");
 
   /**
    * Checks the components.
    *
    * @param least the one that lets least through: the narrowest, longest, roughest, with most fittings
    * @param most the one that lets most through
-   * @param assumption what was taken for what is not known
+   * @param assumptions what was taken for what is not known, each by itself; none where all is as told
    * @throws IllegalArgumentException if the bore of {@code least} is larger than that of {@code most}, or its length,
    *     roughness or sum of fitting losses is smaller
    */
   public ConduitRange {
     Objects.requireNonNull(least, "least");
     Objects.requireNonNull(most, "most");
-    Objects.requireNonNull(assumption, "assumption");
+    assumptions = List.copyOf(Objects.requireNonNull(assumptions, "assumptions"));
     if (least.bore().compareTo(most.bore()) > 0) {
       throw wrong(
           "bore",
@@ -85,6 +80,34 @@ public record ConduitRange(Conduit least, Conduit most, Source assumption) {
     }
   }
 
+  /**
+   * Obtains the range of which one thing was taken for what is not known.
+   *
+   * @param least the one that lets least through: the narrowest, longest, roughest, with most fittings
+   * @param most the one that lets most through
+   * @param assumption what was taken
+   * @throws IllegalArgumentException if the bore of {@code least} is larger than that of {@code most}, or its length,
+   *     roughness or sum of fitting losses is smaller
+   */
+  public ConduitRange(Conduit least, Conduit most, Source assumption) {
+    this(least, most, List.of(Objects.requireNonNull(assumption, "assumption")));
+  }
+
+  /** {@return what was taken for what is not known, in one; that nothing was assumed where all is as told} */
+  public Source assumption() {
+    return assumptions.isEmpty() ? TOLD : Source.together(assumptions);
+  }
+
+  /** {@return whether all is as told, be it exactly or as a range: nothing was taken for what is not known} */
+  public boolean isTold() {
+    return assumptions.isEmpty();
+  }
+
+  /** {@return whether its bore is all that the name of a hose may mean, as nobody measured it} */
+  public boolean isBoreByName() {
+    return assumptions.stream().anyMatch(ConduitReader::isBoreOfHose);
+  }
+
   private static IllegalArgumentException wrong(
       String what, String order, String most, String least) {
     return new IllegalArgumentException(what + " of the conduit that lets least through must be "
@@ -99,7 +122,7 @@ public record ConduitRange(Conduit least, Conduit most, Source assumption) {
    */
   public static ConduitRange exactly(Conduit conduit) {
     Objects.requireNonNull(conduit, "conduit");
-    return new ConduitRange(conduit, conduit, TOLD);
+    return new ConduitRange(conduit, conduit, List.of());
   }
 
   /**
@@ -111,15 +134,12 @@ public record ConduitRange(Conduit least, Conduit most, Source assumption) {
    */
   public ConduitRange withFittings(FittingList fittings) {
     Objects.requireNonNull(fittings, "fittings");
-    List<Source> sources = new ArrayList<>();
-    if (!isExact() || !assumption.equals(TOLD)) {
-      sources.add(assumption);
-    }
-    sources.addAll(fittings.assumptions());
+    List<Source> taken = new ArrayList<>(assumptions);
+    taken.addAll(fittings.assumptions());
     return new ConduitRange(
         least.withFittings(fittings.mostLoss(least.bore())),
         most.withFittings(fittings.leastLoss(most.bore())),
-        Source.together(sources));
+        taken);
   }
 
   /**
@@ -131,19 +151,28 @@ public record ConduitRange(Conduit least, Conduit most, Source assumption) {
    */
   public ConduitRange ofBore(Length measured) {
     Objects.requireNonNull(measured, "measured");
-    List<String> taken = new ArrayList<>(List.of(assumption.citation().split(AND, -1)));
-    boolean wasCapped = taken.removeIf(each -> each.startsWith(CAPPED));
-    taken.removeIf(each -> each.startsWith(ConduitReader.BORE_OF_HOSE));
+    List<Source> taken = new ArrayList<>(assumptions);
+    boolean wasCapped = taken.remove(capped(least.roughness()));
+    taken.removeIf(ConduitReader::isBoreOfHose);
     Length roughest = wasCapped ? uncapped(least) : least.roughness();
     Conduit narrow = ofBore(least, measured, roughest);
     if (narrow.roughness().compareTo(roughest) < 0) {
-      taken.remove(TOLD.citation());
-      taken.add(capped(narrow.roughness()).citation());
+      taken.add(capped(narrow.roughness()));
     }
+    return new ConduitRange(narrow, ofBore(most, measured, most.roughness()), taken);
+  }
+
+  /**
+   * Obtains this range with its length measured.
+   *
+   * @param measured the length, or between which two it lies
+   * @return this with the longest at {@code least} and the shortest at {@code most}
+   * @throws IllegalArgumentException if {@code measured} is out of the range of {@link Conduit#of}
+   */
+  public ConduitRange ofLength(Range<Length> measured) {
+    Objects.requireNonNull(measured, "measured");
     return new ConduitRange(
-        narrow,
-        ofBore(most, measured, most.roughness()),
-        taken.isEmpty() ? TOLD : new Source(assumption.basis(), String.join(AND, taken)));
+        least.withLength(measured.most()), most.withLength(measured.least()), assumptions);
   }
 
   /**
@@ -169,7 +198,7 @@ public record ConduitRange(Conduit least, Conduit most, Source assumption) {
 
   /** That a wall is taken no rougher than so, where its name allows more. */
   static Source capped(Length roughest) {
-    return Source.derived(CAPPED + Digits.significant(roughest.millimetres(), 3) + " mm ("
+    return Source.derived("roughness at most " + Digits.significant(roughest.millimetres(), 3) + " mm ("
         + Digits.significant(roughest.in(LengthUnit.INCH), 3) + " in), 0.05 of the bore");
   }
 

@@ -34,7 +34,7 @@ final class ConduitReader {
   static final double AGED = 10.0;
 
   /** How what was taken for the bore of a hose begins. */
-  static final String BORE_OF_HOSE = "bore of the hose";
+  private static final String BORE_OF_HOSE = "bore of the hose by ISO 1307, however it is made";
 
   /** A tube whose wall stands behind its name. */
   private static final Pattern WALL_TOLD = Pattern.compile(
@@ -393,9 +393,13 @@ final class ConduitReader {
                 + StandardHose.all().stream()
                     .map(ConduitReader::names)
                     .collect(Collectors.joining(", "))));
-    sources.add(
-        new Source(hose.source().basis(), BORE_OF_HOSE + " by ISO 1307, however it is made"));
+    sources.add(new Source(hose.source().basis(), BORE_OF_HOSE));
     return hose.anyBore();
+  }
+
+  /** Whether that is what the bore of a hose was taken from, of which only the name is told. */
+  static boolean isBoreOfHose(Source source) {
+    return source.citation().equals(BORE_OF_HOSE);
   }
 
   private static String names(StandardHose hose) {

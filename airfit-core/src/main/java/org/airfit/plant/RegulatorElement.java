@@ -270,7 +270,9 @@ public final class RegulatorElement implements FlowElement {
             behind < held(flow)
                 ? "Its valve stands wide open and leaves " + left
                     + ", less than what it would hold: it does not regulate."
-                : "It holds " + left + ".")
+                : tells(massFlow)
+                    ? "It holds " + left + "."
+                    : "What it holds is not told; with all that it may droop it holds " + left + ".")
         .build();
   }
 

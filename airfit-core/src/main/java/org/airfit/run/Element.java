@@ -1,6 +1,7 @@
 package org.airfit.run;
 
 import java.util.List;
+import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.FlowElement;
@@ -10,11 +11,13 @@ import org.airfit.internal.Digits;
 import org.airfit.line.Conduit;
 import org.airfit.line.LineLoss;
 import org.airfit.line.LossModel;
+import org.airfit.plant.RegulatorCurve;
 import org.airfit.plant.RegulatorElement;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.safety.Caution;
@@ -48,6 +51,9 @@ sealed interface Element {
       if (working instanceof LineLoss.Flowing line) {
         return line.warnings(units);
       }
+      if (working instanceof OwnWorking own) {
+        return own.warnings(units);
+      }
       return working instanceof OutletAtFlow part ? part.warnings(units) : List.of();
     }
   }
@@ -61,6 +67,25 @@ sealed interface Element {
   default double withoutLoss(double pascals) {
     return pascals;
   }
+
+  /**
+   * {@return it with what a regulator holds at the end of its maker's curve, behind which nothing is told; empty where
+   * that ends behind the flow, and of all else}
+   *
+   * @param flow the flow to the tool [kg/s]
+   */
+  default Optional<CurveEnd> endOfCurve(double flow) {
+    return Optional.empty();
+  }
+
+  /**
+   * A regulator through which more flows than its maker's curve tells.
+   *
+   * @param held the same that holds behind the end of the curve what it holds there: the most that it can hold
+   * @param end where the curve ends
+   * @param largest the flow to the tool at which it ends, without that of others beside it
+   */
+  record CurveEnd(Element held, FreeAirFlow end, MassFlow largest) {}
 
   /**
    * Explains what it makes of a flow.
@@ -131,6 +156,18 @@ sealed interface Element {
     @Override
     public double withoutLoss(double pascals) {
       return alone.withoutLoss(pascals);
+    }
+
+    @Override
+    public Optional<CurveEnd> endOfCurve(double toTool) {
+      double beside = others.kilogramsPerSecond();
+      return alone
+          .endOfCurve(toTool + beside)
+          .map(end -> new CurveEnd(
+              end.held,
+              end.end,
+              MassFlow.ofKilogramsPerSecond(
+                  Math.max(0.0, end.largest.kilogramsPerSecond() - beside))));
     }
 
     @Override
@@ -270,6 +307,22 @@ sealed interface Element {
     }
 
     @Override
+    public Optional<CurveEnd> endOfCurve(double toTool) {
+      if (!(flow instanceof RegulatorElement regulator)
+          || regulator.tells(MassFlow.ofKilogramsPerSecond(toTool))) {
+        return Optional.empty();
+      }
+      RegulatorCurve curve = regulator.curve().orElseThrow();
+      PressureDrop atEnd = curve.most().compareTo(regulator.droop()) < 0
+          ? curve.most()
+          : regulator.droop();
+      return Optional.of(new CurveEnd(
+          new Own(name, regulator.withCurve(curve, atEnd)),
+          curve.end(),
+          curve.end().massFlow()));
+    }
+
+    @Override
     public Explanation explain(MassFlow massFlow, AirState inlet) {
       return new Explanation(0.0, 0.0, new OwnWorking(this, massFlow, inlet));
     }
@@ -283,6 +336,15 @@ sealed interface Element {
 
   /** What an element of the user's own made of a flow, in words: how it does so is known to the user. */
   record OwnWorking(Own own, MassFlow massFlow, AirState inlet) implements Worked {
+
+    /** That what a regulator holds is not told, where more flows than its maker's curve tells. */
+    List<String> warnings(UnitSystem units) {
+      return own.endOfCurve(massFlow.kilogramsPerSecond())
+          .map(beyond -> List.of("the curve of its maker ends at " + units.say(beyond.end())
+              + ", and " + units.say(FreeAirFlow.from(massFlow, beyond.end().reference()))
+              + " flow: what it holds then is not known, and all that it may lose is counted"))
+          .orElse(List.of());
+    }
 
     @Override
     public Working working(UnitSystem units) {

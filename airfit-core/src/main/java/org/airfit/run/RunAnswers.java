@@ -43,6 +43,7 @@ final class RunAnswers {
           demand,
           "supply",
           path.still().pressure(),
+          Optional.empty(),
           Later.of(() -> mostGiven(path, flow)),
           Later.of(List::of),
           Later.of(() -> new SupplyWorking(path.supply(), path.fromSupply(demand))),
@@ -51,9 +52,55 @@ final class RunAnswers {
     }
     Pass pass = path.pass(flow);
     int stop = pass.firstBelow(least);
-    return stop < path.elements().size()
-        ? starved(path, demand, pass, stop)
-        : delivered(path, demand, pass, i -> gain(path, demand, pass, i));
+    if (stop == path.elements().size()) {
+      return delivered(path, demand, pass, i -> gain(path, demand, pass, i));
+    }
+    int untold = firstBehindCurve(path, flow, stop);
+    return untold < stop
+        ? behindCurve(path, demand, pass, untold)
+        : starved(path, demand, pass, stop);
+  }
+
+  /** The first element in front of another through which more flows than its maker's curve tells; that other if none. */
+  private static int firstBehindCurve(RunPath path, double flow, int stop) {
+    int element = 0;
+    while (element < stop && path.elements().get(element).endOfCurve(flow).isEmpty()) {
+      element++;
+    }
+    return element;
+  }
+
+  /**
+   * The answer where the flow stops behind the end of a regulator's curve. With what the regulators hold at the ends of
+   * their curves, the most that they can hold, it may get to the tool: then nobody knows, and the element further on is
+   * not to blame. Where it stops then too, that element stops it whatever they hold.
+   */
+  private static RunResult.Starved behindCurve(
+      RunPath path, MassFlow demand, Pass pass, int untold) {
+    double flow = demand.kilogramsPerSecond();
+    RunPath held = path;
+    for (int i = untold; i < path.elements().size(); i++) {
+      Optional<Element.CurveEnd> end = path.elements().get(i).endOfCurve(flow);
+      held = end.isPresent() ? held.with(i, end.get().held()) : held;
+    }
+    Pass most = held.pass(flow);
+    int stop = most.firstBelow(path.atmosphere().pascals());
+    if (stop < path.elements().size()) {
+      return starved(held, demand, most, stop);
+    }
+    Element regulator = path.elements().get(untold);
+    Element.CurveEnd end = regulator.endOfCurve(flow).orElseThrow();
+    AirState inlet = path.air(pass, untold);
+    return new RunResult.Starved(
+        demand,
+        regulator.name(),
+        inlet.pressure(),
+        Optional.of(end.end()),
+        Later.of(end::largest),
+        Later.of(() -> Arrival.shares(path, demand, pass, untold, i -> 0.0)),
+        Later.of(() -> regulator.explain(demand, inlet).working()),
+        path.still(),
+        Later.of(path::cautions));
   }
 
   private static RunResult.Starved starved(RunPath path, MassFlow demand, Pass pass, int stop) {
@@ -63,6 +110,7 @@ final class RunAnswers {
         demand,
         element.name(),
         inlet.pressure(),
+        Optional.empty(),
         Later.of(() -> intoTheOpen(path, demand, pass, stop)),
         Later.of(() -> Arrival.shares(path, demand, pass, stop, i -> 0.0)),
         Later.of(() -> element.explain(demand, inlet).working()),

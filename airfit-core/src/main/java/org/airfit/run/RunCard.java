@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.flow.FlowElement;
@@ -93,6 +94,13 @@ final class RunCard {
   private final UnitSystem units;
   private final PencilCard.Builder card;
   private final List<ElementLoss> shares;
+
+  /** Of each element the line that a pencil can follow; empty for all else. */
+  private final List<Optional<Conduit>> lines;
+
+  /** Of each element the part that a pencil can follow; empty for all else. */
+  private final List<Optional<FlowCapacity>> parts;
+
   private final Optional<PencilChart> friction;
   private final Optional<PencilChart> passage;
   private boolean viscosityGiven;
@@ -104,6 +112,8 @@ final class RunCard {
     this.path = arrival.path();
     this.units = units;
     this.shares = arrival.shares();
+    this.lines = IntStream.range(0, shares.size()).mapToObj(this::line).toList();
+    this.parts = IntStream.range(0, shares.size()).mapToObj(this::part).toList();
     this.card = PencilCard.titled("Pressure of the air at the tool", units);
     this.friction = friction();
     this.passage = passage();
@@ -137,7 +147,6 @@ final class RunCard {
     return path.still().temperature().kelvins();
   }
 
-  /** The line that a pencil can follow; empty for all else. */
   private Optional<Conduit> line(int at) {
     if (!(alone(at) instanceof Element.Line line) || shares.get(at).unsettled()) {
       return Optional.empty();
@@ -160,7 +169,6 @@ final class RunCard {
             .kilogramsPerSecond();
   }
 
-  /** The part that a pencil can follow; empty for all else. */
   private Optional<FlowCapacity> part(int at) {
     if (!(alone(at) instanceof Element.Part part) || shares.get(at).chokes()) {
       return Optional.empty();
@@ -188,10 +196,8 @@ final class RunCard {
     List<Conduit> conduits = new ArrayList<>();
     double least = Double.POSITIVE_INFINITY;
     double most = 0.0;
-    boolean parts = false;
     for (int i = 0; i < shares.size(); i++) {
-      Optional<Conduit> conduit = line(i);
-      parts |= part(i).isPresent();
+      Optional<Conduit> conduit = lines.get(i);
       if (conduit.isPresent()) {
         conduits.add(conduit.get());
         least = Math.min(least, reynolds(i, conduit.get()));
@@ -215,7 +221,11 @@ final class RunCard {
     PencilChart chart = PencilChart.of(
         "Friction factor λ of Darcy over the Reynolds number, after Colebrook (1939); 64/Re below"
             + " 2300",
-        ChartAxis.logarithmic("Re", from, to, parts ? LINES_BESIDE : WIDE),
+        ChartAxis.logarithmic(
+            "Re",
+            from,
+            to,
+            parts.stream().anyMatch(Optional::isPresent) ? LINES_BESIDE : WIDE),
         ChartAxis.logarithmic(
             "λ", nice(0.99 * lowest, false), nice(1.01 * highest, true), height()));
     List<String> drawn = new ArrayList<>();
@@ -263,7 +273,7 @@ final class RunCard {
     double most = 0.0;
     List<FlowCapacity> capacities = new ArrayList<>();
     for (int i = 0; i < shares.size(); i++) {
-      Optional<FlowCapacity> capacity = part(i);
+      Optional<FlowCapacity> capacity = parts.get(i);
       if (capacity.isPresent()) {
         most = Math.max(most, ofChoked(i, capacity.get()));
         capacities.add(capacity.get());
@@ -352,8 +362,8 @@ final class RunCard {
     Symbol before = pressure(at);
     Symbol behind = pressure(at + 1);
     String name = shares.get(i).name();
-    Optional<Conduit> line = line(i);
-    Optional<FlowCapacity> part = part(i);
+    Optional<Conduit> line = lines.get(i);
+    Optional<FlowCapacity> part = parts.get(i);
     card.heading(at + ". " + name);
     if (line.isPresent()) {
       along(line.get(), i, before, behind);

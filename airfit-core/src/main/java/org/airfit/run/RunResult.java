@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.airfit.air.AirState;
 import org.airfit.internal.Later;
 import org.airfit.quantity.AbsolutePressure;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.MassFlowUnit;
@@ -191,6 +192,18 @@ public sealed interface RunResult extends Worked {
       return arrival.bottleneck();
     }
 
+    /**
+     * Tells the {@link #bottleneck} and why it is that.
+     *
+     * @param units the units of its number
+     * @return such as "hose. Without its loss the tool would gain most: 0.42 bar."
+     */
+    public String bottleneckInWords(UnitSystem units) {
+      ElementLoss most = bottleneck();
+      return most.name() + ". Without its loss the tool would gain most: "
+          + Objects.requireNonNull(units, "units").say(most.gain()) + ".";
+    }
+
     /** {@return what each element loses, the largest loss first} */
     public List<ElementLoss> ranked() {
       return arrival.shares().stream()
@@ -322,9 +335,9 @@ public sealed interface RunResult extends Worked {
   }
 
   /**
-   * The flow cannot pass, whatever the tool does: an element chokes, or would need less than the atmosphere behind
-   * it, or the
-   * supply does not give that much.
+   * The flow cannot pass, whatever the tool does: an element chokes, or would need less than the atmosphere behind it, or
+   * the supply does not give that much. Or it is not told whether it passes, where more flows through a regulator than
+   * its maker's curve tells, see {@link #endOfCurve}.
    *
    * <p>What lets how much through, and what was lost before, is worked out when it is first asked for.
    *
@@ -336,6 +349,7 @@ public sealed interface RunResult extends Worked {
         MassFlow massFlow,
         String element,
         AbsolutePressure inlet,
+        Optional<FreeAirFlow> endOfCurve,
         Later<MassFlow> largest,
         Later<List<ElementLoss>> before,
         Later<Worked> reached,
@@ -348,12 +362,14 @@ public sealed interface RunResult extends Worked {
         MassFlow massFlow,
         String element,
         AbsolutePressure inlet,
+        Optional<FreeAirFlow> endOfCurve,
         Later<MassFlow> largest,
         Later<List<ElementLoss>> before,
         Later<Worked> reached,
         AirState still,
         Later<List<Caution>> cautions) {
-      this.stop = new Stop(massFlow, element, inlet, largest, before, reached, still, cautions);
+      this.stop = new Stop(
+          massFlow, element, inlet, endOfCurve, largest, before, reached, still, cautions);
     }
 
     @Override
@@ -361,9 +377,17 @@ public sealed interface RunResult extends Worked {
       return stop.massFlow;
     }
 
-    /** {@return the element that stops it; "supply" where that gives no more} */
+    /** {@return the element that stops it, or a regulator behind the end of its curve; "supply" where that gives no more} */
     public String element() {
       return stop.element;
+    }
+
+    /**
+     * {@return the flow at which the maker's curve of a regulator ends, where {@link #element} is one through which more
+     * flows, so that nobody told whether it holds enough to let the flow through; empty where the flow stops for sure}
+     */
+    public Optional<FreeAirFlow> endOfCurve() {
+      return stop.endOfCurve;
     }
 
     /** {@return the pressure in front of it; of a supply, while nothing flows} */
@@ -371,7 +395,7 @@ public sealed interface RunResult extends Worked {
       return stop.inlet;
     }
 
-    /** {@return the largest flow it lets through from that pressure into the open} */
+    /** {@return the largest flow it lets through from that pressure into the open, or at which its curve ends} */
     public MassFlow largest() {
       return stop.largest.get();
     }
@@ -413,6 +437,11 @@ public sealed interface RunResult extends Worked {
     /** {@return the answer in one line, such as "0.2 kg/s does not pass hose, which lets 0.031 kg/s through"} */
     @Override
     public String toString() {
+      if (stop.endOfCurve.isPresent()) {
+        return stop.massFlow.format(MassFlowUnit.KILOGRAM_PER_SECOND) + " through " + stop.element
+            + " is more than its curve tells, up to "
+            + largest().format(MassFlowUnit.KILOGRAM_PER_SECOND);
+      }
       return stop.massFlow.format(MassFlowUnit.KILOGRAM_PER_SECOND) + " does not pass "
           + stop.element + ", which lets "
           + largest().format(MassFlowUnit.KILOGRAM_PER_SECOND) + " through";

@@ -29,10 +29,10 @@ final class AmountWords {
   static String of(Topic topic, double si, UnitSystem units) {
     return switch (topic) {
       case DUTY -> percent(si);
-      case EXACT_AIR -> inWords(flow(si), units);
+      case EXACT_AIR, OTHERS_TAKE -> inWords(flow(si), units);
       case HOSE_BORE ->
         Length.ofMetres(si).format(units.either(LengthUnit.MILLIMETRE, LengthUnit.INCH));
-      case REACH -> Length.ofMetres(si).format(units.either(LengthUnit.METRE, LengthUnit.FOOT));
+      case REACH, HOSE_LENGTH -> Length.ofMetres(si).format(units.either(LengthUnit.METRE, LengthUnit.FOOT));
       case REGULATOR_DROOP -> {
         PressureDrop droop = PressureDrop.ofPascals(si);
         yield atMost(droop.in(units.pressureUnit()), droop.format(units.pressureUnit()));

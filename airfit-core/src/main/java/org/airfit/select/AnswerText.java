@@ -17,6 +17,7 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
@@ -90,8 +91,11 @@ final class AnswerText {
     switch (topic) {
       case AIR_NEEDED -> flows(text);
       case DUTY -> duty(text);
-      case SETTING, HOSE_RATING -> aboveZero(topic, pressures(text).least());
+      case SETTING, HOSE_RATING, SOCKET_RATING, PLUG_RATING, PART_RATING ->
+        aboveZero(topic, pressures(text).least());
       case HOSE_BORE -> bore(text);
+      case HOSE_LENGTH -> length(text);
+      case OTHERS_TAKE -> exactAir(text);
       case PRESSURE_NEEDED -> tool("1 L/s ANR", text);
       case COLDEST, HOTTEST -> temperature(topic, text);
       case SUPPLY -> pressures(text);
@@ -139,7 +143,17 @@ final class AnswerText {
       }
       case PROFILE -> job.profile(text.strip());
       case PROFILES_IN_USE -> job.profilesInUse(ids(text));
-      case AIR_NEEDED, PRESSURE_NEEDED, HOSE_BORE, HOSE_RATING, COLDEST, HOTTEST -> {}
+      case AIR_NEEDED,
+          PRESSURE_NEEDED,
+          HOSE_BORE,
+          HOSE_LENGTH,
+          OTHERS_TAKE,
+          HOSE_RATING,
+          SOCKET_RATING,
+          PLUG_RATING,
+          PART_RATING,
+          COLDEST,
+          HOTTEST -> {}
     }
   }
 
@@ -213,11 +227,33 @@ final class AnswerText {
     return pressures(text);
   }
 
-  /** A hose with what was read or measured of it; of a range the worst end counts. */
-  static Part.Hose told(Part.Hose hose, Topic topic, String text) {
-    return topic == Topic.HOSE_BORE
-        ? hose.ofTrueBore(bore(text))
-        : hose.rated(pressures(text).least());
+  /**
+   * A slot with what was answered of the part that is there in it, or of the air that others take; of a range the worst
+   * end counts, but of a length, which may be too short and too long.
+   */
+  static Slot told(Slot slot, Topic topic, String text) {
+    if (topic == Topic.OTHERS_TAKE && slot instanceof Slot.Splitter splitter) {
+      return splitter.sharedWith(exactAir(text));
+    }
+    if (topic.isRating()) {
+      return PartThere.rated(topic, slot, pressures(text).least());
+    }
+    if (!(slot instanceof Slot.Hose hose) || hose.hose().isEmpty()) {
+      throw new IllegalArgumentException("part that is asked about must be one that is there, was \""
+          + slot.name() + "\", which is to be chosen");
+    }
+    Part.Hose there = hose.hose().get();
+    return hose.with(
+        topic == Topic.HOSE_BORE ? there.ofTrueBore(bore(text)) : there.ofLength(length(text)));
+  }
+
+  private static Range<Length> length(String text) {
+    Range<Length> length = Range.parse(text, Length::parse);
+    if (!(length.least().metres() > 0.0)) {
+      throw new IllegalArgumentException("answer on the " + Topic.HOSE_LENGTH
+          + " must be above 0 m, was " + length.least().inFull(LengthUnit.METRE));
+    }
+    return length;
   }
 
   private static Length bore(String text) {

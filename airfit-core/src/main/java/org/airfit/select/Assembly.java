@@ -309,25 +309,18 @@ record Assembly(
 
   private static Run through(
       Run run, Placed placed, Requirement job, Known known, Set<String> taken) {
-    if (placed.part() instanceof Part.Hose hose) {
-      return run.through(own(hose.name(), taken), known.of(hose.conduitRange()));
-    }
-    if (placed.part() instanceof Part.Socket socket) {
-      String name = placed.position().called() + ", " + socket.name();
-      return run.through(own(name, taken), known.of(socket.capacityRange()));
-    }
-    if (placed.part() instanceof Part.Regulator regulator) {
+    Part part = placed.part();
+    if (part instanceof Part.Regulator regulator) {
       FlowElement element =
           placed.position().element(regulator, job.toOutlet().atmosphere(), known);
       return run.through(own(regulator.name(), taken), Objects.requireNonNull(element));
     }
-    if (placed.part() instanceof Part.Pipe pipe) {
-      return run.through(own(pipe.name(), taken), known.of(pipe.conduitRange()));
-    }
-    CapacityRange capacity = placed.part() instanceof Part.Splitter splitter
-        ? splitter.capacityRange()
-        : ((Part.Device) placed.part()).capacityRange();
-    return run.through(own(placed.part().name(), taken), known.of(capacity));
+    String name = own(
+        part instanceof Part.Socket ? placed.position().called() + ", " + part.name() : part.name(),
+        taken);
+    return part.line()
+        .map(line -> run.through(name, known.of(line)))
+        .orElseGet(() -> run.through(name, known.of(part.passage().orElseThrow())));
   }
 
   /** A name that no other element of the run bears: the second adapter of a kind is "nipple (2)". */

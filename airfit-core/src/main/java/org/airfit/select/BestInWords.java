@@ -68,10 +68,11 @@ final class BestInWords {
     }
     return still
         + (isAirOpen()
-            ? " Of all combinations that break no rule, leave as few questions about their parts open and "
+            ? " Of all combinations that break no rule, that leave as few questions about their parts open and "
                 + (best.assembly().dependsOnSettingsAlone()
                     ? "depend on what regulators are set to alone"
                     : "have enough air in as many of the cases that are possible")
+                + (best.requirement().objective() == Objective.LOWEST_PRICE ? "" : ",")
             : " Of all combinations that break no rule and leave as few questions about their parts open")
         + first()
         + itself();

@@ -21,7 +21,19 @@ public final class Doubt {
   private final String what;
   private final Told si;
   private final Told us;
-  private final boolean isTold;
+  private final Basis basis;
+
+  /** What the values rest on between which something lies. */
+  enum Basis {
+    /** Somebody told them. */
+    TOLD,
+    /** Somebody told a name, such as that of a hose or a wall, and all that it may mean is reckoned with. */
+    NAMED,
+    /** Nobody told anything, and what is usual is reckoned with. */
+    USUAL,
+    /** Nobody told anything, and all that can be is reckoned with. */
+    ANYTHING
+  }
 
   /**
    * What is told in one system of units.
@@ -31,16 +43,16 @@ public final class Doubt {
    */
   record Told(String known, Optional<String> turning) {}
 
-  Doubt(String what, Told si, Told us, boolean isTold) {
+  Doubt(String what, Told si, Told us, Basis basis) {
     this.what = what;
     this.si = si;
     this.us = us;
-    this.isTold = isTold;
+    this.basis = basis;
   }
 
   /** The same on one way of several. */
   Doubt on(String way) {
-    return new Doubt(what + way, si, us, isTold);
+    return new Doubt(what + way, si, us, basis);
   }
 
   private Told in(UnitSystem units) {
@@ -62,11 +74,14 @@ public final class Doubt {
     return in(units).known();
   }
 
-  /** Between which values it lies, and whether somebody told that or it is what is usual. */
+  /** Between which values it lies, and whether somebody told that, or it is what is usual or what can be. */
   String knownBy(UnitSystem units) {
-    return isTold
-        ? known(units) + " told"
-        : "nobody told it: " + known(units) + " reckoned, common practice, no source";
+    return switch (basis) {
+      case TOLD -> known(units) + " told";
+      case NAMED -> known(units) + " by its name";
+      case USUAL -> "nobody told it: " + known(units) + " reckoned, common practice, no source";
+      case ANYTHING -> "nobody told it: " + known(units) + " can be";
+    };
   }
 
   /** Whether somebody at the part can read or measure it: nobody does so with the roughness of a wall. */
@@ -131,12 +146,12 @@ public final class Doubt {
         && what.equals(that.what)
         && si.equals(that.si)
         && us.equals(that.us)
-        && isTold == that.isTold;
+        && basis == that.basis;
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(what, si, us, isTold);
+    return Objects.hash(what, si, us, basis);
   }
 
   /** {@return the doubt in words, such as "bore of Hose 10 m: 8.9 to 9.5 mm; enough if at least 9.12 mm"} */

@@ -59,18 +59,11 @@ final class Doubts {
   }
 
   private static void part(Unknowns unknowns, String name, Placed placed) {
-    if (placed.part() instanceof Part.Hose hose) {
-      unknowns.conduit(name, hose.conduitRange());
-    } else if (placed.part() instanceof Part.Pipe pipe) {
-      unknowns.conduit(name, pipe.conduitRange());
-    } else if (placed.part() instanceof Part.Socket socket) {
-      unknowns.capacity(name, socket.capacityRange());
-    } else if (placed.part() instanceof Part.Splitter splitter) {
-      unknowns.capacity(name, splitter.capacityRange());
-    } else if (placed.part() instanceof Part.Device device) {
-      unknowns.capacity(name, device.capacityRange());
-    } else if (placed.part() instanceof Part.Regulator regulator) {
+    if (placed.part() instanceof Part.Regulator regulator) {
       unknowns.regulator(name, regulator.range(), placed.position().setting().orElseThrow());
+    } else {
+      placed.part().line().ifPresent(line -> unknowns.conduit(name, line));
+      placed.part().passage().ifPresent(passage -> unknowns.capacity(name, passage));
     }
   }
 }

@@ -97,7 +97,7 @@ final class FlowFaults {
   void check(ListedPart article) {
     Part part = article.part();
     beyondEnds(article);
-    Optional<CapacityRange> capacity = capacityOf(part);
+    Optional<CapacityRange> capacity = part.passage();
     open(part, capacity);
     capacity.ifPresent(range -> article.coefficient().ifPresent(kv -> {
       pairs++;
@@ -148,22 +148,6 @@ final class FlowFaults {
               + ", by our choice.",
           "Look for a slip of the decimal point or of the unit."));
     }
-  }
-
-  /** What it lets through, of a part that has a capacity. */
-  private static Optional<CapacityRange> capacityOf(Part part) {
-    if (part instanceof Part.Socket socket) {
-      return Optional.of(socket.capacityRange());
-    }
-    if (part instanceof Part.Device device) {
-      return Optional.of(device.capacityRange());
-    }
-    if (part instanceof Part.Regulator regulator) {
-      return Optional.of(regulator.capacityRange());
-    }
-    return part instanceof Part.Splitter splitter
-        ? Optional.of(splitter.capacityRange())
-        : Optional.empty();
   }
 
   private void open(Part part, Optional<CapacityRange> capacity) {

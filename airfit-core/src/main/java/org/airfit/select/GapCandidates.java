@@ -165,7 +165,7 @@ final class GapCandidates {
       PartFacts facts = part.facts();
       if (facts.rating().isEmpty()) {
         suggested.add(new Candidate(
-            CatalogueGap.Kind.RATING, PartFigures.with(part, facts.withRating(highest))));
+            CatalogueGap.Kind.RATING, part.withFacts(facts.withRating(highest))));
       }
       PartFigures.atBest(part)
           .ifPresent(told -> suggested.add(new Candidate(CatalogueGap.Kind.AIR_FIGURE, told)));

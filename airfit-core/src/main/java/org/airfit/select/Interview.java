@@ -44,13 +44,13 @@ import org.jspecify.annotations.Nullable;
  * hose whose reach is a range how far it is, by its name. Each rule about a tool counts for each of them by itself.
  *
  * <p>Of what was told as a range it asks for the value where that can change something: the duty of a tool whose air is
- * an average, what a tool takes and needs, what a regulator is set to, and bore and rating of a hose that is there. A
- * supply that swings from cut-in to cut-out is no such range: both ends of it occur, and both are judged.
+ * an average, what a tool takes and needs, what a regulator is set to, what others take behind a splitter, and bore and
+ * length of a hose that is there. Of a part that is there without a rating it asks what is printed on it. A supply that
+ * swings from cut-in to cut-out is no such range: both ends of it occur, and both are judged.
  *
- * <p>What is not asked here: what else is there already and stays, the pipes, what others take, the atmosphere (the
- * standard one unless the job tells it), the air's temperature (20 °C unless told), the rules of the place, and by what
- * the proposals are put in order. Tell those to a {@link Requirement} and begin with that. This class is immutable, thread-safe and
- * value-based.
+ * <p>What is not asked here: what else is there already and stays, the pipes, the atmosphere (the standard one unless the
+ * job tells it), the air's temperature (20 °C unless told), the rules of the place, and by what the proposals are put in
+ * order. Tell those to a {@link Requirement} and begin with that. This class is immutable, thread-safe and value-based.
  */
 public final class Interview {
 
@@ -59,6 +59,9 @@ public final class Interview {
 
   /** The same of the bore of a hose: less than a caliper shows [m]. */
   private static final double BORE_STEP = 1.0e-5;
+
+  /** The same of the length of a hose: less than a tape shows of one that is not straight [m]. */
+  private static final double LENGTH_STEP = 0.01;
 
   /** The same of a flow and a share, as a part of the most that was told. */
   private static final double PART = 1.0e-4;
@@ -290,18 +293,14 @@ public final class Interview {
     }
     Requirement job = told.job().get();
     Standing now = Standing.of(job, catalogue);
-    Map<Asked, List<Tried>> tried = triedEach(job, now, units);
+    Map<OpenSubject, List<Tried>> tried = triedEach(job, now, units);
     boolean isHopeless = !brokenStill(now, tried).isEmpty();
-    boolean settlesTogether = now.isAirOpen() && settlesTogether(tried.keySet(), job);
+    List<Subject> together = now.isAirOpen() ? settlingTogether(tried.keySet(), job) : List.of();
     List<Weighed> weighed = new ArrayList<>();
     tried.forEach((asked, answers) -> {
       Weighed each = isHopeless && asked.subject().topic() != Topic.MEDIUM
           ? null
-          : weighed(
-              asked.subject(),
-              now,
-              answers,
-              settlesTogether && decidesAir(asked.subject().topic()));
+          : weighed(asked.subject(), now, answers, together);
       if (each != null) {
         weighed.add(each);
       }
@@ -325,7 +324,7 @@ public final class Interview {
     return brokenStill(now, triedEach(job, now, UnitSystem.SI));
   }
 
-  private static List<Rule> brokenStill(Standing now, Map<Asked, List<Tried>> tried) {
+  private static List<Rule> brokenStill(Standing now, Map<OpenSubject, List<Tried>> tried) {
     List<Tried> answers = tried.values().stream().flatMap(List::stream).toList();
     return answers.stream().anyMatch(Tried::opens)
         ? List.of()
@@ -333,11 +332,11 @@ public final class Interview {
   }
 
   /** What is open, with each possible answer tried. */
-  private Map<Asked, List<Tried>> triedEach(Requirement job, Standing now, UnitSystem units) {
-    Map<Asked, List<Tried>> tried = new LinkedHashMap<>();
-    List<Asked> open = open(job);
-    List<Subject> subjects = open.stream().map(Asked::subject).toList();
-    for (Asked asked : open) {
+  private Map<OpenSubject, List<Tried>> triedEach(Requirement job, Standing now, UnitSystem units) {
+    Map<OpenSubject, List<Tried>> tried = new LinkedHashMap<>();
+    List<OpenSubject> open = OpenSubject.of(job, told);
+    List<Subject> subjects = open.stream().map(OpenSubject::subject).toList();
+    for (OpenSubject asked : open) {
       List<Tried> answers = tried(asked, job, units);
       if (!now.isFitting() && asked.subject().topic() != Topic.MEDIUM) {
         answers = answers.stream()
@@ -356,76 +355,10 @@ public final class Interview {
     }
     Interview after = with(subject, answer.text());
     Requirement job = after.told.job().orElseThrow(IllegalStateException::new);
-    return after.open(job).stream()
+    return OpenSubject.of(job, after.told).stream()
         .filter(asked -> !before.contains(asked.subject()))
         .flatMap(asked -> after.tried(asked, job, UnitSystem.SI).stream())
         .anyMatch(next -> next.standing().isFitting());
-  }
-
-  /** What could be asked: a subject, with the job of the tool it is asked of. */
-  private record Asked(Subject subject, Requirement of) {}
-
-  /** What was not asked, and the job does not tell. */
-  private List<Asked> open(Requirement job) {
-    List<Asked> open = new ArrayList<>();
-    for (Topic topic : Topic.values()) {
-      if (topic == Topic.REACH) {
-        hosesInDoubt(job).forEach(hose -> open.add(new Asked(Subject.of(topic, hose.name()), job)));
-      } else if (topic.isOfHose()) {
-        hosesThere(topic, job).forEach(name -> open.add(new Asked(Subject.of(topic, name), job)));
-      } else if (topic == Topic.SETTING) {
-        if (!job.settingRange().isExact()) {
-          open.add(new Asked(Subject.ofJob(topic), job));
-        }
-        regulatorsInDoubt(job)
-            .forEach(each -> open.add(new Asked(Subject.of(topic, each.name()), job)));
-      } else if (job.isOfSeveralTools() && topic.isOfTool()) {
-        for (Requirement way : job.toEachTool()) {
-          if (isUntold(topic, way)) {
-            open.add(new Asked(Subject.of(topic, way.way().orElseThrow()), way));
-          }
-        }
-      } else if (isUntold(topic, job)) {
-        open.add(new Asked(Subject.ofJob(topic), job));
-      }
-    }
-    open.removeIf(each -> told.isAsked(each.subject()));
-    return open;
-  }
-
-  /** The hoses of which it is not known exactly how far they must reach, unless the customer was asked already. */
-  private List<Slot.Hose> hosesInDoubt(Requirement job) {
-    return told.isAsked(Subject.ofJob(Topic.REACH))
-        ? List.of()
-        : job.layout().allSlots().stream()
-            .filter(Slot.Hose.class::isInstance)
-            .map(Slot.Hose.class::cast)
-            .filter(hose -> !hose.reachRange().isExact())
-            .toList();
-  }
-
-  /** The hoses that are there and of which a bore or a rating is not known exactly, by their names. */
-  private static List<String> hosesThere(Topic topic, Requirement job) {
-    return job.layout().allSlots().stream()
-        .filter(slot -> slot instanceof Slot.Hose hose
-            && hose.hose().filter(there -> isUntold(topic, there)).isPresent())
-        .map(Slot::name)
-        .toList();
-  }
-
-  private static boolean isUntold(Topic topic, Part.Hose there) {
-    return topic == Topic.HOSE_RATING
-        ? there.facts().rating().isEmpty()
-        : !there.widestBore().equals(there.conduit().bore());
-  }
-
-  /** The regulators of the layout of which it is not known exactly what they are set to. */
-  private static List<Slot.Regulated> regulatorsInDoubt(Requirement job) {
-    return job.layout().allSlots().stream()
-        .filter(Slot.Regulated.class::isInstance)
-        .map(Slot.Regulated.class::cast)
-        .filter(regulated -> !regulated.setRange().isExact())
-        .toList();
   }
 
   /** What must be told first, the medium before all. */
@@ -470,59 +403,7 @@ public final class Interview {
     return ChangeInWords.of(one).equals(ChangeInWords.of(other));
   }
 
-  /** Whether a job does not tell this yet, and could. */
-  private static boolean isUntold(Topic topic, Requirement job) {
-    boolean isRegulated = job.pressures().whileRegulated().isPresent();
-    return switch (topic) {
-      case MEDIUM -> true;
-      case AIR_NEEDED,
-          PRESSURE_NEEDED,
-          TOOL_INLET,
-          SUPPLY,
-          OUTLET,
-          REACH,
-          SETTING,
-          HOSE_BORE,
-          HOSE_RATING -> false;
-      case DUTY -> isDutyOpen(job);
-      case EXACT_AIR -> !job.demandRange().isExact() && !isDutyOpen(job);
-      case EXACT_PRESSURE -> !job.leastRange().isExact();
-      case DRYER -> BillExtras.asksForDryer(job);
-      case USE ->
-        !job.isImpactTool()
-            && job.cleaningDeadEnd().isEmpty()
-            && !job.isPainting()
-            && !job.isBlasting()
-            && !job.isAutomaticFeed();
-      case WHIP_HOSE -> job.isImpactTool() && !job.isWhipHoseTold();
-      case BLOCKED_NOZZLE -> job.cleaningDeadEnd().isPresent() && !job.isDeadEndTold();
-      case TOOL_RATING -> job.toolRating().isEmpty();
-      case HIGHEST -> !job.isHighestTold() && !job.isCutOutTold();
-      case RELIEF_VALVE -> !job.isHighestTold() && job.isCutOutTold();
-      case REGULATOR -> !isRegulated && job.pressures().regulated().isWhole();
-      case REGULATOR_FAILED -> isRegulated && !job.isFailureTold();
-      case REGULATOR_DROOP -> !job.droopRange().isExact();
-      case PLACE -> job.environment().isEmpty();
-      case CLEANER -> job.environment().filter(Environment.WASH_DOWN::equals).isPresent();
-      case AIR -> job.lubrication().isEmpty();
-      case DROPPED -> !job.isDropped();
-      case DRAGGED -> !job.isDragged();
-      case VENTED -> !job.isVentRequired();
-      case PROFILE -> job.profile().isEmpty();
-      case PROFILES_IN_USE -> job.profilesInUse().isEmpty();
-      case COLDEST -> job.coldest().isEmpty();
-      case HOTTEST -> job.hottest().isEmpty();
-    };
-  }
-
-  /** Whether what a tool takes is an average over a share of the time that is not known exactly. */
-  private static boolean isDutyOpen(Requirement job) {
-    return job.average().isPresent()
-        && !job.demandRange().isExact()
-        && Turns.domain(Topic.DUTY, job).isOpen();
-  }
-
-  private List<Tried> tried(Asked asked, Requirement job, UnitSystem units) {
+  private List<Tried> tried(OpenSubject asked, Requirement job, UnitSystem units) {
     Subject subject = asked.subject();
     Topic topic = subject.topic();
     if (topic.isAmount()) {
@@ -548,6 +429,15 @@ public final class Interview {
     if (topic == Topic.HOSE_BORE) {
       return Turns.boreSpans(hose(subject, job).hose().orElseThrow());
     }
+    if (topic == Topic.HOSE_LENGTH) {
+      Slot.Hose slot = hose(subject, job);
+      return Turns.lengthSpans(slot, slot.hose().orElseThrow());
+    }
+    if (topic == Topic.OTHERS_TAKE) {
+      Slot.Splitter splitter =
+          (Slot.Splitter) job.layout().slot(subject.of().orElseThrow()).orElseThrow();
+      return Turns.othersSpans(splitter.others().orElseThrow());
+    }
     if (topic == Topic.SETTING && subject.of().isPresent()) {
       return Turns.settingSpans(regulated(subject, job).setRange());
     }
@@ -562,7 +452,8 @@ public final class Interview {
     return switch (topic) {
       case REGULATOR_DROOP, EXACT_PRESSURE, SETTING -> PRESSURE_STEP;
       case HOSE_BORE -> BORE_STEP;
-      case DUTY, EXACT_AIR -> PART * spans.get(spans.size() - 1).most();
+      case HOSE_LENGTH -> LENGTH_STEP;
+      case DUTY, EXACT_AIR, OTHERS_TAKE -> PART * spans.get(spans.size() - 1).most();
       default -> 0.0;
     };
   }
@@ -573,27 +464,28 @@ public final class Interview {
    */
   private static boolean isPartedByRules(Topic topic) {
     return switch (topic) {
-      case DUTY, EXACT_AIR, EXACT_PRESSURE, SETTING, HOSE_BORE -> true;
+      case DUTY, EXACT_AIR, EXACT_PRESSURE, SETTING, HOSE_BORE, HOSE_LENGTH, OTHERS_TAKE -> true;
       default -> false;
     };
   }
 
   /**
-   * Whether answers to several questions settle together if a tool has its air, where none may alone. What arrives goes
-   * one way with each of the values, so that it is enough to look at all of them at their best, and at their worst.
+   * The questions whose answers settle only together if a tool has its air; none where they do not. What arrives goes one
+   * way with each of the values, so that it is enough to look at all of them at their best, and at their worst.
    */
-  private boolean settlesTogether(Set<Asked> open, Requirement job) {
-    List<Asked> deciding =
+  private List<Subject> settlingTogether(Set<OpenSubject> open, Requirement job) {
+    List<OpenSubject> deciding =
         open.stream().filter(asked -> decidesAir(asked.subject().topic())).toList();
-    return deciding.size() > 1
+    boolean settles = deciding.size() > 1
         && (!withAll(deciding, job, /* atBest= */ true).isAirOpen()
             || !withAll(deciding, job, /* atBest= */ false).isAirOpen());
+    return settles ? deciding.stream().map(OpenSubject::subject).toList() : List.of();
   }
 
   /** Where it stands with all that is asked for at its best, or at its worst. */
-  private Standing withAll(List<Asked> deciding, Requirement job, boolean atBest) {
+  private Standing withAll(List<OpenSubject> deciding, Requirement job, boolean atBest) {
     ToldSoFar all = told;
-    for (Asked asked : deciding) {
+    for (OpenSubject asked : deciding) {
       Subject subject = asked.subject();
       List<Span> spans = spans(subject, asked.of(), job);
       int end = isBestAtMost(subject.topic()) == atBest ? spans.size() - 1 : 0;
@@ -727,7 +619,8 @@ public final class Interview {
 
   /** The question with its weight; null where no answer changes anything. */
   private static @Nullable Weighed weighed(
-      Subject subject, Standing now, List<Tried> tried, boolean settlesTogether) {
+      Subject subject, Standing now, List<Tried> tried, List<Subject> together) {
+    boolean settlesTogether = together.contains(subject);
     boolean changesNothing = tried.stream().allMatch(each -> each.isAs(now));
     if (changesNothing && !settlesTogether) {
       return null;
@@ -744,7 +637,8 @@ public final class Interview {
       mayForbid |= now.isForbiddenBy(each.standing());
       List<String> changes = each.changes(now);
       if (settlesTogether && each.standing().isFitting() && each.standing().isAirOpen()) {
-        changes.add("with what else is asked it may settle: " + Rule.AIR_AT_TOOL.title());
+        changes.add("with " + others(subject, together) + ", by the value, it may settle: "
+            + Rule.AIR_AT_TOOL.title());
       }
       answers.add(new PossibleAnswer(each.text(), each.inWords(), changes));
     }
@@ -754,6 +648,18 @@ public final class Interview {
         mayForbid,
         settled / tried.size(),
         moved / tried.size());
+  }
+
+  /** What else is asked that settles with a subject, in words. */
+  private static String others(Subject subject, List<Subject> together) {
+    List<String> names = together.stream()
+        .filter(each -> !each.equals(subject))
+        .map(each -> "the " + each)
+        .toList();
+    int last = names.size() - 1;
+    return last == 0
+        ? names.get(0)
+        : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
   }
 
   @Override

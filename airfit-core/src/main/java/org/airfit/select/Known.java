@@ -59,21 +59,9 @@ enum Known {
 
   /** Whether a part is known exactly whatever flows, so that both ends are the same. */
   static boolean isExact(Part part) {
-    if (part instanceof Part.Socket socket) {
-      return socket.capacityRange().isExact();
-    }
-    if (part instanceof Part.Hose hose) {
-      return hose.conduitRange().isExact();
-    }
-    if (part instanceof Part.Device device) {
-      return device.capacityRange().isExact();
-    }
-    if (part instanceof Part.Splitter splitter) {
-      return splitter.capacityRange().isExact();
-    }
-    if (part instanceof Part.Pipe pipe) {
-      return pipe.conduitRange().isExact();
-    }
-    return !(part instanceof Part.Regulator regulator) || regulator.range().isExact();
+    return part instanceof Part.Regulator regulator
+        ? regulator.range().isExact()
+        : part.line().map(ConduitRange::isExact).orElse(true)
+            && part.passage().map(CapacityRange::isExact).orElse(true);
   }
 }

@@ -175,20 +175,18 @@ final class ListOrder {
         facts.isVented(),
         facts.isExisting(),
         Ends.all(part)));
+    part.line().ifPresent(data::add);
+    part.passage().ifPresent(data::add);
     if (part instanceof Part.Socket socket) {
-      data.addAll(List.of(socket.profiles(), socket.capacityRange()));
+      data.add(socket.profiles());
     } else if (part instanceof Part.Plug plug) {
       data.add(plug.profile());
     } else if (part instanceof Part.Hose hose) {
-      data.addAll(List.of(hose.bore(), hose.conduitRange()));
+      data.add(hose.bore());
     } else if (part instanceof Part.Device device) {
-      data.addAll(List.of(device.kind(), device.capacityRange()));
+      data.add(device.kind());
     } else if (part instanceof Part.Regulator regulator) {
       data.addAll(List.of(regulator.kind(), regulator.range()));
-    } else if (part instanceof Part.Splitter splitter) {
-      data.add(splitter.capacityRange());
-    } else if (part instanceof Part.Adapter adapter) {
-      data.add(adapter.conduit());
     }
     return data;
   }

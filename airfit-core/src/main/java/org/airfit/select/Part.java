@@ -41,6 +41,30 @@ public sealed interface Part {
   }
 
   /**
+   * Obtains the same part of which something else is told.
+   *
+   * @param other what it tells of itself then
+   * @return this with {@code other}
+   */
+  Part withFacts(PartFacts other);
+
+  /**
+   * {@return what it lets through, as well as that is known, of a regulator when its valve stands wide open; empty of what
+   * has a bore and a length instead, see {@link #line}, and of a plug, whose loss is told with its socket}
+   */
+  default Optional<CapacityRange> passage() {
+    return Optional.empty();
+  }
+
+  /**
+   * {@return its bore, length, wall and fittings, as well as they are known, where the air goes through it as through a
+   * pipe: of a hose, a pipe and an adapter; empty of all else}
+   */
+  default Optional<ConduitRange> line() {
+    return Optional.empty();
+  }
+
+  /**
    * The half of a quick coupling that takes the plug.
    *
    * @param facts what it tells of itself
@@ -72,6 +96,11 @@ public sealed interface Part {
       profiles.forEach(profile -> Ids.require("profile of socket " + facts.id(), profile));
     }
 
+    @Override
+    public Socket withFacts(PartFacts other) {
+      return new Socket(other, profiles, end, capacityRange);
+    }
+
     /**
      * Obtains one whose capacity is known.
      *
@@ -83,6 +112,11 @@ public sealed interface Part {
      */
     public Socket(PartFacts facts, Set<String> profiles, End end, FlowCapacity capacity) {
       this(facts, profiles, end, CapacityRange.exactly(capacity));
+    }
+
+    @Override
+    public Optional<CapacityRange> passage() {
+      return Optional.of(capacityRange);
     }
 
     /** {@return what it lets through at least, by which it is judged} */
@@ -112,6 +146,11 @@ public sealed interface Part {
       Objects.requireNonNull(profile, "profile");
       Objects.requireNonNull(end, "end");
       Ids.require("profile of plug " + facts.id(), profile);
+    }
+
+    @Override
+    public Plug withFacts(PartFacts other) {
+      return new Plug(other, profile, end);
     }
   }
 
@@ -144,6 +183,11 @@ public sealed interface Part {
       Objects.requireNonNull(downstream, "downstream");
     }
 
+    @Override
+    public Hose withFacts(PartFacts other) {
+      return new Hose(other, bore, conduitRange, upstream, downstream);
+    }
+
     /**
      * Obtains one whose bore and wall are known.
      *
@@ -155,6 +199,11 @@ public sealed interface Part {
      */
     public Hose(PartFacts facts, HoseBore bore, Conduit conduit, End upstream, End downstream) {
       this(facts, bore, ConduitRange.exactly(conduit), upstream, downstream);
+    }
+
+    @Override
+    public Optional<ConduitRange> line() {
+      return Optional.of(conduitRange);
     }
 
     /** {@return the one that lets least through of those it can be, by which the air is judged} */
@@ -174,6 +223,17 @@ public sealed interface Part {
     }
 
     /**
+     * Obtains this with its length measured.
+     *
+     * @param measured the length, or between which two it lies
+     * @return this with that length
+     * @throws IllegalArgumentException if {@code measured} is out of the range of {@link Conduit#of}
+     */
+    public Hose ofLength(Range<Length> measured) {
+      return new Hose(facts, bore, conduitRange.ofLength(measured), upstream, downstream);
+    }
+
+    /**
      * Obtains this with the rating that is printed on it.
      *
      * @param rating the highest gauge pressure that is printed on it
@@ -181,10 +241,7 @@ public sealed interface Part {
      * @throws IllegalArgumentException if {@code rating} is not above 0
      */
     public Hose rated(GaugePressure rating) {
-      PartFacts printed = facts.withRating(rating);
-      boolean isLowerTold =
-          facts.rating().filter(maker -> maker.compareTo(rating) < 0).isPresent();
-      return isLowerTold ? this : new Hose(printed, bore, conduitRange, upstream, downstream);
+      return withFacts(facts.rated(rating));
     }
 
     /** {@return the widest its bore can be, by which a limit is judged that no bore may exceed} */
@@ -232,6 +289,11 @@ public sealed interface Part {
       Objects.requireNonNull(downstream, "downstream");
     }
 
+    @Override
+    public Device withFacts(PartFacts other) {
+      return new Device(other, kind, capacityRange, upstream, downstream);
+    }
+
     /**
      * Obtains one whose capacity is known.
      *
@@ -244,6 +306,11 @@ public sealed interface Part {
     public Device(
         PartFacts facts, DeviceKind kind, FlowCapacity capacity, End upstream, End downstream) {
       this(facts, kind, CapacityRange.exactly(capacity), upstream, downstream);
+    }
+
+    @Override
+    public Optional<CapacityRange> passage() {
+      return Optional.of(capacityRange);
     }
 
     /** {@return what it lets through at least, by which it is judged} */
@@ -305,6 +372,11 @@ public sealed interface Part {
         throw new IllegalArgumentException("flow at which regulator " + facts.id()
             + " droops must not be told beside its curve, was " + atFlow.get().shown());
       }
+    }
+
+    @Override
+    public Regulator withFacts(PartFacts other) {
+      return new Regulator(other, kind, capacityRange, droopRange, atFlow, curve, upstream, downstream);
     }
 
     /**
@@ -475,6 +547,11 @@ public sealed interface Part {
           + ", downstream=" + downstream + "]";
     }
 
+    @Override
+    public Optional<CapacityRange> passage() {
+      return Optional.of(capacityRange);
+    }
+
     /** {@return what it lets through at least when its valve stands wide open, by which it is judged} */
     public FlowCapacity capacity() {
       return capacityRange.least();
@@ -511,6 +588,11 @@ public sealed interface Part {
       }
     }
 
+    @Override
+    public Splitter withFacts(PartFacts other) {
+      return new Splitter(other, capacityRange, upstream, outlets);
+    }
+
     /**
      * Obtains one whose capacity is known.
      *
@@ -522,6 +604,11 @@ public sealed interface Part {
      */
     public Splitter(PartFacts facts, FlowCapacity capacity, End upstream, List<End> outlets) {
       this(facts, CapacityRange.exactly(capacity), upstream, outlets);
+    }
+
+    @Override
+    public Optional<CapacityRange> passage() {
+      return Optional.of(capacityRange);
     }
 
     /** {@return what it lets through at least, by which it is judged} */
@@ -556,6 +643,16 @@ public sealed interface Part {
       Objects.requireNonNull(downstream, "downstream");
     }
 
+    @Override
+    public Pipe withFacts(PartFacts other) {
+      return new Pipe(other, conduitRange, upstream, downstream);
+    }
+
+    @Override
+    public Optional<ConduitRange> line() {
+      return Optional.of(conduitRange);
+    }
+
     /** {@return the one that lets least through of those it can be, by which the air is judged} */
     public Conduit conduit() {
       return conduitRange.least();
@@ -587,8 +684,18 @@ public sealed interface Part {
     }
 
     @Override
+    public Adapter withFacts(PartFacts other) {
+      return new Adapter(other, one, this.other, conduit);
+    }
+
+    @Override
     public String name() {
       return facts.name();
+    }
+
+    @Override
+    public Optional<ConduitRange> line() {
+      return Optional.of(ConduitRange.exactly(conduit));
     }
 
     /** {@return the bore of its conduit, never empty} */

@@ -88,6 +88,18 @@ public final class PartFacts {
   }
 
   /**
+   * Tells the highest pressure that is printed on the piece itself.
+   *
+   * @param printed the pressure, above 0
+   * @return fuller facts; these where its maker allows less: the lower of two counts
+   * @throws IllegalArgumentException if {@code printed} is not above 0
+   */
+  public PartFacts rated(GaugePressure printed) {
+    PartFacts read = withRating(printed);
+    return rating().filter(maker -> maker.compareTo(printed) < 0).isPresent() ? this : read;
+  }
+
+  /**
    * Tells what one piece of it costs.
    *
    * @param each the price, from 0 to below 10⁸ and with at most four decimals, in the one currency of the catalogue

@@ -296,6 +296,15 @@ public final class Requirement {
     return told.find(DROOP).orElse(NO_DROOP);
   }
 
+  /**
+   * {@return whether it is not told what the regulator at the supply holds while the tools work: its droop may be all that
+   * it is set to, as behind the end of its maker's curve}
+   */
+  public boolean isSupplyUntold() {
+    return pressures.whileRegulated().isPresent()
+        && droopRange().most().pascals() >= settingRange().least().pascals();
+  }
+
   /** Between which pressures what the supply's regulator is set to lies; of no regulator, the supply's pressure. */
   Range<GaugePressure> settingRange() {
     GaugePressure most = pressures.usual();
@@ -498,6 +507,14 @@ public final class Requirement {
   /** {@return the highest pressure the tool's maker allows, if that is known; of several tools see their lines} */
   public Optional<GaugePressure> toolRating() {
     return told.find(ToolTold.RATING);
+  }
+
+  /**
+   * {@return the higher end of a range that is marked on the tool, of which nobody told whether it is a limit; empty
+   * where the limit is known, or nothing is marked}
+   */
+  public Optional<GaugePressure> markedUpTo() {
+    return toolRating().isPresent() ? Optional.empty() : told.find(ToolTold.MARKED_UP_TO);
   }
 
   /**
@@ -909,6 +926,20 @@ public final class Requirement {
      */
     public Builder toolRating(GaugePressure rating) {
       told = ToolTold.rated(told, rating);
+      return this;
+    }
+
+    /**
+     * Tells the higher end of a range of pressure that is marked on the tool, such as 100 psig of "90-100 psi", where
+     * nobody told whether it is a limit. Up to that the tool surely works; whether it stands more is a question until
+     * {@link #toolRating} tells it.
+     *
+     * @param marked that pressure
+     * @return this builder
+     * @throws IllegalArgumentException if {@code marked} is not above 0
+     */
+    public Builder markedUpTo(GaugePressure marked) {
+      told = ToolTold.markedUpTo(told, marked);
       return this;
     }
 

@@ -169,8 +169,10 @@ final class RuleSentences {
                 : " while the regulator holds and " + highest + " if it fails"))
         .orElse("The dead-end pressure at the tool is up to " + highest);
     if (job.toolRating().isEmpty()) {
-      return RuleAnswer.open(
-          "Ask for the highest pressure that the tool's maker allows. " + stands + ".");
+      return job.markedUpTo()
+          .map(marked -> marked(job, marked, stands, units))
+          .orElseGet(() -> RuleAnswer.open(
+              "Ask for the highest pressure that the tool's maker allows. " + stands + "."));
     }
     String allowed = units.say(
         job.toolRating().get(),
@@ -195,6 +197,24 @@ final class RuleSentences {
     return PartChecks.isToolSparedByRegulator(job)
         ? RuleAnswer.metWhileRegulated(compared + "." + relief)
         : RuleAnswer.met(compared + ".");
+  }
+
+  /** Of a tool that is marked with a range: it works up to the end of that, and whether it stands more is to be asked. */
+  private static RuleAnswer marked(
+      Requirement job, GaugePressure marked, String stands, UnitSystem units) {
+    String end = units.say(marked, job.pressuresAtTool().highest());
+    return job.pressuresAtTool().canExceed(marked)
+        ? RuleAnswer.open("Ask whether the " + end
+            + " that end the range marked on the tool are the highest that its maker allows, or what else is. "
+            + stands + ". If they are the limit, "
+            + (job.pressuresAtTool().exceeds(marked)
+                ? "a regulator in front of the tool must be set to at most " + end + "."
+                : "they are kept only while "
+                    + (regulators(job) > 1 ? "the regulators hold" : "the regulator holds")
+                    + ": a relief valve behind "
+                    + (regulators(job) > 1 ? "the last of them" : "it")
+                    + ", set to at most that, guards the tool then."))
+        : RuleAnswer.met(stands + ", and the tool is marked for up to " + end + ".");
   }
 
   /** The lowest that the regulators can hold, in front of the most that they hold; blank where that is the same. */
@@ -319,9 +339,7 @@ final class RuleSentences {
         ? (job.pressures().whileRegulated().isPresent()
                 ? "Of the parts behind the first regulator the biggest restriction is "
                 : "The biggest restriction is ")
-            + delivered.bottleneck().name()
-            + ". Without its loss the tool would gain most: "
-            + units.say(delivered.bottleneck().gain()) + "."
+            + delivered.bottleneckInWords(units)
         : tooLow;
   }
 

@@ -64,25 +64,26 @@ public final class RunNow {
     }
   }
 
-  private record Regulated(String name, RegulatorRange regulator, GaugePressure set)
+  private record Regulated(String name, RegulatorRange regulator, Range<GaugePressure> set)
       implements Piece {
     @Override
     public Run addTo(Run run, Known known) {
+      GaugePressure end = known.ofSetting(set);
       return run.through(
           name,
           known == Known.AT_WORST
-              ? regulator.atWorst(set, run.atmosphere())
-              : regulator.atBest(set, run.atmosphere()));
+              ? regulator.atWorst(end, run.atmosphere())
+              : regulator.atBest(end, run.atmosphere()));
     }
 
     @Override
     public void tell(Unknowns unknowns) {
-      unknowns.regulator(name, regulator, Range.exactly(set));
+      unknowns.regulator(name, regulator, set);
     }
 
     @Override
     public boolean isExactUpTo(MassFlow flow) {
-      return regulator.isExactUpTo(flow);
+      return set.isExact() && regulator.isExactUpTo(flow);
     }
   }
 
@@ -158,6 +159,20 @@ public final class RunNow {
    * @throws IllegalArgumentException if an element of this run has that name, or {@code set} is not above the droop
    */
   public RunNow through(String name, RegulatorRange regulator, GaugePressure set) {
+    return through(name, regulator, Range.exactly(Objects.requireNonNull(set, "set")));
+  }
+
+  /**
+   * Leads through a regulator of which it is not known exactly what it is set to.
+   *
+   * @param name what to call it, different from the others
+   * @param regulator the regulator, as well as it is known
+   * @param set between which pressures what it is set to lies: the air is judged from the least to the most
+   * @return the longer run
+   * @throws IllegalArgumentException if an element of this run has that name, or the least of {@code set} is not above
+   *     the droop
+   */
+  public RunNow through(String name, RegulatorRange regulator, Range<GaugePressure> set) {
     return with(new Regulated(
         Objects.requireNonNull(name, "name"),
         Objects.requireNonNull(regulator, "regulator"),

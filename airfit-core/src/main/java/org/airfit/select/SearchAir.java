@@ -71,27 +71,9 @@ final class SearchAir {
 
   /** What a part does to the air; null of a plug. */
   static @Nullable FlowElement element(Part part, Known known) {
-    if (part instanceof Part.Socket socket) {
-      return known.of(socket.capacityRange()).element();
+    if (part.line().isPresent()) {
+      return LINES.element(known.of(part.line().get()));
     }
-    if (part instanceof Part.Device device) {
-      return known.of(device.capacityRange()).element();
-    }
-    if (part instanceof Part.Splitter splitter) {
-      return known.of(splitter.capacityRange()).element();
-    }
-    if (part instanceof Part.Plug) {
-      return null;
-    }
-    return LINES.element(conduit(part, known));
-  }
-
-  private static Conduit conduit(Part part, Known known) {
-    if (part instanceof Part.Pipe pipe) {
-      return known.of(pipe.conduitRange());
-    }
-    return part instanceof Part.Hose hose
-        ? known.of(hose.conduitRange())
-        : ((Part.Adapter) part).conduit();
+    return part.passage().isPresent() ? known.of(part.passage().get()).element() : null;
   }
 }

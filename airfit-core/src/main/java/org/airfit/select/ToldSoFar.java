@@ -146,17 +146,15 @@ final class ToldSoFar {
               .build()
           : job.toBuilder().reach(AnswerText.reach(text)).build();
     }
-    if (topic.isOfHose()) {
-      Slot.Hose slot = hose(layout, of);
-      Part.Hose there = AnswerText.told(
-          slot.hose()
-              .orElseThrow(() -> new IllegalArgumentException("hose that is asked about must be"
-                  + " one that is there, was \"" + of + "\", which is to be chosen")),
-          topic,
-          text);
+    if (topic.isOfPart()) {
+      Slot slot = layout
+          .slot(of)
+          .orElseThrow(() -> new IllegalArgumentException("part that is asked about must be one of"
+              + " the layout (" + layout + "), was \"" + of + "\""));
+      Slot told = AnswerText.told(slot, topic, text);
       return job.isLayoutTold()
-          ? job.toBuilder().layout(layout.replacing(of, slot.with(there))).build()
-          : job.toBuilder().hose(there).build();
+          ? job.toBuilder().layout(layout.replacing(of, told)).build()
+          : usual(job, told);
     }
     if (topic == Topic.SETTING) {
       if (!(layout.slot(of).orElse(null) instanceof Slot.Regulated regulated)) {
@@ -171,6 +169,18 @@ final class ToldSoFar {
     return job.toBuilder()
         .layout(layout.withTool(tool, line -> AnswerText.told(line, topic, text)))
         .build();
+  }
+
+  /** A job of the usual layout with what is there in one of its slots. */
+  private static Requirement usual(Requirement job, Slot slot) {
+    Requirement.Builder told = job.toBuilder();
+    if (slot instanceof Slot.Hose hose) {
+      hose.hose().ifPresent(told::hose);
+    } else if (slot instanceof Slot.Coupling coupling) {
+      coupling.socket().ifPresent(told::outletSocket);
+      coupling.plug().ifPresent(told::toolPlug);
+    }
+    return told.build();
   }
 
   /** A hose of a layout by the name of its slot. */

@@ -256,6 +256,19 @@ public final class ToolLine {
   }
 
   /**
+   * Tells the higher end of a range of pressure that is marked on the tool, such as 100 psig of "90-100 psi", where
+   * nobody told whether it is a limit.
+   *
+   * @param marked that pressure
+   * @return fuller
+   * @throws IllegalArgumentException if {@code marked} is not above 0
+   * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
+   */
+  public ToolLine withMarkedUpTo(GaugePressure marked) {
+    return with(ToolTold.markedUpTo(told, marked));
+  }
+
+  /**
    * {@return this with a tool that hammers}
    *
    * @throws IllegalStateException if it ends in a splitter: each line behind that tells its own
@@ -466,6 +479,14 @@ public final class ToolLine {
   /** {@return the highest pressure that the maker of its tool allows; empty where it was not told} */
   public Optional<GaugePressure> toolRating() {
     return told.find(ToolTold.RATING);
+  }
+
+  /**
+   * {@return the higher end of a range that is marked on its tool, of which nobody told whether it is a limit; empty where
+   * the limit is known, or nothing is marked}
+   */
+  public Optional<GaugePressure> markedUpTo() {
+    return toolRating().isPresent() ? Optional.empty() : told.find(ToolTold.MARKED_UP_TO);
   }
 
   /** {@return whether its tool hammers} */

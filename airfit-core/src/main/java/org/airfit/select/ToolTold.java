@@ -17,6 +17,7 @@ final class ToolTold {
   static final Name<Range<GaugePressure>> LEAST = Name.of("least");
   static final Name<Range<FreeAirFlow>> AVERAGE = Name.of("average");
   static final Name<GaugePressure> RATING = Name.of("tool rating");
+  static final Name<GaugePressure> MARKED_UP_TO = Name.of("marked up to");
   static final Name<End> INLET = Name.of("tool inlet");
   static final Name<GaugePressure> DEAD_END = Name.of("dead end");
   static final Name<Boolean> IMPACT_TOOL = Name.flag("impact tool");
@@ -31,6 +32,7 @@ final class ToolTold {
       AVERAGE,
       LEAST,
       RATING,
+      MARKED_UP_TO,
       INLET,
       DEAD_END,
       IMPACT_TOOL,
@@ -101,6 +103,17 @@ final class ToolTold {
               + rating.inFewestDigits() + "; leave it out where it is not known");
     }
     return told.with(RATING, rating);
+  }
+
+  /** With the higher end of a range that is marked on it, of which nobody told whether that is a limit. */
+  static NamedValues markedUpTo(NamedValues told, GaugePressure marked) {
+    Objects.requireNonNull(marked, "marked");
+    if (!(marked.pascals() > 0.0)) {
+      throw new IllegalArgumentException(
+          "highest pressure marked on the tool must be above 0 bar(g), was "
+              + marked.inFewestDigits() + "; leave it out where nothing is marked");
+    }
+    return told.with(MARKED_UP_TO, marked);
   }
 
   /** As one that cleans with air, with the pressure at its nozzle when that is blocked. */

@@ -96,6 +96,20 @@ public enum Topic {
       Rule.AIR_AT_TOOL.source(),
       "1/4 in, or 6.3 mm"),
 
+  /** The length of a hose that is there, of which a range was told. */
+  HOSE_LENGTH(
+      "How long is the hose, measured from end to end?",
+      "a longer one loses more pressure, and one that is too short does not reach",
+      Rule.AIR_AT_TOOL.source(),
+      "25 ft, or 7.6 m"),
+
+  /** The air that others take behind a splitter, where a range was told. */
+  OTHERS_TAKE(
+      "How much air do the others who draw from there take while the tool works?",
+      "their air goes through the same pipes and hoses, and what that loses is missing at the tool",
+      Rule.AIR_AT_TOOL.source(),
+      "15 scfm, or 7 L/s ANR"),
+
   /** The rating of a hose that is there. */
   HOSE_RATING(
       "Which highest pressure is printed on the hose?",
@@ -103,6 +117,31 @@ public enum Topic {
           + " it was",
       Rule.PARTS_RATED.source(),
       "300 psig, or 20 bar(g)"),
+
+  /** The rating of the socket of a coupling that is there. */
+  SOCKET_RATING(
+      "Which highest pressure is printed on the socket (coupler), the half with the locking balls, or told by its"
+          + " maker?",
+      "every part must stand the highest pressure that can occur, and an old one is no stronger"
+          + " than it was",
+      Rule.PARTS_RATED.source(),
+      "300 psig, or 20 bar(g)"),
+
+  /** The rating of the plug of a coupling that is there. */
+  PLUG_RATING(
+      "Which highest pressure is printed on the plug, the half that goes in, or told by its maker?",
+      "every part must stand the highest pressure that can occur, and an old one is no stronger"
+          + " than it was",
+      Rule.PARTS_RATED.source(),
+      "300 psig, or 20 bar(g)"),
+
+  /** The rating of a filter, a regulator, a manifold or another part in the line that is there. */
+  PART_RATING(
+      "Which highest pressure is printed on it, or told by its maker?",
+      "every part must stand the highest pressure that can occur, and a bowl or housing that is too"
+          + " weak can burst",
+      Rule.PARTS_RATED.source(),
+      "150 psig, or 10 bar(g)"),
 
   /** What the tool does. */
   USE(
@@ -298,9 +337,29 @@ public enum Topic {
     };
   }
 
-  /** {@return whether it is asked of a hose that is there, by its name} */
-  public boolean isOfHose() {
-    return this == HOSE_BORE || this == HOSE_RATING;
+  /**
+   * {@return whether it is asked of a part that is there, or of the splitter that others take air from, by the name of its
+   * slot}
+   */
+  public boolean isOfPart() {
+    return switch (this) {
+      case HOSE_BORE,
+          HOSE_LENGTH,
+          HOSE_RATING,
+          OTHERS_TAKE,
+          SOCKET_RATING,
+          PLUG_RATING,
+          PART_RATING -> true;
+      default -> false;
+    };
+  }
+
+  /** {@return whether it asks for the rating of a part that is there} */
+  boolean isRating() {
+    return switch (this) {
+      case HOSE_RATING, SOCKET_RATING, PLUG_RATING, PART_RATING -> true;
+      default -> false;
+    };
   }
 
   /** {@return whether the answer is an amount with its unit, not a word} */
@@ -315,7 +374,12 @@ public enum Topic {
           EXACT_PRESSURE,
           SETTING,
           HOSE_BORE,
+          HOSE_LENGTH,
+          OTHERS_TAKE,
           HOSE_RATING,
+          SOCKET_RATING,
+          PLUG_RATING,
+          PART_RATING,
           BLOCKED_NOZZLE,
           TOOL_RATING,
           HIGHEST,

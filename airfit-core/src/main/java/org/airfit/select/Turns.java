@@ -49,6 +49,9 @@ final class Turns {
       case SETTING -> domain(job.settingRange());
       case HIGHEST, RELIEF_VALVE ->
         new Domain(job.leastHighest().pascals(), Double.POSITIVE_INFINITY);
+      case TOOL_RATING -> // what its maker marks on it, its maker allows
+        new Domain(
+            job.markedUpTo().map(GaugePressure::pascals).orElse(0.0), Double.POSITIVE_INFINITY);
       case REGULATOR_FAILED -> new Domain(usual, job.highest().pascals());
       case REGULATOR_DROOP -> new Domain(0.0, job.droopRange().most().pascals());
       case BLOCKED_NOZZLE -> new Domain(0.0, job.highest().pascals());
@@ -93,7 +96,7 @@ final class Turns {
         turns.add(job.pressuresAtTool().usual().pascals());
         turns.add(job.pressuresAtTool().highest().pascals());
       }
-      case HOSE_RATING -> ratings(job).forEach(turns::add);
+      case HOSE_RATING, SOCKET_RATING, PLUG_RATING, PART_RATING -> ratings(job).forEach(turns::add);
       case HIGHEST, RELIEF_VALVE, REGULATOR_FAILED -> pressures(job, catalogue, turns);
       case BLOCKED_NOZZLE -> limits(job).forEach(turns::add);
       case REACH ->
@@ -254,6 +257,22 @@ final class Turns {
             hose.conduitRange().most().bore().metres()));
   }
 
+  /** The same of the length of a hose that is there, which lies between two; it turns at how far it must reach. */
+  static List<Span> lengthSpans(Slot.Hose slot, Part.Hose hose) {
+    return spans(
+        Topic.HOSE_LENGTH,
+        Stream.of(slot.reachRange().least().metres(), slot.reachRange().most().metres())
+            .distinct()
+            .sorted()
+            .toList(),
+        new Domain(hose.shortest().metres(), hose.longest().metres()));
+  }
+
+  /** The same of the air that others take, which lies between two flows. */
+  static List<Span> othersSpans(Range<FreeAirFlow> air) {
+    return spans(Topic.OTHERS_TAKE, List.of(), new Domain(si(air.least()), si(air.most())));
+  }
+
   /** The same of what a regulator is set to, which lies between two pressures. */
   static List<Span> settingSpans(Range<GaugePressure> set) {
     return spans(Topic.SETTING, List.of(), domain(set));
@@ -288,9 +307,9 @@ final class Turns {
   /** The text of a value in SI, as its reader reads it back. */
   static String text(Topic topic, double si) {
     return switch (topic) {
-      case REACH, HOSE_BORE -> Length.ofMetres(si).toString();
+      case REACH, HOSE_BORE, HOSE_LENGTH -> Length.ofMetres(si).toString();
       case DUTY -> new BigDecimal(si).toPlainString();
-      case EXACT_AIR -> AmountWords.flow(si).toString();
+      case EXACT_AIR, OTHERS_TAKE -> AmountWords.flow(si).toString();
       case COLDEST, HOTTEST -> Temperature.ofKelvins(si).toString();
       case REGULATOR_DROOP -> PressureDrop.ofPascals(si).toString();
       default -> GaugePressure.ofPascals(si).toString();

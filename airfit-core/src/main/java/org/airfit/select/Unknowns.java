@@ -95,7 +95,7 @@ final class Unknowns {
     private final DoubleFunction<Optional<GaugePressure>> at;
     private final DoubleFunction<Shown> shown;
     private final DoubleUnaryOperator needed;
-    private final boolean isTold;
+    private final Doubt.Basis basis;
     private final String besideInUs;
 
     Unknown(
@@ -105,10 +105,10 @@ final class Unknowns {
         DoubleFunction<Optional<GaugePressure>> at,
         DoubleFunction<Shown> shown,
         DoubleUnaryOperator needed,
-        boolean isTold,
+        Doubt.Basis basis,
         String besideInUs) {
       this.besideInUs = besideInUs;
-      this.isTold = isTold;
+      this.basis = basis;
       this.needed = needed;
       this.what = what;
       this.worst = worst;
@@ -158,7 +158,7 @@ final class Unknowns {
     Weighed weighed() {
       Optional<Double> turning = turning();
       return new Weighed(
-          new Doubt(what, told(UnitSystem.SI, turning), told(UnitSystem.US, turning), isTold),
+          new Doubt(what, told(UnitSystem.SI, turning), told(UnitSystem.US, turning), basis),
           gain());
     }
 
@@ -277,11 +277,15 @@ final class Unknowns {
           value -> worst.arriving(job.demand()),
           value -> Shown.of(GaugePressure.ofPascals(value), PressureUnit.BAR, PressureUnit.PSI),
           value -> value,
-          /* isTold= */ true,
+          Doubt.Basis.TOLD,
           ""));
     }
     setting(AT_SUPPLY, job.settingRange(), value -> from.apply(job.toOutletSetTo(value)));
-    droop(AT_SUPPLY, job.droopRange(), value -> from.apply(job.toOutletDroopingBy(value)));
+    droop(
+        AT_SUPPLY,
+        job.droopRange(),
+        job.isSupplyUntold(),
+        value -> from.apply(job.toOutletDroopingBy(value)));
     for (Requirement.Piping pipe : job.pipes()) {
       conduit(pipe.name(), pipe.conduit());
     }
@@ -315,6 +319,7 @@ final class Unknowns {
     droop(
         isBehind ? name + " behind the end of its curve" : name,
         isBehind ? new Range<>(regulator.droop().least(), most) : regulator.droop(),
+        isBehind,
         value -> worst.replacing(
             name, regulator.element(least, value, set.least(), worst.atmosphere())));
     capacity(
@@ -334,7 +339,7 @@ final class Unknowns {
       double best,
       DoubleFunction<Optional<GaugePressure>> at,
       DoubleFunction<Shown> shown) {
-    add(what, worst, best, at, shown, /* isTold= */ true, "");
+    add(what, worst, best, at, shown, Doubt.Basis.TOLD, "");
   }
 
   private void add(
@@ -343,11 +348,11 @@ final class Unknowns {
       double best,
       DoubleFunction<Optional<GaugePressure>> at,
       DoubleFunction<Shown> shown,
-      boolean isTold,
+      Doubt.Basis basis,
       String besideInUs) {
     if (worst != best) {
       double needed = job.least().pascals();
-      found.add(new Unknown(what, worst, best, at, shown, any -> needed, isTold, besideInUs));
+      found.add(new Unknown(what, worst, best, at, shown, any -> needed, basis, besideInUs));
     }
   }
 
@@ -375,14 +380,20 @@ final class Unknowns {
   }
 
   /** By how much a regulator droops, where that is not known exactly. */
-  private void droop(String name, Range<PressureDrop> range, Function<PressureDrop, Run> with) {
+  private void droop(
+      String name,
+      Range<PressureDrop> range,
+      boolean isAnything,
+      Function<PressureDrop, Run> with) {
     add(
         DROOP + name,
         range.most().pascals(),
         range.least().pascals(),
         value -> with.apply(PressureDrop.ofPascals(value)).arriving(job.demand()),
         value -> Shown.of(PressureDrop.ofPascals(value), PressureUnit.BAR, PressureUnit.PSI),
-        !UntoldDroop.isUntold(range),
+        isAnything
+            ? Doubt.Basis.ANYTHING
+            : UntoldDroop.isUntold(range) ? Doubt.Basis.USUAL : Doubt.Basis.TOLD,
         "");
   }
 
@@ -393,7 +404,9 @@ final class Unknowns {
   private void capacity(String name, CapacityRange range, Function<FlowCapacity, Run> with) {
     FlowCoefficients least = range.least().figures();
     FlowCoefficients most = range.most().figures();
-    boolean isTold = range.assumption().basis() != Basis.COMMON_PRACTICE;
+    Doubt.Basis basis = range.assumption().basis() == Basis.COMMON_PRACTICE
+        ? Doubt.Basis.USUAL
+        : Doubt.Basis.TOLD;
     boolean isRatioOpen = least.criticalPressureRatio() != most.criticalPressureRatio();
     boolean isConductanceOpen = !least.conductance().equals(most.conductance());
     double ratio = isRatioOpen ? CapacityRange.LEAST_B : least.criticalPressureRatio();
@@ -406,7 +419,7 @@ final class Unknowns {
             conductance(value),
             ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR,
             ConductanceUnit.CUBIC_DECIMETRE_PER_SECOND_BAR),
-        isTold,
+        basis,
         isConductanceOpen ? cvOfRange(range) : "");
     if (!isConductanceOpen) {
       add(
@@ -415,7 +428,7 @@ final class Unknowns {
           most.criticalPressureRatio(),
           value -> arriving(with, least, least.conductance(), value),
           Shown::ofRatio,
-          isTold,
+          basis,
           "");
     }
   }
@@ -442,7 +455,9 @@ final class Unknowns {
         most.bore().metres(),
         value ->
             worst.replacing(name, least.withBore(Length.ofMetres(value))).arriving(job.demand()),
-        Unknowns::length);
+        Unknowns::length,
+        range.isBoreByName() ? Doubt.Basis.NAMED : Doubt.Basis.TOLD,
+        "");
     add(
         Doubt.ROUGHNESS + name,
         least.roughness().metres(),
@@ -453,7 +468,9 @@ final class Unknowns {
                 Conduit.of(least.bore(), least.length(), Length.ofMetres(value))
                     .withFittings(least.fittingLoss()))
             .arriving(job.demand()),
-        Unknowns::length);
+        Unknowns::length,
+        range.isTold() ? Doubt.Basis.TOLD : Doubt.Basis.NAMED,
+        "");
     add(
         "length of " + name,
         least.length().metres(),

@@ -527,8 +527,8 @@ class InterviewOfRangesTest {
           .isEqualTo(RuleOutcome.OPEN);
     }
     assertThat(answers(talk, Topic.EXACT_AIR))
-        .allMatch(
-            answer -> answer.endsWith("with what else is asked it may settle: Air at the tool"));
+        .allMatch(answer -> answer.endsWith(
+            "with the exact pressure, by the value, it may settle: Air at the tool"));
     assertThat(asked(talk, Topic.EXACT_PRESSURE)).isPresent();
     Interview narrower = talk.with(Topic.EXACT_AIR, turning + " L/s ANR");
     assertThat(answers(narrower, Topic.EXACT_PRESSURE))
@@ -539,7 +539,7 @@ class InterviewOfRangesTest {
             .flatMap(question -> question.answers().stream())
             .flatMap(answer -> answer.changes().stream()))
         .as("alone it settles nothing any more")
-        .noneMatch(change -> change.contains("with what else is asked"));
+        .noneMatch(change -> change.contains("by the value, it may settle"));
   }
 
   @Test

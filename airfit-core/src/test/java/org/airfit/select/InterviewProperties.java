@@ -185,7 +185,7 @@ class InterviewProperties {
    */
   private static boolean isOpen(PossibleAnswer answer) {
     return answer.changes().stream()
-        .allMatch(change -> change.startsWith("with what else is asked it may settle")
+        .allMatch(change -> change.startsWith("with the ")
             || change.equals("the parts go by the value"));
   }
 

@@ -1,6 +1,7 @@
 package org.airfit.select;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
+import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.run.RunResult;
 import org.airfit.source.Source;
@@ -189,5 +191,99 @@ class RunNowTest {
   void it_is_equal_by_what_was_told() {
     assertThat(now(5.0)).isEqualTo(now(5.0)).hasSameHashCodeAs(now(5.0)).isNotEqualTo(now(5.1));
     assertThat(now(5.0)).hasToString(now(5.0).run().toString());
+  }
+
+  /** What its maker draws: 6 bar(g) at none, 5.5 bar(g) at 5 L/s, and nothing beyond. */
+  private static final RegulatorRange DRAWN = RegulatorRange.ofCurve(
+      COUPLING, RegulatorCurve.parse("6 bar(g) at 0 L/s ANR; 5.5 bar(g) at 5 L/s ANR"));
+
+  private static RunResult.Starved starved(RunResult result) {
+    return result.fold(
+        delivered -> {
+          throw new AssertionError(delivered);
+        },
+        stopped -> stopped);
+  }
+
+  /** The tool takes 10 L/s, and the curve ends at 5: no part behind it is to blame, and nothing is told of its loss. */
+  @Test
+  void behind_the_end_of_a_curve_the_regulator_is_named_and_not_the_part_behind_it() {
+    RunNow now = RunNow.of(job(5.0))
+        .through("reg", DRAWN, GaugePressure.ofBar(6.0))
+        .through("coupler", COUPLING);
+    RunResult.Starved stop = starved(now.result());
+    assertThat(stop.element()).isEqualTo("reg");
+    assertThat(stop.endOfCurve()).hasValue(FreeAirFlow.ofAnrLitresPerSecond(5.0));
+    assertThat(FreeAirFlow.from(stop.largest(), ReferenceState.ANR).litresPerSecond())
+        .isCloseTo(5.0, within(1.0e-9));
+    assertThat(stop.before()).isEmpty();
+    assertThat(stop.toString()).contains("more than its curve tells");
+    assertThat(bar(now.resultAtBest())).isBetween(5.0, 5.5);
+    assertThat(now.whatToAsk(UnitSystem.SI))
+        .contains("droop of reg behind the end of its curve is at most ")
+        .contains("(nobody told it: 0.5 to 6 bar can be)");
+  }
+
+  /** A coupler of a hundredth of the size stops the air also of a regulator that holds all that it can. */
+  @Test
+  void a_part_that_stops_the_air_whatever_the_regulator_holds_is_still_named() {
+    CapacityRange tiny = CapacityRange.exactly(
+        FlowCapacity.of(SonicConductance.ofCubicDecimetresPerSecondBar(0.06), 0.3));
+    RunNow now = RunNow.of(job(5.0))
+        .through("reg", DRAWN, GaugePressure.ofBar(6.0))
+        .through("coupler", tiny);
+    RunResult.Starved stop = starved(now.result());
+    assertThat(stop.element()).isEqualTo("coupler");
+    assertThat(stop.endOfCurve()).isEmpty();
+    assertThat(stop.before()).singleElement().satisfies(share -> {
+      assertThat(share.name()).isEqualTo("reg");
+      assertThat(share.lost().bar()).as("at the end of its curve").isCloseTo(0.5, within(1.0e-9));
+    });
+  }
+
+  @Test
+  void a_regulator_that_stands_last_says_that_its_loss_is_not_known() {
+    RunNow now = RunNow.of(job(5.0)).through("reg", DRAWN, GaugePressure.ofBar(6.0));
+    List<String> warnings = now.result()
+        .fold(
+            delivered -> delivered.shares().get(0).warnings(UnitSystem.SI),
+            stop -> List.of());
+    assertThat(warnings)
+        .singleElement()
+        .asString()
+        .contains("the curve of its maker ends at 5 L/s ANR, and 10 L/s ANR flow")
+        .contains("not known");
+    RunNow within = RunNow.of(job(5.0))
+        .through(
+            "reg",
+            RegulatorRange.ofCurve(
+                COUPLING, RegulatorCurve.parse("6 bar(g) at 0 L/s ANR; 5 bar(g) at 20 L/s ANR")),
+            GaugePressure.ofBar(6.0));
+    assertThat(within.result()
+            .<List<String>>fold(
+                delivered -> delivered.shares().get(0).warnings(UnitSystem.SI),
+                stop -> List.of("starved")))
+        .isEmpty();
+  }
+
+  /** Without a droop it holds what it is set to, so that 5.5 bar(g) are there just where it is set to them. */
+  @Test
+  void it_depends_on_a_setting_that_is_told_as_a_range_and_turns_at_what_is_needed() {
+    RegulatorRange stiff =
+        new RegulatorRange(COUPLING, Range.exactly(PressureDrop.ofBar(0.0)), Optional.empty());
+    Range<GaugePressure> set = new Range<>(GaugePressure.ofBar(5.0), GaugePressure.ofBar(6.0));
+    RunNow now = RunNow.of(job(5.5)).through("reg", stiff, set);
+    assertThat(now.outcome()).isEqualTo(RuleOutcome.OPEN);
+    assertThat(now.isExact()).isFalse();
+    assertThat(bar(now.result())).isCloseTo(5.0, within(1.0e-9));
+    assertThat(now.whatToAsk(UnitSystem.SI))
+        .isEqualTo("It is enough if the setting of reg is at least 5.5 bar(g) (5 to 6 bar(g) told):"
+            + " ask for it.");
+    assertThat(RunNow.of(job(4.9)).through("reg", stiff, set).outcome())
+        .isEqualTo(RuleOutcome.MET);
+    assertThat(RunNow.of(job(6.1)).through("reg", stiff, set).outcome())
+        .isEqualTo(RuleOutcome.UNMET);
+    assertThat(RunNow.of(job(5.5)).through("reg", stiff, GaugePressure.ofBar(5.6)).isExact())
+        .isTrue();
   }
 }

@@ -87,11 +87,23 @@ final class Shown {
     return told;
   }
 
-  /** What each element loses. */
+  /** What each element loses; in front of them the regulator at the supply, which has no share of what they lose. */
   static List<Object> losses(JobSheet sheet, RunResult result) {
     UnitSystem units = sheet.units();
     AbsolutePressure atmosphere = sheet.job().atmosphere();
     List<Object> losses = new ArrayList<>();
+    OnScreen.atSupply(sheet, result).ifPresent(regulator -> {
+      Map<String, Object> loss = new LinkedHashMap<>();
+      loss.put("name", regulator.name());
+      loss.put("loss", regulator.loss());
+      loss.put("share", "");
+      loss.put("fraction", 0.0);
+      loss.put("gain", "");
+      loss.put("inlet", pressure(regulator.set().absolute(atmosphere), atmosphere, units));
+      loss.put("outlet", pressure(shares(result).get(0).inlet(), atmosphere, units));
+      loss.put("notes", List.of(regulator.note()));
+      losses.add(loss);
+    });
     for (ElementLoss share : shares(result)) {
       Map<String, Object> loss = new LinkedHashMap<>();
       loss.put("name", share.name());

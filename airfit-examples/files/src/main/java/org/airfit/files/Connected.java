@@ -59,11 +59,11 @@ public final class Connected {
     }
   }
 
-  private record Regulated(String name, RegulatorRange regulator, GaugePressure set)
+  private record Regulated(String name, RegulatorRange regulator, Range<GaugePressure> set)
       implements Joining {
     @Override
     public Run to(Run run) {
-      return run.through(name, regulator.atWorst(set, run.atmosphere()));
+      return run.through(name, regulator.atWorst(set.least(), run.atmosphere()));
     }
 
     @Override
@@ -88,7 +88,7 @@ public final class Connected {
   private final String name;
   private final Joining joining;
   private final boolean isExact;
-  private final Optional<GaugePressure> set;
+  private final Optional<Range<GaugePressure>> set;
   private final Optional<Part> part;
   private final List<String> taken;
   private final List<String> assumed;
@@ -98,7 +98,7 @@ public final class Connected {
       String name,
       Joining joining,
       boolean isExact,
-      Optional<GaugePressure> set,
+      Optional<Range<GaugePressure>> set,
       Optional<Part> part,
       List<String> taken,
       List<String> assumed,
@@ -120,7 +120,7 @@ public final class Connected {
         conduit.isExact(),
         Optional.empty(),
         part,
-        taken(conduit.isExact(), isTold(conduit), conduit.assumption()),
+        taken(conduit.isExact(), conduit.isTold(), conduit.assumption()),
         assumed(conduit),
         Optional.empty());
   }
@@ -132,24 +132,27 @@ public final class Connected {
         capacity.isExact(),
         Optional.empty(),
         part,
-        taken(capacity.isExact(), isTold(capacity), capacity.assumption()),
+        taken(capacity.isExact(), capacity.isTold(), capacity.assumption()),
         assumed(capacity),
         Optional.empty());
   }
 
   private static Connected of(
-      String name, RegulatorRange regulator, GaugePressure set, Optional<Part> part) {
+      String name, RegulatorRange regulator, Range<GaugePressure> set, Optional<Part> part) {
     List<String> taken = new ArrayList<>(taken(
         regulator.capacity().isExact(),
-        isTold(regulator.capacity()),
+        regulator.capacity().isTold(),
         regulator.capacity().assumption()));
     if (!regulator.droop().isExact()) {
       taken.add("droop not told: from none to 1 bar (14.5 psi), common practice, no source");
     }
+    if (!set.isExact()) {
+      taken.add("its setting told as a range");
+    }
     return new Connected(
         name,
         new Regulated(name, regulator, set),
-        regulator.isExact(),
+        regulator.isExact() && set.isExact(),
         Optional.of(set),
         part,
         List.copyOf(taken),
@@ -159,23 +162,15 @@ public final class Connected {
 
   /** What was taken of what is exact then. */
   private static List<String> assumed(CapacityRange capacity) {
-    return capacity.isExact() && !isTold(capacity)
+    return capacity.isExact() && !capacity.isTold()
         ? List.of(capacity.assumption().toString())
         : List.of();
   }
 
   private static List<String> assumed(ConduitRange conduit) {
-    return conduit.isExact() && !isTold(conduit)
+    return conduit.isExact() && !conduit.isTold()
         ? List.of(conduit.assumption().toString())
         : List.of();
-  }
-
-  private static boolean isTold(CapacityRange capacity) {
-    return capacity.assumption().equals(CapacityRange.exactly(capacity.least()).assumption());
-  }
-
-  private static boolean isTold(ConduitRange conduit) {
-    return conduit.assumption().equals(ConduitRange.exactly(conduit.least()).assumption());
   }
 
   private static List<String> taken(boolean isExact, boolean isTold, Source assumption) {
@@ -233,26 +228,20 @@ public final class Connected {
     if (item.find("set").isEmpty()) {
       return of(name, capacity, Optional.empty());
     }
-    return of(name, PartFields.regulator(item, capacity), set(item), Optional.empty());
+    return of(name, PartFields.regulator(item, capacity), JobLine.set(item), Optional.empty());
   }
 
   private static Connected ofCatalogue(Field item, Part part) throws WrongFileException {
     String name = part.name();
     Optional<Part> there = Optional.of(part);
-    if (part instanceof Part.Socket socket) {
-      return of(name, socket.capacityRange(), there);
-    }
-    if (part instanceof Part.Hose hose) {
-      return of(name, hose.conduitRange(), there);
-    }
-    if (part instanceof Part.Adapter adapter) {
-      return of(name, ConduitRange.exactly(adapter.conduit()), there);
-    }
-    if (part instanceof Part.Device device) {
-      return of(name, device.capacityRange(), there);
-    }
     if (part instanceof Part.Regulator regulator) {
-      return of(name, regulator.range(), set(item), there);
+      return of(name, regulator.range(), JobLine.set(item), there);
+    }
+    if (part.line().isPresent()) {
+      return of(name, part.line().get(), there);
+    }
+    if (part.passage().isPresent()) {
+      return of(name, part.passage().get(), there);
     }
     return new Connected(
         name,
@@ -265,15 +254,6 @@ public final class Connected {
         Optional.empty());
   }
 
-  private static GaugePressure set(Field item) throws WrongFileException {
-    Range<GaugePressure> set = JobLine.set(item);
-    if (!set.isExact()) {
-      throw item.field("set", Accepted.GAUGE)
-          .wrong("is a range; what is connected now is judged at one setting: give the lowest");
-    }
-    return set.least();
-  }
-
   /** {@return what it is called in a run} */
   public String name() {
     return name;
@@ -284,8 +264,8 @@ public final class Connected {
     return isExact;
   }
 
-  /** {@return what it is set to, if it is a regulator} */
-  public Optional<GaugePressure> set() {
+  /** {@return between which pressures what it is set to lies, if it is a regulator} */
+  public Optional<Range<GaugePressure>> set() {
     return set;
   }
 
@@ -322,7 +302,12 @@ public final class Connected {
   public List<String> assumed(UnitSystem units) {
     List<String> all = new ArrayList<>(assumed);
     if (set.isPresent()) {
-      curve.flatMap(drawn -> drawn.otherwiseSet(set.get(), units)).ifPresent(all::add);
+      Range<GaugePressure> told = set.get();
+      curve
+          .flatMap(drawn -> drawn
+              .otherwiseSet(told.least(), units)
+              .or(() -> drawn.otherwiseSet(told.most(), units)))
+          .ifPresent(all::add);
     }
     return List.copyOf(all);
   }

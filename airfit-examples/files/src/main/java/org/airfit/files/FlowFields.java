@@ -97,7 +97,7 @@ final class FlowFields {
         : item.build(() -> new ConduitRange(
             longest.least(),
             range(item, bore, length.least(), madeOf, name).most(),
-            longest.assumption()));
+            longest.assumptions()));
     Optional<Field> fittings = item.find("fittings");
     return fittings.isPresent() ? withFittings(fittings.get(), plain) : plain;
   }
@@ -280,7 +280,7 @@ final class FlowFields {
       return ConduitRange.exactly(least);
     }
     Conduit most = walled(Conduit.of(bore.most(), length, roughness), wall);
-    return new ConduitRange(least, most, Source.together(name.orElseThrow().assumptions()));
+    return new ConduitRange(least, most, name.orElseThrow().assumptions());
   }
 
   private static Conduit walled(Conduit conduit, Optional<Wall> wall) {
@@ -302,7 +302,7 @@ final class FlowFields {
     }
     double k = fittings.number();
     return fittings.build(() -> new ConduitRange(
-        plain.least().withFittings(k), plain.most().withFittings(k), plain.assumption()));
+        plain.least().withFittings(k), plain.most().withFittings(k), plain.assumptions()));
   }
 
   /** What a wall is called in a file, such as "smooth plastic". */

@@ -46,6 +46,9 @@ final class JobLine {
   /** The bore of a hose that is there, as it was measured. */
   private static final String TRUE_BORE = "measuredBore";
 
+  /** The same of its length. */
+  private static final String TRUE_LENGTH = "measuredLength";
+
   private static final String AT_MOST = "atMost";
   private static final String ACCEPTED_REACH =
       "how long it must be at least, such as \"10 m\", \"25 ft\" or \"25 to 30 ft\"; \"longest\" asks how long it may"
@@ -299,9 +302,19 @@ final class JobLine {
         name,
         id,
         same.isPresent() ? Optional.of(coupling(same.get())) : Optional.empty(),
-        parts.find(
-            item, PartFields.SOCKET, Part.Socket.class, PartFields.SOCKET, "socket at " + name),
-        parts.find(item, PartFields.PLUG, Part.Plug.class, PartFields.PLUG, "plug at " + name));
+        rated(
+            item,
+            PartFields.SOCKET,
+            "socketRated",
+            Part.Socket.class,
+            parts.find(
+                item, PartFields.SOCKET, Part.Socket.class, PartFields.SOCKET, "socket at " + name)),
+        rated(
+            item,
+            PartFields.PLUG,
+            "plugRated",
+            Part.Plug.class,
+            parts.find(item, PartFields.PLUG, Part.Plug.class, PartFields.PLUG, "plug at " + name)));
   }
 
   /** The name of a coupling that stands in front. */
@@ -349,27 +362,16 @@ final class JobLine {
 
   /** A hose that is told by an id or in words, with what was read on it or measured of it. */
   private Optional<Part.Hose> seen(Field item, Optional<Part.Hose> told) throws WrongFileException {
-    Optional<Part.Hose> seen = told;
-    Optional<Field> rated = item.find(RATED, Accepted.GAUGE);
+    Optional<Part.Hose> seen = rated(item, PART, RATED, Part.Hose.class, told);
     Optional<Field> bore = item.find(TRUE_BORE, "a length, such as \"6.3 mm\"");
-    for (Optional<Field> field : List.of(rated, bore)) {
-      if (field.isPresent() && (told.isEmpty() || item.field(PART, "").isObject())) {
-        throw field
-            .get()
-            .wrong(
-                told.isEmpty()
-                    ? "is read on a hose that is there; tell its part, or leave it out"
-                    : "stands beside the data of the part; put it among them, the bore as"
-                        + " \"bore\"");
-      }
-    }
-    if (rated.isPresent()) {
+    Optional<Field> length = item.find(TRUE_LENGTH, "a length, such as \"25 ft\"");
+    requireReadable(bore, item, PART, "bore", told.isPresent());
+    requireReadable(length, item, PART, "length", told.isPresent());
+    if (length.isPresent()) {
       Part.Hose hose = seen.orElseThrow();
-      GaugePressure rating = rated.get().least(GaugePressure::parse);
-      requireAboveZero(rated.get(), rating.pascals());
-      Part.Hose printed = rated.get().build(() -> hose.rated(rating));
-      remarkOnRating(rated.get(), rating, printed);
-      seen = Optional.of(printed);
+      Range<Length> measured = length.get().range(Length::parse);
+      requireAboveZero(length.get(), measured.least().metres());
+      seen = Optional.of(length.get().build(() -> hose.ofLength(measured)));
     }
     if (bore.isPresent()) {
       Part.Hose hose = seen.orElseThrow();
@@ -382,14 +384,44 @@ final class JobLine {
     return seen;
   }
 
+  /** A part that is there, with the rating that was read on it. */
+  private <T extends Part> Optional<T> rated(
+      Field item, String of, String field, Class<T> type, Optional<T> told)
+      throws WrongFileException {
+    Optional<Field> rated = item.find(field, Accepted.GAUGE);
+    requireReadable(rated, item, of, RATED, told.isPresent());
+    if (rated.isEmpty()) {
+      return told;
+    }
+    T part = told.orElseThrow();
+    GaugePressure rating = rated.get().least(GaugePressure::parse);
+    requireAboveZero(rated.get(), rating.pascals());
+    Part printed = rated.get().build(() -> part.withFacts(part.facts().rated(rating)));
+    remarkOnRating(rated.get(), rating, printed);
+    return Optional.of(type.cast(printed));
+  }
+
+  /** What is read on a part stands beside an id or words; the data of a part have it among them. */
+  private static void requireReadable(
+      Optional<Field> read, Field item, String of, String among, boolean isThere)
+      throws WrongFileException {
+    if (read.isPresent() && (!isThere || item.field(of, "").isObject())) {
+      throw read.get()
+          .wrong(
+              isThere
+                  ? "stands beside the data of the part; put it among them, as \"" + among + "\""
+                  : "is read on a part that is there; tell its " + of + ", or leave it out");
+    }
+  }
+
   private static void requireAboveZero(Field told, double si) throws WrongFileException {
     if (!(si > 0.0)) {
       throw told.wrong("must be above 0, was " + told.text().strip());
     }
   }
 
-  /** Of a rating above that of the catalogue the lower counts: one of the two is a slip, or it is another hose. */
-  private void remarkOnRating(Field told, GaugePressure rating, Part.Hose printed)
+  /** Of a rating above that of the catalogue the lower counts: one of the two is a slip, or it is another part. */
+  private void remarkOnRating(Field told, GaugePressure rating, Part printed)
       throws WrongFileException {
     GaugePressure counts = printed.facts().rating().orElseThrow();
     if (counts.compareTo(rating) < 0) {
@@ -398,7 +430,7 @@ final class JobLine {
       remarks.add("\"" + Printable.line(typed) + "\" in " + told.place() + " is above the "
           + units.sayBoth(counts) + " for which " + printed.name()
           + " is rated in the catalogue: the lower of the two counts. Look whether it is that"
-          + " hose.");
+          + (printed instanceof Part.Hose ? " hose." : " part."));
     }
   }
 
@@ -411,7 +443,7 @@ final class JobLine {
   /** A splitter with what others take from it, and the lines behind it. */
   private Slot splitter(Field item, String name) throws WrongFileException {
     Optional<Part.Splitter> there =
-        parts.find(item, PART, Part.Splitter.class, PartFields.SPLITTER, name);
+        rated(item, PART, RATED, Part.Splitter.class, parts.find(item, PART, Part.Splitter.class, PartFields.SPLITTER, name));
     Optional<Field> taken = item.find("othersTake", "the air that others take from it");
     Optional<Range<FreeAirFlow>> others = taken.isPresent()
         ? Optional.of(AirField.readings(taken.get(), around, remarks))
@@ -556,7 +588,7 @@ final class JobLine {
   private Slot regulated(Field item, RegulatorKind kind, String name) throws WrongFileException {
     Range<GaugePressure> set = set(item);
     Optional<Part.Regulator> there =
-        parts.find(item, PART, Part.Regulator.class, kind.toString(), name);
+        rated(item, PART, RATED, Part.Regulator.class, parts.find(item, PART, Part.Regulator.class, kind.toString(), name));
     Optional<Field> fails = item.find("ifFails", IF_FAILS);
     Optional<GaugePressure> failed =
         fails.isPresent() ? Optional.of(fails.get().most(GaugePressure::parse)) : Optional.empty();
@@ -604,7 +636,12 @@ final class JobLine {
         && told.get().names().contains(PartFields.HOSE)) {
       return hose(item, false, name); // told by the hose on it
     }
-    Optional<Part.Device> there = parts.find(item, PART, Part.Device.class, kind.toString(), name);
+    Optional<Part.Device> there = rated(
+        item,
+        PART,
+        RATED,
+        Part.Device.class,
+        parts.find(item, PART, Part.Device.class, kind.toString(), name));
     return new Slot.InLine(name, kind, there);
   }
 }

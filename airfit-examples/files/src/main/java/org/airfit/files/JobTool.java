@@ -33,6 +33,7 @@ final class JobTool {
   private record Words<T>(
       BiFunction<T, AirField.Average, T> average,
       BiFunction<T, GaugePressure, T> rated,
+      BiFunction<T, GaugePressure, T> marked,
       List<Flag<T>> flags,
       BiFunction<T, GaugePressure, T> cleansAt,
       UnaryOperator<T> cleans) {}
@@ -40,6 +41,7 @@ final class JobTool {
   private static final Words<Requirement.Builder> OF_A_JOB = new Words<>(
       (job, told) -> job.average(told.flow(), told.leastDuty(), told.mostDuty()),
       Requirement.Builder::toolRating,
+      Requirement.Builder::markedUpTo,
       List.of(
           new Flag<>("hammers", Requirement.Builder::impactTool),
           new Flag<>("whipHose", Requirement.Builder::whipHose, Requirement.Builder::noWhipHose),
@@ -52,6 +54,7 @@ final class JobTool {
   private static final Words<ToolLine> OF_A_LINE = new Words<>(
       (line, told) -> line.withAverage(told.flow(), told.leastDuty(), told.mostDuty()),
       ToolLine::withToolRating,
+      ToolLine::withMarkedUpTo,
       List.of(
           new Flag<>("hammers", ToolLine::withImpactTool),
           new Flag<>("whipHose", ToolLine::withOwnWhipHose, ToolLine::withoutOwnWhipHose),
@@ -115,8 +118,14 @@ final class JobTool {
         ? Optional.of(
             rating.get().one(GaugePressure::parse, "give the lowest, which the tool surely stands"))
         : marked.flatMap(MarkingField::allowed);
-    if (rating.isEmpty() && marked.isPresent()) {
+    Optional<GaugePressure> upTo = rating.isEmpty()
+        ? marked.flatMap(MarkingField::endOfRange)
+        : Optional.empty();
+    if (upTo.isPresent()) {
+      T before = fuller;
       marked.get().remarkOnRange(remarks);
+      UsualValues.askOfRating(marked.get().field(), upTo.get(), needed.least(), remarks);
+      fuller = tool.build(() -> words.marked().apply(before, upTo.get()));
     }
     if (allowed.isPresent()) {
       T before = fuller;

@@ -63,19 +63,21 @@ final class MarkingField {
     return marking.isAverage();
   }
 
-  /** The highest pressure that the maker allows, where the marking tells it. */
+  /** The highest pressure that the maker allows, where the marking tells it as the most. */
   Optional<GaugePressure> allowed() {
-    return marking.allowed();
+    return marking.isAllowedOfRange() ? Optional.empty() : marking.allowed();
   }
 
-  /** Says what the higher pressure of a range was taken for, which is a limit only if the maker says so. */
+  /** The higher pressure of a range, which is a limit only if the maker says so; empty of all else. */
+  Optional<GaugePressure> endOfRange() {
+    return marking.isAllowedOfRange() ? marking.allowed() : Optional.empty();
+  }
+
+  /** Says what the pressures of a range were taken for. */
   void remarkOnRange(List<String> remarks) {
-    if (marking.isAllowedOfRange()) {
-      remarks.add("\"" + Printable.line(typed())
-          + "\" in tool.marking tells a range of pressure: the lower is taken for what the tool needs, the higher for"
-          + " the highest that its maker allows. Ask whether that is a limit, and tell in tool.notAbove what the maker"
-          + " allows.");
-    }
+    remarks.add("\"" + Printable.line(typed())
+        + "\" in tool.marking tells a range of pressure: the lower is taken for what the tool needs, and the tool works"
+        + " up to the higher. Whether that is a limit is not told: tell in tool.notAbove what the maker allows.");
   }
 
   /** The air that the marking tells, with how it was read among the remarks. */

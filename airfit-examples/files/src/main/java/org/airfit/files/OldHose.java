@@ -72,7 +72,7 @@ final class OldHose {
         : new ConduitRange(
             longest.least(),
             name.over(name.bore().orElseThrow(), length.least()).most(),
-            longest.assumption());
+            longest.assumptions());
   }
 
   /** The bore that the words begin with. */

@@ -6,7 +6,6 @@ import org.airfit.joint.End;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NearWord;
 import org.airfit.select.Part;
-import org.airfit.select.PartFacts;
 
 /** The parts that are there and stay, as a job tells them: by the id of a catalogue, or with data of their own. */
 final class PartsThere {
@@ -106,34 +105,6 @@ final class PartsThere {
 
   /** A part as one that the customer has, whatever the catalogue says of it. */
   private static Part existing(Part part) {
-    PartFacts facts = part.facts().asExisting();
-    if (part instanceof Part.Socket it) {
-      return new Part.Socket(facts, it.profiles(), it.end(), it.capacityRange());
-    }
-    if (part instanceof Part.Plug it) {
-      return new Part.Plug(facts, it.profile(), it.end());
-    }
-    if (part instanceof Part.Hose it) {
-      return new Part.Hose(facts, it.bore(), it.conduitRange(), it.upstream(), it.downstream());
-    }
-    if (part instanceof Part.Regulator it) {
-      return new Part.Regulator(
-          facts,
-          it.kind(),
-          it.capacityRange(),
-          it.droopRange(),
-          it.atFlow(),
-          it.curve(),
-          it.upstream(),
-          it.downstream());
-    }
-    if (part instanceof Part.Device it) {
-      return new Part.Device(facts, it.kind(), it.capacityRange(), it.upstream(), it.downstream());
-    }
-    if (part instanceof Part.Splitter it) {
-      return new Part.Splitter(facts, it.capacityRange(), it.upstream(), it.outlets());
-    }
-    Part.Adapter it = (Part.Adapter) part;
-    return new Part.Adapter(facts, it.one(), it.other(), it.conduit());
+    return part.withFacts(part.facts().asExisting());
   }
 }

@@ -127,7 +127,7 @@ class ClerksSlipsTest {
   @Test
   void what_was_read_on_a_hose_goes_with_one_that_is_there() throws Exception {
     assertThat(refused("{\"kind\": \"hose\", \"reach\": \"25 ft\", \"rated\": \"250 psig\"}", TOOL))
-        .contains("line[2].rated: is read on a hose that is there; tell its part, or leave it out");
+        .contains("line[2].rated: is read on a part that is there; tell its part, or leave it out");
     Files.delete(folder.resolve("catalogue.json"));
     assertThat(refused(
             "{\"kind\": \"hose\", \"part\": {\"hose\": \"3/8 in\", \"length\": \"25 ft\","
@@ -135,8 +135,8 @@ class ClerksSlipsTest {
                 + " mm\"}",
             TOOL))
         .contains(
-            "line[2].measuredBore: stands beside the data of the part; put it among them, the bore"
-                + " as \"bore\"");
+            "line[2].measuredBore: stands beside the data of the part; put it among them, as"
+                + " \"bore\"");
   }
 
   @Test

@@ -12,6 +12,7 @@ import org.airfit.flow.Rating;
 import org.airfit.plug.DemoProfiles;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Range;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.Run;
 import org.airfit.select.Catalogue;
@@ -174,7 +175,7 @@ class ConnectedTest {
   void it_tells_what_it_is_set_to_and_whether_it_is_known_exactly() throws Exception {
     assertThat(read(ITEMS.get(0)).isExact()).isTrue();
     assertThat(read(ITEMS.get(0)).set()).isEmpty();
-    assertThat(read(ITEMS.get(1)).set()).contains(GaugePressure.ofBar(6.0));
+    assertThat(read(ITEMS.get(1)).set()).contains(Range.exactly(GaugePressure.ofBar(6.0)));
     assertThat(read(ITEMS.get(2)).isExact()).isFalse();
     assertThat(read(ITEMS.get(2))).hasToString("hose");
   }

@@ -236,7 +236,7 @@ class RangesInFilesTest {
     assertThat(job.toBuilder().build().isExact()).isEqualTo(isKnown);
   }
 
-  /** Nobody said that 100 psi is a limit: it is taken for one, to be on the safe side, and the sheet asks. */
+  /** Nobody said that 100 psi is a limit: the tool works up to it, and what it stands is a question until it is told. */
   @ParameterizedTest
   @CsvSource({
     "90-100 psi 4 CFM, '', true",
@@ -250,10 +250,13 @@ class RangesInFilesTest {
             + "    \"notAbove\": \"110 psig\", ";
     Job job = Disk.job(
         job(told, "\"marking\": \"" + marking + "\", \"inlet\": \"1/4 NPT female\", " + limit));
-    assertThat(job.requirement().toolRating().orElseThrow().psi())
+    Requirement asked = job.requirement();
+    assertThat((isAsked ? asked.markedUpTo() : asked.toolRating()).orElseThrow().psi())
         .isCloseTo(limit.isEmpty() ? 100.0 : 120.0, within(1.0e-9));
+    assertThat(asked.toolRating().isEmpty()).isEqualTo(isAsked);
+    assertThat(asked.markedUpTo().isPresent()).isEqualTo(isAsked);
     String question =
-        "Ask whether that is a limit, and tell in tool.notAbove what the maker allows.";
+        "Whether that is a limit is not told: tell in tool.notAbove what the maker allows.";
     assertThat(job.remarks().stream()
             .anyMatch(remark -> remark.endsWith(question)
                 && remark.startsWith(

@@ -17,6 +17,7 @@ import org.airfit.files.WrongFileException;
 import org.airfit.plug.DemoProfiles;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
+import org.airfit.quantity.Range;
 import org.airfit.run.Run;
 import org.airfit.run.RunResult;
 import org.airfit.select.Catalogue;
@@ -162,7 +163,9 @@ final class DropJudge {
         throw refused(i, new Refused("", "", String.valueOf(e.getMessage())));
       }
       isExact &= next.isExact();
-      set = next.set().isPresent() ? next.set() : set;
+      if (next.set().isPresent()) {
+        set = next.set().map(Range::most); // the highest that it may hold, for the tool's limit
+      }
       connected.add(next);
     }
     if (connected.isEmpty()) {

@@ -157,8 +157,11 @@ public record CardSheet(Job job, List<Card> cards, List<String> without) {
     return result.fold(
         delivered -> "",
         starved -> question + " has no card: " + starved.element()
-            + " does not carry the flow that the tool asks for, so that there is no pressure to"
-            + " work out.");
+            + (starved.endOfCurve().isPresent()
+                ? " carries more than its maker's curve tells, so that no pressure is known to work"
+                    + " out."
+                : " does not carry the flow that the tool asks for, so that there is no pressure to"
+                    + " work out."));
   }
 
   /** Where the run starts: behind the regulator of the supply, or with the lowest that the supply falls to. */

@@ -329,7 +329,7 @@ final class InWords {
     return sheet
         .job()
         .now()
-        .filter(now -> !now.isExact())
+        .filter(now -> !now.isExact() && !PressureChart.shares(now.result()).isEmpty())
         .map(now -> "Told with all that is not known at its worst:");
   }
 
@@ -341,14 +341,8 @@ final class InWords {
         .flatMap(now -> now.fold(
             delivered -> Optional.of("Biggest restriction"
                 + (isExact ? "" : ", with all that is not known at its worst") + ": "
-                + restriction(delivered, sheet.units())),
+                + delivered.bottleneckInWords(sheet.units())),
             starved -> Optional.empty()));
-  }
-
-  /** What narrows most, and why that is the biggest restriction. */
-  static String restriction(RunResult.Delivered delivered, UnitSystem units) {
-    return delivered.bottleneck().name() + ". Without its loss the tool would gain most: "
-        + units.say(delivered.bottleneck().gain()) + ".";
   }
 
   /** What the regulator at the supply is called in a table of losses. */
@@ -414,10 +408,7 @@ final class InWords {
                                 + (isLeast ? " at worst" : "") + ", less than a gauge shows."))
                         .orElse("enough.")
                     : "too little."),
-            starved -> "The tool starves: " + starved.element()
-                + " does not let its " + units.sayBoth(job.demand())
-                + " through. Even with nothing behind the last part no more than "
-                + units.sayBoth(freeAir(starved.largest(), job)) + " come through.");
+            starved -> AirStops.inWords(starved, job, units));
   }
 
   /** The pressure at the tool as it is printed beside what is needed; empty where nothing arrives. */
@@ -426,11 +417,12 @@ final class InWords {
   }
 
   /** What the shares of the losses are shares of, where a part lets too little through to tell its own loss. */
-  static Optional<String> sharesOf(RunResult result) {
+  static Optional<String> sharesOf(RunResult result, JobSheet sheet) {
     return result.fold(
         delivered -> Optional.empty(),
-        starved -> Optional.of("The table tells what is lost in front of " + starved.element()
-            + ", which lets too little through."));
+        starved ->
+            Optional.of(AirStops.sharesOf(starved, sheet.requirement(), sheet.units()))
+                .filter(of -> !of.isEmpty()));
   }
 
   /** What a regulator takes down to what it is set to: wanted, and apart from what it loses; empty of all else. */
@@ -498,11 +490,59 @@ final class InWords {
     String least = units.sayBoth(sheet.requirement().least());
     return run.largestFlow(sheet.requirement().least())
         .map(most -> takes + "At " + least + " this run carries "
-            + (isKnown ? "up to " : "at least ")
-            + units.sayBoth(freeAir(most.massFlow(), sheet.requirement()))
-            + (isKnown ? "." : AT_WORST))
-        .orElse(takes + "The supply itself " + (isKnown ? "stands" : "can stand") + " below the "
-            + least + " the tool needs.");
+            + carried(freeAir(most.massFlow(), sheet.requirement()), isKnown, units))
+        .orElseGet(() -> takes + tooLowAtRest(run, isKnown, job, units));
+  }
+
+  /** How much a run carries; of one that may carry none, that. */
+  private static String carried(FreeAirFlow most, boolean isKnown, UnitSystem units) {
+    boolean isNothing = most.cubicMetresPerSecond() == 0.0;
+    if (isKnown) {
+      return isNothing ? "nothing." : "up to " + units.sayBoth(most) + ".";
+    }
+    return isNothing
+        ? "nothing with all that is not known exactly at its worst: at its best it is more."
+        : "at least " + units.sayBoth(most) + AT_WORST;
+  }
+
+  /** What leaves too little for the tool even while no air flows: a part such as a regulator, or the supply itself. */
+  private static String tooLowAtRest(Run run, boolean isKnown, Requirement job, UnitSystem units) {
+    String needed = units.sayBoth(job.least());
+    return lastAtRest(run)
+        .map(part -> behind(
+            part.name(), GaugePressure.of(part.outlet(), run.atmosphere()), isKnown, job, units))
+        .or(() -> AirStops.untoldSupply(job))
+        .or(() -> job.pressures()
+            .whileRegulated()
+            .map(any -> behind(
+                "the " + AT_SUPPLY,
+                GaugePressure.of(run.stillAir().pressure(), run.atmosphere()),
+                isKnown,
+                job,
+                units)))
+        .orElse("The supply itself " + (isKnown ? "stands" : "can stand") + " below the " + needed
+            + " the tool needs.");
+  }
+
+  private static String behind(
+      String part, GaugePressure stands, boolean isKnown, Requirement job, UnitSystem units) {
+    GaugePressure least = job.least();
+    return "Behind " + part + " "
+        + (isKnown
+            ? "no more than " + units.sayBothAtMost(stands, least)
+                + " stand, even while no air flows, "
+            : "it may be as little as " + units.sayBothAtLeast(stands, least) + ", ")
+        + "and the tool needs " + units.sayBoth(least, stands) + ".";
+  }
+
+  /** The last part behind which less stands than in front even while no air flows. */
+  private static Optional<ElementLoss> lastAtRest(Run run) {
+    return run.at(MassFlow.ofKilogramsPerSecond(0.0))
+        .fold(
+            delivered -> delivered.shares().stream()
+                .filter(share -> share.drop().pascals() > 0.0)
+                .reduce((first, next) -> next),
+            starved -> Optional.empty());
   }
 
   /**

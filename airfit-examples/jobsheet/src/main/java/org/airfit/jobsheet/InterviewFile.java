@@ -2,7 +2,6 @@ package org.airfit.jobsheet;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -47,10 +46,6 @@ final class InterviewFile {
       "sprays paint", "paints",
       "blasts", "blasts",
       "feeds fasteners", "feedsFasteners");
-
-  /** What is asked of one item of the line, by its name. */
-  private static final Set<Topic> NAMED =
-      EnumSet.of(Topic.REACH, Topic.SETTING, Topic.HOSE_BORE, Topic.HOSE_RATING);
 
   private static final String NO = "no";
   private static final String TO = " to ";
@@ -264,6 +259,11 @@ final class InterviewFile {
     return talk;
   }
 
+  /** Whether a topic is asked of one item of the line, by its name. */
+  private static boolean isNamed(Topic topic) {
+    return topic == Topic.REACH || topic == Topic.SETTING || topic.isOfPart();
+  }
+
   /** Whether a topic is told by the lines of several tools, and not by the job. */
   private boolean isOfATool(Topic topic) {
     return topic.isOfTool() && !lines().isEmpty();
@@ -385,8 +385,14 @@ final class InterviewFile {
         }
       }
       case REGULATOR_FAILED, SETTING -> requireTold(topic, Topic.REGULATOR, isRegulated());
-      case HOSE_BORE, HOSE_RATING ->
-        throw new IllegalArgumentException("hose must be told for the " + topic
+      case HOSE_BORE,
+          HOSE_LENGTH,
+          OTHERS_TAKE,
+          HOSE_RATING,
+          SOCKET_RATING,
+          PLUG_RATING,
+          PART_RATING ->
+        throw new IllegalArgumentException("part must be told for the " + topic
             + ", was none; name one of: " + String.join("; ", namesOf(topic)));
       default -> {}
     }
@@ -394,7 +400,7 @@ final class InterviewFile {
 
   private void requireThere(Topic topic, String name) {
     List<String> names =
-        NAMED.contains(topic) ? namesOf(topic) : topic.isOfTool() ? ways() : List.of();
+        isNamed(topic) ? namesOf(topic) : topic.isOfTool() ? ways() : List.of();
     if (!names.contains(name)) {
       throw new IllegalArgumentException("line or hose of the " + topic
           + " must be one of the job, was \"" + name + "\"; "
@@ -431,6 +437,10 @@ final class InterviewFile {
     return switch (topic) {
       case SETTING -> kind.contains("regulator");
       case REACH -> kind.equals("hose");
+      case OTHERS_TAKE -> item.get("othersTake") != null;
+      case SOCKET_RATING -> item.get("socket") != null;
+      case PLUG_RATING -> item.get("plug") != null;
+      case PART_RATING -> !kind.endsWith("hose") && item.get("part") != null;
       default -> kind.endsWith("hose") && item.get("part") != null;
     };
   }
@@ -442,7 +452,7 @@ final class InterviewFile {
     String told = answer.strip();
     if (subject.of().isEmpty()) {
       fuller.tell(subject.topic(), told);
-    } else if (NAMED.contains(subject.topic())) {
+    } else if (isNamed(subject.topic())) {
       fuller.tellItem(subject.of().get(), subject.topic(), told);
     } else {
       fuller.lines().stream()
@@ -455,12 +465,25 @@ final class InterviewFile {
   /** Tells a hose or a regulator what was answered of it, by its name. */
   private void tellItem(String name, Topic topic, String answer) {
     Map<String, Object> item = itemsByName().getOrDefault(name, new LinkedHashMap<>());
-    Map<String, Object> of = item.get("part") instanceof Map ? into(item.get("part")) : item;
     switch (topic) {
       case SETTING -> item.put("set", answer);
-      case HOSE_BORE -> of.put(of == item ? "measuredBore" : "bore", lower(answer));
-      case HOSE_RATING -> of.put("rated", lower(answer));
+      case OTHERS_TAKE -> item.put("othersTake", higher(answer));
+      case HOSE_BORE -> tellPart(item, "part", "bore", "measuredBore", lower(answer));
+      case HOSE_LENGTH -> tellPart(item, "part", "length", "measuredLength", answer);
+      case HOSE_RATING, PART_RATING -> tellPart(item, "part", "rated", "rated", lower(answer));
+      case SOCKET_RATING -> tellPart(item, "socket", "rated", "socketRated", lower(answer));
+      case PLUG_RATING -> tellPart(item, "plug", "rated", "plugRated", lower(answer));
       default -> item.put("reach", answer);
+    }
+  }
+
+  /** Tells what was read on a part: among its data where it has some, else beside its id or the words for it. */
+  private static void tellPart(
+      Map<String, Object> item, String part, String among, String beside, String answer) {
+    if (item.get(part) instanceof Map) {
+      into(item.get(part)).put(among, answer);
+    } else {
+      item.put(beside, answer);
     }
   }
 
@@ -530,9 +553,21 @@ final class InterviewFile {
       PressureUnit unit =
           printed.toLowerCase(Locale.ROOT).contains("psi") ? PressureUnit.PSI : PressureUnit.BAR;
       tool.remove("marking");
+      if (marking.isAllowedOfRange()) { // nobody told whether the end of the range is a limit
+        tool.put(
+            "marking",
+            number(marking.needed().orElseThrow(), unit) + "-"
+                + marking.allowed().orElseThrow().format(unit));
+        return;
+      }
       marking.needed().ifPresent(needed -> tool.putIfAbsent("pressure", needed.format(unit)));
       marking.allowed().ifPresent(most -> tool.putIfAbsent("notAbove", most.format(unit)));
     }
+  }
+
+  private static String number(GaugePressure pressure, PressureUnit unit) {
+    String printed = pressure.format(unit);
+    return printed.substring(0, printed.indexOf(' '));
   }
 
   private void tell(Topic topic, String answer) {
@@ -551,7 +586,13 @@ final class InterviewFile {
           TOOL_RATING -> tell(object("tool"), topic, answer);
       case SETTING -> items().get(0).put("set", answer);
       case DRYER -> object("supply").put("dryer", isYes);
-      case HOSE_BORE, HOSE_RATING -> {} // told of a hose by its name
+      case HOSE_BORE,
+          HOSE_LENGTH,
+          OTHERS_TAKE,
+          HOSE_RATING,
+          SOCKET_RATING,
+          PLUG_RATING,
+          PART_RATING -> {} // told of a part by its name
       case SUPPLY -> object("supply").put("pressure", answer);
       case OUTLET -> tellOutlet(answer);
       case REACH -> tellReach(answer);

@@ -241,6 +241,32 @@ public final class OnScreen {
   }
 
   /**
+   * Tells what the regulator at the supply loses in front of the first part, for the table of losses.
+   *
+   * @param sheet the sheet
+   * @param result what arrives
+   * @return the row; empty where no regulator stands at the supply
+   */
+  public static Optional<AtSupply> atSupply(JobSheet sheet, RunResult result) {
+    return InWords.atSupply(result, sheet)
+        .map(regulator -> new AtSupply(
+            InWords.AT_SUPPLY,
+            sheet.units().say(regulator.lost()),
+            regulator.set(),
+            regulator.note(sheet.units())));
+  }
+
+  /**
+   * What the regulator at the supply loses in front of the first part.
+   *
+   * @param name what the row is called
+   * @param loss by how much less stands behind it than it is set to
+   * @param set what it is set to
+   * @param note that its loss is not among those that the shares are of
+   */
+  public record AtSupply(String name, String loss, GaugePressure set, String note) {}
+
+  /**
    * Tells a part of a whole, such as "42 %".
    *
    * @param fraction the part of 1

@@ -231,10 +231,10 @@ public final class PageReasons {
   private void shares(RunResult result, JobSheet sheet) {
     UnitSystem units = sheet.units();
     List<ElementLoss> shares = WorkingLinks.sharesOf(result);
+    InWords.sharesOf(result, sheet).ifPresent(of -> element("p", of));
     if (shares.isEmpty()) {
       return;
     }
-    InWords.sharesOf(result).ifPresent(of -> element("p", of));
     out.append("<table>\n<thead><tr><th scope=\"col\">where pressure is lost</th>")
         .append(
             "<th scope=\"col\" class=\"n\">pressure<br>loss</th><th scope=\"col\" class=\"n\">share</th>")

@@ -193,8 +193,9 @@ final class PressureChart {
         + "\" fill=\"none\" stroke-width=\"1.4\"/>\n");
     rows.forEach(Row::label);
     if (starves) {
-      boolean fits = x(now) - 6.0 > LETTER * STOPS.length();
-      text(fits ? x(now) - 6.0 : left, y + 4.0, fits ? "end" : "start", STOPS, "warn");
+      String stops = result.fold(delivered -> "", AirStops::onChart);
+      boolean fits = x(now) - 6.0 > LETTER * stops.length();
+      text(fits ? x(now) - 6.0 : left, y + 4.0, fits ? "end" : "start", stops, "warn");
     } else {
       dot(now, y);
       boolean before = x(now) - left > LETTER * told(now).length() + 9.0;
@@ -215,8 +216,6 @@ final class PressureChart {
     return told.startsWith("<") ? told : "−" + told;
   }
 
-  private static final String STOPS = "stops here: no such flow";
-
   /** What the picture shows, in a sentence for those who do not see it. */
   private String shows(
       String title, RunResult result, double supply, double end, Optional<GaugePressure> need) {
@@ -227,7 +226,7 @@ final class PressureChart {
         + result.<String>fold(
             delivered ->
                 " at the tool; most is lost in " + delivered.bottleneck().name() + ".",
-            starved -> " before " + starved.element() + ", which does not let that flow through.")
+            AirStops::besideChart)
         + needs;
   }
 

@@ -26,35 +26,13 @@ final class TakenForParts {
     return taken;
   }
 
+  /** What was taken for what a part does not tell; empty where it tells all. */
   private static Optional<Source> assumption(Part part) {
-    if (part instanceof Part.Socket socket) {
-      return of(socket.capacityRange());
-    }
-    if (part instanceof Part.Device device) {
-      return of(device.capacityRange());
-    }
-    if (part instanceof Part.Regulator regulator) {
-      return of(regulator.capacityRange());
-    }
-    if (part instanceof Part.Splitter splitter) {
-      return of(splitter.capacityRange());
-    }
-    if (part instanceof Part.Hose hose) {
-      return of(hose.conduitRange());
-    }
-    return part instanceof Part.Pipe pipe ? of(pipe.conduitRange()) : Optional.empty();
-  }
-
-  private static Optional<Source> of(CapacityRange range) {
-    return otherThan(CapacityRange.exactly(range.least()).assumption(), range.assumption());
-  }
-
-  private static Optional<Source> of(ConduitRange range) {
-    return otherThan(ConduitRange.exactly(range.least()).assumption(), range.assumption());
-  }
-
-  /** Of what is told in full nothing was taken. */
-  private static Optional<Source> otherThan(Source told, Source assumption) {
-    return assumption.equals(told) ? Optional.empty() : Optional.of(assumption);
+    return part.line()
+        .filter(line -> !line.isTold())
+        .map(ConduitRange::assumption)
+        .or(() -> part.passage()
+            .filter(passage -> !passage.isTold())
+            .map(CapacityRange::assumption));
   }
 }

@@ -132,10 +132,10 @@ public final class TextSheet {
   private void shares(RunResult result, JobSheet sheet) {
     UnitSystem units = sheet.units();
     List<ElementLoss> shares = result.fold(RunResult.Delivered::shares, RunResult.Starved::before);
+    InWords.sharesOf(result, sheet).ifPresent(of -> wrapped("", of));
     if (shares.isEmpty()) {
       return;
     }
-    InWords.sharesOf(result).ifPresent(of -> wrapped("", of));
     line("  " + padded("where pressure is lost", NAME) + right("pressure loss", 20)
         + right("share", 13) + right("gain without it", 20));
     InWords.atSupply(result, sheet).ifPresent(regulator -> {
@@ -155,7 +155,7 @@ public final class TextSheet {
     }
     result.fold(
         delivered -> {
-          wrapped("  ", "Biggest restriction: " + InWords.restriction(delivered, units));
+          wrapped("  ", "Biggest restriction: " + delivered.bottleneckInWords(units));
           return delivered;
         },
         starved -> starved);

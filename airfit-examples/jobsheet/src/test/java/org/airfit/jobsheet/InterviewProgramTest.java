@@ -351,7 +351,7 @@ class InterviewProgramTest {
     assertThat(interviewFrom(RANGES, "compressed air\n")).as(complained()).isZero();
     assertThat(printed().replaceAll("\\s+", " "))
         .contains("What is the regulator set to exactly, by its gauge while no air flows?")
-        .contains("with what else is asked it may settle: Air at the tool");
+        .contains(", by the value, it may settle: Air at the tool");
     InterviewFile file = InterviewFile.of(
             Disk.fields(job(), new ArrayList<>()), CATALOGUE.toAbsolutePath().toString())
         .with(Subject.ofJob(Topic.SETTING), "95 to 97 psig")
@@ -380,6 +380,87 @@ class InterviewProgramTest {
         .contains("air=12 scfm", "notAbove=95 psig", "pressure=80 psig")
         .doesNotContain("marking", "duty");
     assertThat(exact.job(at()).requirement().demand()).isEqualTo(FreeAirFlow.ofScfm60F(12.0));
+  }
+
+  /** What is printed on a part, the length of a hose and what others take stand where a person would type them. */
+  @Test
+  void answers_about_parts_that_are_there_stand_beside_them() throws Exception {
+    String start = """
+        {
+          "supply": {"pressure": "110 psig"},
+          "line": [
+            {"kind": "outlet", "end": "1/2 NPT female"},
+            {"kind": "filter", "part": {"end": "1/2 NPT male", "otherEnd": "1/2 NPT female",
+              "capacity": "C 20 dm3/(s bar), b 0.3"}},
+            {"kind": "splitter", "name": "tee", "othersTake": "2 to 9 scfm"},
+            {"kind": "coupling", "name": "old one", "socket": "S-10", "plug": "P-11"},
+            {"kind": "hose", "reach": "20 ft", "part": "3/8 in hose, old, 18 to 30 ft, 3/8 NPT male"}
+          ],
+          "tool": {"name": "ratchet", "air": "6 scfm", "pressure": "60 psig", "inlet": "3/8 NPT female"}
+        }
+        """;
+    assertThat(interviewFrom(start, "compressed air\n")).as(complained()).isZero();
+    InterviewFile file = InterviewFile.of(
+            Disk.fields(job(), new ArrayList<>()), CATALOGUE.toAbsolutePath().toString())
+        .with(Subject.of(Topic.PART_RATING, "filter"), "150 to 200 psig")
+        .with(Subject.of(Topic.SOCKET_RATING, "old one"), "120 psig")
+        .with(Subject.of(Topic.PLUG_RATING, "old one"), "130 psig")
+        .with(Subject.of(Topic.HOSE_LENGTH, "hose"), "22 to 23 ft")
+        .with(Subject.of(Topic.OTHERS_TAKE, "tee"), "3 to 4 scfm");
+    Requirement job = file.job(at()).requirement();
+    assertThat(((Slot.InLine) job.layout().slot("filter").orElseThrow())
+            .device()
+            .orElseThrow()
+            .facts()
+            .rating())
+        .contains(GaugePressure.ofPsi(150.0));
+    Slot.Coupling coupling = (Slot.Coupling) job.layout().slot("old one").orElseThrow();
+    assertThat(coupling.socket().orElseThrow().facts().rating())
+        .as("of that and what the catalogue says the lower counts")
+        .contains(GaugePressure.ofPsi(120.0));
+    assertThat(coupling.plug().orElseThrow().facts().rating())
+        .contains(GaugePressure.ofPsi(130.0));
+    Part.Hose hose =
+        ((Slot.Hose) job.layout().slot("hose").orElseThrow()).hose().orElseThrow();
+    assertThat(hose.shortest()).isEqualTo(Length.parse("22 ft"));
+    assertThat(hose.longest()).isEqualTo(Length.parse("23 ft"));
+    assertThat(((Slot.Splitter) job.layout().slot("tee").orElseThrow()).others().orElseThrow())
+        .isEqualTo(Range.exactly(FreeAirFlow.ofScfm60F(4.0)));
+    assertThat(file.fields())
+        .extractingByKey("line")
+        .asString()
+        .contains("rated=150 psig", "socketRated=120 psig", "plugRated=130 psig")
+        .contains("measuredLength=22 to 23 ft", "othersTake=4 scfm");
+  }
+
+  /** A range that is marked is no limit: told otherwise, the air leaves the range where it was. */
+  @Test
+  void a_marked_range_stays_a_range_where_the_air_is_told() throws Exception {
+    String start = """
+        {
+          "supply": {"pressure": "110 psig"},
+          "line": [
+            {"kind": "outlet", "end": "1/2 NPT female"},
+            {"kind": "coupling"}, {"kind": "hose", "reach": "20 ft"}, {"kind": "coupling"}
+          ],
+          "tool": {"name": "ratchet", "marking": "80-100 psi 6 CFM", "inlet": "1/4 NPT female"}
+        }
+        """;
+    assertThat(interviewFrom(start, "compressed air\n")).as(complained()).isZero();
+    assertThat(printed().replaceAll("\\s+", " "))
+        .contains("What is the highest pressure that the maker of the tool allows?")
+        .contains("100 psig or more, less than 110 psig: ");
+    InterviewFile file = InterviewFile.of(
+            Disk.fields(job(), new ArrayList<>()), CATALOGUE.toAbsolutePath().toString())
+        .with(Subject.ofJob(Topic.EXACT_AIR), "5.8 scfm");
+    Requirement told = file.job(at()).requirement();
+    assertThat(told.toolRating()).isEmpty();
+    assertThat(told.markedUpTo().orElseThrow().psi()).isCloseTo(100.0, within(1.0e-9));
+    assertThat(told.least().psi()).isCloseTo(80.0, within(1.0e-9));
+    assertThat(told.demand()).isEqualTo(FreeAirFlow.ofScfm60F(5.8));
+    Requirement limit =
+        file.with(Subject.ofJob(Topic.TOOL_RATING), "115 psig").job(at()).requirement();
+    assertThat(limit.toolRating().orElseThrow().psi()).isCloseTo(115.0, within(1.0e-9));
   }
 
   /** A hose that is told by an object has the answers among its data, a regulator of the line by its name. */

@@ -148,6 +148,53 @@ class RegulatorCurvesTest {
     return now(air, "70 psig");
   }
 
+  private static final String BEFORE_A_COUPLER = """
+      , "now": [{"name": "old reg", "set": "%s", "capacity": "C 30 dm3/(s bar), b 0.3", %s},
+                {"name": "old coupler", "capacity": "C 8 dm3/(s bar), b 0.3"}]
+      """;
+
+  private static String nowBeforeACoupler(String set, String curve, String pressure)
+      throws Exception {
+    return text(sheet(
+        "", "", "44 scfm", BEFORE_A_COUPLER.formatted(set, curve), pressure));
+  }
+
+  /** The coupler passes 44 scfm with ease: it is the regulator of which nobody told what it holds. */
+  @Test
+  void behind_the_end_of_its_curve_a_regulator_is_named_and_not_the_part_behind_it()
+      throws Exception {
+    String now = nowBeforeACoupler("90 psig", CURVE, "70 psig");
+    assertThat(now)
+        .contains(
+            "The curve of the maker of old reg ends at 40 scfm, and more than that flows through"
+                + " it: what it holds then is not known.")
+        .contains("droop of old reg behind the end of its curve is at most ")
+        .contains("What it holds is not told; with all that it may droop it holds ")
+        .doesNotContain("old coupler, which lets too little through", "old coupler does not let");
+    String longer = "\"curve\": \"90 psig at 0 scfm; 88 psig at 50 scfm\"";
+    assertThat(nowBeforeACoupler("90 psig", longer, "70 psig")).doesNotContain("is not known.");
+  }
+
+  /**
+   * Needing 82 psig. By hand, at 102 psia in front the coupler has 0.381 of its choked flow: 0.0755 × 0.7 × 102 psi =
+   * 5.4 psi are lost in it, and 0.1 psi in the regulator, so that it turns at 87.5 psig.
+   */
+  @Test
+  void a_regulator_of_now_may_be_set_somewhere_in_a_range() throws Exception {
+    String stiff = "\"curve\": \"90 psig at 0 scfm; 89.9 psig at 50 scfm\"";
+    assertThat(nowBeforeACoupler("80 to 90 psig", stiff, "82 psig"))
+        .contains("old reg (its setting told as a range)")
+        .containsPattern("enough if the setting of old reg is at least 87[.][45] psig")
+        .contains("(80 to 90 psig told)")
+        .contains("Behind old reg it may be as little as 80 psig");
+    assertThat(nowBeforeACoupler("80 to 90 psig", stiff, "70 psig"))
+        .contains("At the tool at least ");
+    assertThat(nowBeforeACoupler("80 psig", stiff, "82 psig"))
+        .contains("Behind old reg no more than 80 psig")
+        .contains("stand, even while no air flows, and the tool needs 82 psig")
+        .doesNotContain("The supply itself");
+  }
+
   @Test
   void what_is_no_curve_is_refused_in_one_line_with_its_place() {
     refused(

@@ -292,6 +292,7 @@ final class Inputs {
         "leastRange",
         "inlet",
         "toolRating",
+        "markedUpTo",
         "isImpactTool",
         "hasOwnWhipHose",
         "hasNoOwnWhipHose",
@@ -479,6 +480,7 @@ final class Inputs {
         of.the("inlet"),
         of.<List<Slot>>the("slots"));
     line = of.<GaugePressure>maybe("toolRating").map(line::withToolRating).orElse(line);
+    line = of.<GaugePressure>maybe("markedUpTo").map(line::withMarkedUpTo).orElse(line);
     line = of.yes("isImpactTool") ? line.withImpactTool() : line;
     line = of.yes("hasOwnWhipHose") ? line.withOwnWhipHose() : line;
     line = of.yes("hasNoOwnWhipHose") ? line.withoutOwnWhipHose() : line;
