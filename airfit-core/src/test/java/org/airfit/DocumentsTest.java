@@ -1069,6 +1069,8 @@ class DocumentsTest {
         "docs/network-file.md",
         "docs/leak-ledger-file.md",
         "docs/reference-set-file.md",
+        "docs/security.md",
+        "notebooks/kernel/README.md",
         "notebooks/README.md",
         "notebooks/TRAINER.md"
       })
