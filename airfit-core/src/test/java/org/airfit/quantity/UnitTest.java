@@ -216,6 +216,22 @@ class UnitTest {
     assertThat(unit.scale().spellings()).doesNotContain(unit.symbol());
   }
 
+  /**
+   * A factor that is neither a power of ten nor one over minutes or hours stands in the table. A degree Fahrenheit is one
+   * Rankine.
+   */
+  @ParameterizedTest
+  @MethodSource("units")
+  void a_unit_that_is_no_power_of_ten_has_a_row_with_its_factor(Unit unit) {
+    double factor = unit.toSi(1.0) - unit.toSi(0.0);
+    boolean isPlain = Stream.of(1.0, 60.0, 3600.0)
+        .map(times -> Math.log10(factor * times))
+        .anyMatch(powers -> Math.abs(powers - Math.rint(powers)) < 1.0e-12);
+    if (!isPlain && unit != TemperatureUnit.FAHRENHEIT) {
+      assertThat(OURS).containsValue(unit);
+    }
+  }
+
   @Test
   void the_fixed_points_of_the_temperature_scales_are_exact() {
     assertThat(TemperatureUnit.CELSIUS.toSi(0.0)).isEqualTo(273.15);
