@@ -134,7 +134,7 @@ test('the script shows to the letter what the notebooks hold', () => {
 test('the workings at the ends of the sliders can be set', () => {
   const { figures, answer } = library();
   let formulas = 0;
-  for (let number = 1; number <= 9; number++) {
+  for (let number = 1; number <= LESSONS.length; number++) {
     for (const { id, inputs, places } of asked(figures(number))) {
       for (let n = 0; n < inputs.length; n++) {
         const end = n % 2 === 0 ? 'low' : 'high';
@@ -259,6 +259,47 @@ test('lesson 9: another reading moves the mean as the pencil says', () =>
       await copy(page, 'cell-10-0').locator('tbody tr').first().textContent(),
       new RegExp(`5\\s*${mean.toFixed(3)}`),
     );
+  }));
+
+test('lesson 10: where B shows 5 bar behind the coupling, the coupling is to blame', () =>
+  lesson(10, async (page) => {
+    const form = await type(page, '10-gauges', { 'B behind the coupling, grinder running': '5 bar(g)' });
+    // a coupling of C 1.38 leaves 5.88 − 1.01 bar, and B shows 0.1 bar too much
+    await form.locator('.sum').getByText('coupling').waitFor();
+    assert.match(await copy(page, 'cell-11-1').locator('tbody tr').first().textContent(), /coupling\s*9\d\.\d %/);
+  }));
+
+test('lesson 11: a lance of 5 L/s is never short, and what it needs is told in the picture', () =>
+  lesson(11, async (page) => {
+    const form = await type(page, '11-burst', { 'air of the lance': '5 L/s ANR', 'what the lance needs': '5.5 bar(g)' });
+    await form.locator('.sum').getByText('short for 0.0 min').waitFor();
+    // 28.6 L/s are taken for 2 s before 40 L/s come: 57 L of 800 L for each bar, so not below 6.9 bar
+    const lowest = Number(/has (\d+\.\d+) bar/.exec(await form.locator('.sum').textContent())[1]);
+    assert.ok(lowest > 6.9 && lowest < 7.1, `${lowest} bar`);
+    assert.match(await copy(page, 'cell-09-0').locator('svg').first().getAttribute('aria-label'), /needs 5\.5 bar/);
+  }));
+
+test('lesson 12: exercise 12a, and a warm pipe in which nothing falls out', () =>
+  lesson(12, async (page) => {
+    const form = await type(page, '12-water', {
+      'air taken in': '20 °C', 'its relative humidity': '60 %', 'in the main to slip 4': '32 °C',
+    });
+    await form.locator('.sum').getByText('0.0 L fall out in the main').waitFor();
+    const told = await form.locator('.sum').textContent();
+    // 8.74 g/kg of 40 L/s less its vapour: (101.3 − 1.403) × 0.040 / (0.287 × 293.15) kg/s, in 8 h
+    const litres = (0.00874 * (101.3 - 1.403) * 0.04 * 8 * 3600) / (0.287 * 293.15);
+    near(Number(/8 h ([\d.]+) L come in/.exec(told)[1]), litres, 0.1, 'L');
+  }));
+
+test('lesson 13: a dear Gannet loses against the Tern, and slow delivery wants more spare pieces', () =>
+  lesson(13, async (page) => {
+    const form = await type(page, '13-change', { 'price of a Gannet socket': '20 EUR' });
+    // 9 sockets at 11 + 9 EUR and 15 plugs at 2.50 + 4 EUR, and 7 × (20 + 9) + 14 × (3 + 4) for the Gannet
+    await form.locator('.sum').getByText('Tern is the cheaper: 277.50 against 301.00 EUR').waitFor();
+    await type(page, '13-change', { 'days of delivery': '61' });
+    // 24 × 0.25 × 61/365 = 1.0: in a printed table of Poisson's law 0.9197 for 2 pieces and 0.9810 for 3
+    await copy(page, 'cell-11-0').waitFor();
+    assert.match(await copy(page, 'cell-11-0').locator('tbody tr').last().textContent(), /24\s*3\s*$/);
   }));
 
 test('a slider moves by the keyboard, the field beside it follows, and a button leads back', () =>

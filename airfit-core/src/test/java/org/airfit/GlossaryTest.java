@@ -86,7 +86,16 @@ class GlossaryTest {
       "residual",
       "near copy",
       "Cv",
-      "Kv");
+      "Kv",
+      "pressure dew point",
+      "frost point",
+      "saturation pressure",
+      "relative humidity",
+      "humidity ratio",
+      "artificial demand",
+      "aftercooler",
+      "drip leg",
+      "purge");
 
   @Test
   void technical_words_of_the_lessons_and_the_documents_are_explained() throws IOException {

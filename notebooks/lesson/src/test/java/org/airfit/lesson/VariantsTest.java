@@ -278,7 +278,9 @@ class VariantsTest {
                       AbsolutePressure.ofKilopascals(101.3), Temperature.ofCelsius(told.get(0))),
                   told.get(1) / 100.0)
               .humidityRatio();
-      assertThat(first(one.answer())).as(one.question()).isCloseTo(grams, within(0.01 + 0.001 * grams));
+      assertThat(first(one.answer()))
+          .as(one.question())
+          .isCloseTo(grams, within(0.01 + 0.001 * grams));
     });
   }
 
@@ -291,7 +293,9 @@ class VariantsTest {
           .at(AbsolutePressure.ofBar(1.0))
           .vapourPressure()
           .kilopascals();
-      assertThat(first(one.answer())).as(one.question()).isCloseTo(out, within(0.001 + 0.001 * out));
+      assertThat(first(one.answer()))
+          .as(one.question())
+          .isCloseTo(out, within(0.001 + 0.001 * out));
     });
     Set<String> classes = new HashSet<>();
     assertThat(all("12d")).allSatisfy(one -> {
@@ -299,9 +303,8 @@ class VariantsTest {
           Temperature.ofFahrenheit(first(one.question())), AbsolutePressure.ofBar(8.0));
       assertThat(one.answer())
           .as(one.question())
-          .isEqualTo(AirPurity.ofWater(dewPoint)
-              .map(found -> "class " + found)
-              .orElse("none of them"));
+          .isEqualTo(
+              AirPurity.ofWater(dewPoint).map(found -> "class " + found).orElse("none of them"));
       classes.add(one.answer());
     });
     assertThat(classes).hasSize(4);
@@ -318,6 +321,23 @@ class VariantsTest {
         assertThat(SpareStock.least(mean, risk - 0.001)).as(one.question()).isGreaterThan(1);
       }
     });
+  }
+
+  /** A nozzle without loss passes 0.6847 p A / √(R T), counted at 1.185 kg/m³ and 20 °C. */
+  @Test
+  void a_bore_passes_what_a_nozzle_without_loss_does() {
+    double each = 0.6847 * 1.0e-6 / (1.185 * Math.sqrt(287.05 * 293.15)) * 1.0e8;
+    Set<Boolean> said = new HashSet<>();
+    assertThat(all("13d")).allSatisfy(one -> {
+      List<Double> told = numbers(one.question());
+      double most = each * Math.PI / 4.0 * told.get(0) * told.get(0);
+      assertThat(first(one.answer()))
+          .as(one.question())
+          .isCloseTo(most, within(0.006 + 0.001 * most));
+      assertThat(one.answer().endsWith(": yes")).as(one.question()).isEqualTo(told.get(1) < most);
+      said.add(one.answer().endsWith(": yes"));
+    });
+    assertThat(said).hasSize(2);
   }
 
   @Test

@@ -8,6 +8,7 @@ import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.SonicConductance;
+import org.airfit.quantity.Temperature;
 import org.airfit.quantity.Volume;
 
 /** What is typed into a field: a quantity, and the unit that the slider beside it moves in. */
@@ -31,6 +32,9 @@ enum Kind {
   MONEY("EUR", text -> Money.parse(text).amount().doubleValue()),
   SECONDS("s", Numbers::seconds),
   HOURS("h", text -> Numbers.read(text, "h")),
+  CELSIUS("°C", text -> Temperature.parse(text).celsius()),
+  PERCENT("%", text -> Numbers.read(text, "%")),
+  LITRES_AS_IS("L/s", text -> Numbers.read(text, "L/s")),
   DEGREES("°", text -> Numbers.read(text, "°")),
   NUMBER("", text -> Numbers.read(text, "")),
   CHOICE("", text -> Double.NaN);

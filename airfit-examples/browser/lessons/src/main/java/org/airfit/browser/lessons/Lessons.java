@@ -21,6 +21,10 @@ final class Lessons {
       case 7 -> Lesson7.figures();
       case 8 -> Lesson8.figures();
       case 9 -> Lesson9.figures();
+      case 10 -> Lesson10.figures();
+      case 11 -> Lesson11.figures();
+      case 12 -> Lesson12.figures();
+      case 13 -> Lesson13.figures();
       default -> List.of();
     };
   }
