@@ -29,7 +29,7 @@ final class AmountWords {
   static String of(Topic topic, double si, UnitSystem units) {
     return switch (topic) {
       case DUTY -> percent(si);
-      case EXACT_AIR, OTHERS_TAKE -> inWords(flow(si), units);
+      case EXACT_AIR, AIR_OF_OTHERS -> inWords(flow(si), units);
       case HOSE_BORE ->
         Length.ofMetres(si).format(units.either(LengthUnit.MILLIMETRE, LengthUnit.INCH));
       case REACH, HOSE_LENGTH -> Length.ofMetres(si).format(units.either(LengthUnit.METRE, LengthUnit.FOOT));

@@ -95,7 +95,7 @@ final class AnswerText {
         aboveZero(topic, pressures(text).least());
       case HOSE_BORE -> bore(text);
       case HOSE_LENGTH -> length(text);
-      case OTHERS_TAKE -> exactAir(text);
+      case AIR_OF_OTHERS -> exactAir(text);
       case PRESSURE_NEEDED -> tool("1 L/s ANR", text);
       case COLDEST, HOTTEST -> temperature(topic, text);
       case SUPPLY -> pressures(text);
@@ -147,7 +147,7 @@ final class AnswerText {
           PRESSURE_NEEDED,
           HOSE_BORE,
           HOSE_LENGTH,
-          OTHERS_TAKE,
+          AIR_OF_OTHERS,
           HOSE_RATING,
           SOCKET_RATING,
           PLUG_RATING,
@@ -232,7 +232,7 @@ final class AnswerText {
    * end counts, but of a length, which may be too short and too long.
    */
   static Slot told(Slot slot, Topic topic, String text) {
-    if (topic == Topic.OTHERS_TAKE && slot instanceof Slot.Splitter splitter) {
+    if (topic == Topic.AIR_OF_OTHERS && slot instanceof Slot.Splitter splitter) {
       return splitter.sharedWith(exactAir(text));
     }
     if (topic.isRating()) {

@@ -433,7 +433,7 @@ public final class Interview {
       Slot.Hose slot = hose(subject, job);
       return Turns.lengthSpans(slot, slot.hose().orElseThrow());
     }
-    if (topic == Topic.OTHERS_TAKE) {
+    if (topic == Topic.AIR_OF_OTHERS) {
       Slot.Splitter splitter =
           (Slot.Splitter) job.layout().slot(subject.of().orElseThrow()).orElseThrow();
       return Turns.othersSpans(splitter.others().orElseThrow());
@@ -453,7 +453,7 @@ public final class Interview {
       case REGULATOR_DROOP, EXACT_PRESSURE, SETTING -> PRESSURE_STEP;
       case HOSE_BORE -> BORE_STEP;
       case HOSE_LENGTH -> LENGTH_STEP;
-      case DUTY, EXACT_AIR, OTHERS_TAKE -> PART * spans.get(spans.size() - 1).most();
+      case DUTY, EXACT_AIR, AIR_OF_OTHERS -> PART * spans.get(spans.size() - 1).most();
       default -> 0.0;
     };
   }
@@ -464,7 +464,7 @@ public final class Interview {
    */
   private static boolean isPartedByRules(Topic topic) {
     return switch (topic) {
-      case DUTY, EXACT_AIR, EXACT_PRESSURE, SETTING, HOSE_BORE, HOSE_LENGTH, OTHERS_TAKE -> true;
+      case DUTY, EXACT_AIR, EXACT_PRESSURE, SETTING, HOSE_BORE, HOSE_LENGTH, AIR_OF_OTHERS -> true;
       default -> false;
     };
   }

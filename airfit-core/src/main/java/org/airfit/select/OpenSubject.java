@@ -60,7 +60,7 @@ record OpenSubject(Subject subject, Requirement of) {
   }
 
   private static boolean isUntold(Topic topic, Slot slot) {
-    if (topic == Topic.OTHERS_TAKE) {
+    if (topic == Topic.AIR_OF_OTHERS) {
       return slot instanceof Slot.Splitter splitter
           && splitter.others().filter(air -> !air.isExact()).isPresent();
     }
@@ -98,7 +98,7 @@ record OpenSubject(Subject subject, Requirement of) {
           SETTING,
           HOSE_BORE,
           HOSE_LENGTH,
-          OTHERS_TAKE,
+          AIR_OF_OTHERS,
           HOSE_RATING,
           SOCKET_RATING,
           PLUG_RATING,

@@ -104,7 +104,7 @@ public enum Topic {
       "25 ft, or 7.6 m"),
 
   /** The air that others take behind a splitter, where a range was told. */
-  OTHERS_TAKE(
+  AIR_OF_OTHERS(
       "How much air do the others who draw from there take while the tool works?",
       "their air goes through the same pipes and hoses, and what that loses is missing at the tool",
       Rule.AIR_AT_TOOL.source(),
@@ -346,7 +346,7 @@ public enum Topic {
       case HOSE_BORE,
           HOSE_LENGTH,
           HOSE_RATING,
-          OTHERS_TAKE,
+          AIR_OF_OTHERS,
           SOCKET_RATING,
           PLUG_RATING,
           PART_RATING -> true;
@@ -375,7 +375,7 @@ public enum Topic {
           SETTING,
           HOSE_BORE,
           HOSE_LENGTH,
-          OTHERS_TAKE,
+          AIR_OF_OTHERS,
           HOSE_RATING,
           SOCKET_RATING,
           PLUG_RATING,

@@ -270,7 +270,7 @@ final class Turns {
 
   /** The same of the air that others take, which lies between two flows. */
   static List<Span> othersSpans(Range<FreeAirFlow> air) {
-    return spans(Topic.OTHERS_TAKE, List.of(), new Domain(si(air.least()), si(air.most())));
+    return spans(Topic.AIR_OF_OTHERS, List.of(), new Domain(si(air.least()), si(air.most())));
   }
 
   /** The same of what a regulator is set to, which lies between two pressures. */
@@ -309,7 +309,7 @@ final class Turns {
     return switch (topic) {
       case REACH, HOSE_BORE, HOSE_LENGTH -> Length.ofMetres(si).toString();
       case DUTY -> new BigDecimal(si).toPlainString();
-      case EXACT_AIR, OTHERS_TAKE -> AmountWords.flow(si).toString();
+      case EXACT_AIR, AIR_OF_OTHERS -> AmountWords.flow(si).toString();
       case COLDEST, HOTTEST -> Temperature.ofKelvins(si).toString();
       case REGULATOR_DROOP -> PressureDrop.ofPascals(si).toString();
       default -> GaugePressure.ofPascals(si).toString();

@@ -192,7 +192,7 @@ class InterviewOfPartsThereTest {
         .withMessageContaining("must be above 0");
   }
 
-  private static final Subject OTHERS = Subject.of(Topic.OTHERS_TAKE, "manifold");
+  private static final Subject OTHERS = Subject.of(Topic.AIR_OF_OTHERS, "manifold");
 
   private static Requirement.Builder sharing(Range<FreeAirFlow> air) {
     Part.Splitter manifold = new Part.Splitter(
@@ -261,6 +261,6 @@ class InterviewOfPartsThereTest {
             "with the exact pressure, by the value, it may settle: Air at the tool"));
     assertThat(answers(talk, Subject.ofJob(Topic.EXACT_PRESSURE)))
         .anyMatch(answer -> answer.endsWith(
-            "with the others take (manifold), by the value, it may settle: Air at the tool"));
+            "with the air of others (manifold), by the value, it may settle: Air at the tool"));
   }
 }

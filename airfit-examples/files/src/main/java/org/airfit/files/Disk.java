@@ -499,8 +499,7 @@ public final class Disk {
       read.add(path);
       return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (NoSuchFileException e) {
-      throw new WrongFileException(
-          path.toString(), "", "there is no such file; give the path of " + kind);
+      throw WrongFileException.missing(path.toString(), kind);
     } catch (CharacterCodingException e) {
       throw new WrongFileException(
           String.valueOf(path.getFileName()), "", "is not text in UTF-8; save it as UTF-8");

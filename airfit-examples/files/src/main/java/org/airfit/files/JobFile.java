@@ -242,7 +242,7 @@ public final class JobFile {
     try {
       return CatalogueFile.named(place.text(), document.shelf());
     } catch (WrongFileException e) {
-      throw e.complaint().startsWith("there is no such file") && e.file().endsWith(place.text())
+      throw e.isMissing() && e.file().endsWith(place.text())
           ? place.wrong("was \"" + place.text() + "\"; there is no such file: " + e.file())
           : e;
     }

@@ -13,6 +13,8 @@ public final class WrongFileException extends Exception {
   private final String place;
   /** What is wrong there. */
   private final String complaint;
+  /** Whether the file itself is not there. */
+  private final boolean missing;
 
   /**
    * Makes the one line.
@@ -22,11 +24,22 @@ public final class WrongFileException extends Exception {
    * @param complaint what was found there and what is accepted instead
    */
   public WrongFileException(String file, String place, String complaint) {
+    this(file, place, complaint, /* missing= */ false);
+  }
+
+  private WrongFileException(String file, String place, String complaint, boolean missing) {
     super(Printable.line((place.isEmpty() ? file : file + ": " + place) + ": "
         + complaint.replaceAll("\\s+", " ").strip()));
     this.file = Printable.line(file);
     this.place = Printable.line(place);
     this.complaint = Printable.line(complaint.replaceAll("\\s+", " ").strip());
+    this.missing = missing;
+  }
+
+  /** That there is no file of a name; of which kind it should be is told. */
+  static WrongFileException missing(String file, String kind) {
+    return new WrongFileException(
+        file, "", "there is no such file; give the path of " + kind, /* missing= */ true);
   }
 
   /** {@return the name of the file} */
@@ -42,6 +55,11 @@ public final class WrongFileException extends Exception {
   /** {@return what was found there and what is accepted instead} */
   public String complaint() {
     return complaint;
+  }
+
+  /** {@return whether the file itself is not there} */
+  public boolean isMissing() {
+    return missing;
   }
 
   /** {@return what is accepted there; empty where the complaint does not list it} */

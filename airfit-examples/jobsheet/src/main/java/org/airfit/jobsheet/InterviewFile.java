@@ -387,7 +387,7 @@ final class InterviewFile {
       case REGULATOR_FAILED, SETTING -> requireTold(topic, Topic.REGULATOR, isRegulated());
       case HOSE_BORE,
           HOSE_LENGTH,
-          OTHERS_TAKE,
+          AIR_OF_OTHERS,
           HOSE_RATING,
           SOCKET_RATING,
           PLUG_RATING,
@@ -437,7 +437,7 @@ final class InterviewFile {
     return switch (topic) {
       case SETTING -> kind.contains("regulator");
       case REACH -> kind.equals("hose");
-      case OTHERS_TAKE -> item.get("othersTake") != null;
+      case AIR_OF_OTHERS -> item.get("othersTake") != null;
       case SOCKET_RATING -> item.get("socket") != null;
       case PLUG_RATING -> item.get("plug") != null;
       case PART_RATING -> !kind.endsWith("hose") && item.get("part") != null;
@@ -467,7 +467,7 @@ final class InterviewFile {
     Map<String, Object> item = itemsByName().getOrDefault(name, new LinkedHashMap<>());
     switch (topic) {
       case SETTING -> item.put("set", answer);
-      case OTHERS_TAKE -> item.put("othersTake", higher(answer));
+      case AIR_OF_OTHERS -> item.put("othersTake", higher(answer));
       case HOSE_BORE -> tellPart(item, "part", "bore", "measuredBore", lower(answer));
       case HOSE_LENGTH -> tellPart(item, "part", "length", "measuredLength", answer);
       case HOSE_RATING, PART_RATING -> tellPart(item, "part", "rated", "rated", lower(answer));
@@ -588,7 +588,7 @@ final class InterviewFile {
       case DRYER -> object("supply").put("dryer", isYes);
       case HOSE_BORE,
           HOSE_LENGTH,
-          OTHERS_TAKE,
+          AIR_OF_OTHERS,
           HOSE_RATING,
           SOCKET_RATING,
           PLUG_RATING,

@@ -264,7 +264,23 @@ public final class OnScreen {
    * @param set what it is set to
    * @param note that its loss is not among those that the shares are of
    */
-  public record AtSupply(String name, String loss, GaugePressure set, String note) {}
+  public record AtSupply(String name, String loss, GaugePressure set, String note) {
+
+    /**
+     * Refuses what is null.
+     *
+     * @param name what the row is called
+     * @param loss by how much less stands behind it than it is set to
+     * @param set what it is set to
+     * @param note that its loss is not among those that the shares are of
+     */
+    public AtSupply {
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(loss, "loss");
+      Objects.requireNonNull(set, "set");
+      Objects.requireNonNull(note, "note");
+    }
+  }
 
   /**
    * Tells a part of a whole, such as "42 %".

@@ -406,7 +406,7 @@ class InterviewProgramTest {
         .with(Subject.of(Topic.SOCKET_RATING, "old one"), "120 psig")
         .with(Subject.of(Topic.PLUG_RATING, "old one"), "130 psig")
         .with(Subject.of(Topic.HOSE_LENGTH, "hose"), "22 to 23 ft")
-        .with(Subject.of(Topic.OTHERS_TAKE, "tee"), "3 to 4 scfm");
+        .with(Subject.of(Topic.AIR_OF_OTHERS, "tee"), "3 to 4 scfm");
     Requirement job = file.job(at()).requirement();
     assertThat(((Slot.InLine) job.layout().slot("filter").orElseThrow())
             .device()
