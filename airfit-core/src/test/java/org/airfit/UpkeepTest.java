@@ -18,8 +18,8 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /**
- * What DEVELOPERS.md says of the recipes and of the dependencies is so: files and tests are there, versions are those of
- * the build.
+ * What DEVELOPERS.md says of the recipes and of the dependencies is so: files and tests are there, versions are those
+ * of the build.
  */
 class UpkeepTest {
 

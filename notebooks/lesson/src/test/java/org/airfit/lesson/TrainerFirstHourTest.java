@@ -16,8 +16,8 @@ import org.airfit.plug.Dimension;
 import org.junit.jupiter.api.Test;
 
 /**
- * The first hour of a trainer: lesson 1 is taught from what was printed, without a computer. The book and the guide hold
- * the plan with its minutes, what to bring, the question with its answers, the drawing to scale, the list of sizes, the
+ * The first hour of a trainer: lesson 1 is taught from what was printed, without a computer. The book and the guide
+ * hold the plan with its minutes, what to bring, the question with its answers, the drawing to scale, the list of sizes, the
  * numbers for the board, the exercises with hints and answers, and the form.
  */
 class TrainerFirstHourTest {
@@ -81,7 +81,7 @@ class TrainerFirstHourTest {
       assertThat(plan()).containsPattern(exercise.getKey() + " (is )?" + Pattern.quote(answer));
       assertThat(marking)
           .as(exercise.getKey())
-          .contains("Exercise " + exercise.getKey(), answer)
+          .contains(" " + exercise.getKey() + " ", answer)
           .contains(exercise.getValue().get(6).replaceAll("\\s+", " ").trim());
     }
   }
@@ -115,7 +115,8 @@ class TrainerFirstHourTest {
   void the_drawing_of_the_plug_is_to_scale_and_can_be_checked_with_a_rule() throws IOException {
     for (String page : List.of("01-identify-a-plug.html", "book.html")) {
       Matcher drawing = Pattern.compile(
-              "<svg [^>]*width=\"([0-9.]+)mm\" height=\"([0-9.]+)mm\" viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"[^>]*>(.*?)</svg>",
+              "<svg [^>]*width=\"([0-9.]+)mm\" height=\"([0-9.]+)mm\""
+                  + " viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"[^>]*>(.*?)</svg>",
               Pattern.DOTALL)
           .matcher(read(page));
       assertThat(drawing.find()).as(page).isTrue();
@@ -144,7 +145,7 @@ class TrainerFirstHourTest {
       assertThat(book).contains(dimension.label(), dimension.howToMeasure());
     }
     for (Map.Entry<String, List<String>> exercise : key().entrySet()) {
-      assertThat(book).contains("Exercise " + exercise.getKey());
+      assertThat(book).contains(" " + exercise.getKey() + ". ");
       for (String hint : exercise.getValue().get(5).split(" // ", -1)) {
         assertThat(book).contains(hint.trim());
       }
