@@ -69,6 +69,11 @@ async function ask(call, asked, name, refuse) {
   }
 }
 
+/** As much of a line as the foot of a telephone has room for. */
+function shortened(line) {
+  return line.length > 90 ? `${line.slice(0, line.lastIndexOf(' ', 88))} …` : line;
+}
+
 /** Shows a sheet; none where there is none. */
 function show(answer, name = '') {
   answered = answer && { page: answer.page, name };
@@ -77,7 +82,7 @@ function show(answer, name = '') {
   $('take').hidden = !answer;
   $('empty').hidden = Boolean(answer);
   $('said').textContent = answer ? answer.headline : '';
-  $('jump').textContent = answer ? answer.headline.slice(0, 90) : 'The sheet';
+  $('jump').textContent = answer ? shortened(answer.headline) : 'The sheet';
   document.title = answer?.title ? `${answer.title} – airfit` : 'airfit: the desk page';
   if (answer) {
     showSheet($('sheet'), answer.page);
@@ -112,13 +117,13 @@ function showOpened() {
         'li',
         { class: isNow ? 'now' : undefined },
         el('span', { class: 'name' }, name, el('small', {}, kind ? kind.what : 'named by another file, or unknown')),
-        kind && !isNow && el('button', { type: 'button', 'aria-label': `Answer ${name}`, onclick: () => answerFile(name) }, 'Answer it'),
+        kind && !isNow && el('button', { type: 'button', 'aria-label': `Answer it: ${name}`, onclick: () => answerFile(name) }, 'Answer it'),
         el(
           'button',
           {
             type: 'button',
             class: 'link',
-            'aria-label': `Put ${name} away`,
+            'aria-label': `Put it away: ${name}`,
             onclick: () => {
               texts.delete(name);
               if (isNow) {
@@ -195,13 +200,13 @@ $('paste').addEventListener('click', () => {
 });
 
 for (const kind of ANSWERED) {
-  $('example').append(el('option', { value: kind.call }, kind.what));
+  $('invented').append(el('option', { value: kind.call }, kind.what));
   $('kinds').append(
     el('dt', {}, kind.what),
     el('dd', {}, `${kind.answers}${kind.field ? `; JSON with ${kind.field}` : ''}.`),
   );
 }
-$('example').addEventListener('change', ({ target }) => {
+$('invented').addEventListener('change', ({ target }) => {
   const kind = ANSWERED.find(({ call }) => call === target.value);
   if (kind) {
     texts.clear();

@@ -42,14 +42,20 @@ record Wanted(Set<String> only, Function<SheetParts, String> text) {
   }
 
   Map<String, Object> refused(Refusal refusal) {
-    return told("refused", SheetParts.of(refusal));
+    return told("refused", refusal.reason(), SheetParts.of(refusal));
   }
 
   Map<String, Object> told(SheetParts sheet) {
-    return told("answered", sheet);
+    return told(
+        "answered",
+        sheet.inShort().stream()
+            .findFirst()
+            .map(line -> line.what() + ": " + line.answer())
+            .orElse("Nothing can be told; what stands against it is told under the limits."),
+        sheet);
   }
 
-  private Map<String, Object> told(String kind, SheetParts sheet) {
+  private Map<String, Object> told(String kind, String headline, SheetParts sheet) {
     Map<String, Object> answer = new LinkedHashMap<>();
     List<Object> lines = new ArrayList<>();
     for (Answer line : sheet.inShort()) {
@@ -59,11 +65,7 @@ record Wanted(Set<String> only, Function<SheetParts, String> text) {
       lines.add(told);
     }
     answer.put("kind", kind);
-    answer.put(
-        "headline",
-        sheet.inShort().isEmpty()
-            ? "Nothing can be told; what stands against it is told under the limits."
-            : sheet.inShort().get(0).answer());
+    answer.put("headline", headline);
     answer.put("title", sheet.title());
     answer.put("customer", sheet.customer());
     answer.put("inShort", lines);

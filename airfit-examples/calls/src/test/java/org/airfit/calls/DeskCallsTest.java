@@ -86,8 +86,9 @@ class DeskCallsTest {
       assertThat(answer.get("text")).isEqualTo(written.text());
     }
     assertThat(Example.list(answer, "inShort")).isNotEmpty();
+    Object first = Example.list(answer, "inShort").get(0);
     assertThat(answer.get("headline"))
-        .isEqualTo(Example.at(Example.list(answer, "inShort").get(0), "text"));
+        .isEqualTo(Example.at(first, "what") + ": " + Example.at(first, "text"));
   }
 
   /** What is shown beside the answer stands on the page that is handed over too, word for word. */
@@ -195,7 +196,8 @@ class DeskCallsTest {
         .as("Compressed Air and Gas Institute handbook, chapter 3, tables 3.3 and 3.4, as quoted")
         .isCloseTo(240.0 * (0.1521 - 0.0478), withinPercentage(1.0));
     assertThat(Double.parseDouble(told.group(2))).isCloseTo(240.0 * 0.1521, withinPercentage(1.0));
-    assertThat(answer.get("headline")).isEqualTo(line(answer, "Water that falls out"));
+    assertThat(answer.get("headline"))
+        .isEqualTo("Water that falls out: " + line(answer, "Water that falls out"));
   }
 
   /** Air of a dew point of 55 °F at 100 psig: 119.5 °F, by the tables of IAPWS (reference data of the project). */
