@@ -2,9 +2,7 @@ package org.airfit.joint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -210,7 +208,8 @@ class EndTest {
     assertThat(End.parse("3-8 NPT male")).hasToString("3 NPT male");
     assertThat(End.remarkOn("3-8 NPT male"))
         .contains(
-            "read as size 3 with 8 threads per inch, as the standard writes it, and not as size 3/8");
+            "read as size 3 with 8 threads per inch, as the standard writes it, and not as size"
+                + " 3/8");
     assertThat(End.remarkOn("3/8 NPT male")).isEmpty();
     assertThat(End.remarkOn("2-1/2-8 NPT male")).isEmpty();
     assertThat(End.remarkOn("2-11.5 NPT male")).isEmpty();
@@ -304,14 +303,11 @@ class EndTest {
   }
 
   @Test
-  void a_long_text_is_refused_at_once() {
+  void a_long_text_is_refused_without_reading_it() {
     for (String unit : List.of(" ", "1/", "1-", "M", "\"", "1 ", "NPT ", "1 mm")) {
       String text = unit.repeat(100_000 / unit.length());
       for (String each : List.of(text, text + "1 mm", "1/4" + text + "barb")) {
-        assertTimeoutPreemptively(
-            Duration.ofSeconds(2),
-            () -> assertThatThrownBy(() -> End.parse(each))
-                .isInstanceOf(QuantityFormatException.class));
+        refused(each, "longer than 200 characters");
       }
     }
   }

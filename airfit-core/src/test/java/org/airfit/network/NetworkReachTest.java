@@ -16,7 +16,6 @@ import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Temperature;
 import org.airfit.run.ToolDemand;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -218,7 +217,6 @@ class NetworkReachTest {
 
   @ParameterizedTest
   @CsvSource({"200, false", "200, true", "1000, false", "1000, true"})
-  @Timeout(30)
   void two_thousand_nodes_are_solved_in_few_steps(int drops, boolean ring) {
     NetworkResult.Solved result = (NetworkResult.Solved)
         NetworkTest.header(drops, ring, NetworkTest.following(0.004)).solve();

@@ -913,7 +913,7 @@ class CounterServiceTest {
   /** Sends no more than is told, as a client that is answered amid its sending may never read the answer. */
   private static String tooLong(String length, byte[] body) throws Exception {
     try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), service.port())) {
-      socket.setSoTimeout(20_000);
+      socket.setSoTimeout((int) Till.HANGS.toMillis());
       String head =
           "POST /mating HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\n";
       socket

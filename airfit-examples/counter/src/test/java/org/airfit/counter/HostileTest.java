@@ -124,7 +124,7 @@ class HostileTest {
   private static Back send(byte[] question) throws IOException {
     long began = System.nanoTime();
     try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), service.port())) {
-      socket.setSoTimeout(20_000);
+      socket.setSoTimeout((int) Till.HANGS.toMillis());
       ByteArrayOutputStream told = new ByteArrayOutputStream();
       try {
         socket.getOutputStream().write(question);
@@ -496,8 +496,9 @@ class HostileTest {
         bytes("GET /health HTTP/1.1\r\nHost: rebound.example\r\nConnection: close\r\n\r\n"),
         bytes("GET /health HTTP/1.1\r\nConnection: close\r\n\r\n"),
         bytes("GET /health HTTP/1.1\r\nHost: a\r\nHost: localhost\r\nConnection: close\r\n\r\n"),
-        bytes(
-            "GET http://rebound.example/health HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"),
+        bytes("GET http://rebound.example/health HTTP/1.1\r\n"
+            + "Host: localhost\r\n"
+            + "Connection: close\r\n\r\n"),
         bytes(
             "GET /health HTTP/1.1\r\nHost: localhost@rebound.example\r\nConnection: close\r\n\r\n"),
         bytes("GET /health HTTP/1.1\r\nHost: \r\nConnection: close\r\n\r\n"));
@@ -536,7 +537,7 @@ class HostileTest {
         socket.getOutputStream().write('{');
       }
       for (Socket socket : halves) {
-        socket.setSoTimeout(20_000);
+        socket.setSoTimeout((int) Till.HANGS.toMillis());
         byte[] told = socket.getInputStream().readAllBytes();
         most = Math.max(most, told.length);
         String answer = new String(told, StandardCharsets.UTF_8);

@@ -131,7 +131,7 @@ final class ServedShop implements AutoCloseable {
   public void close() throws IOException {
     process.getOutputStream().close();
     try {
-      if (!process.waitFor(20, TimeUnit.SECONDS)) {
+      if (!process.waitFor(10, TimeUnit.MINUTES)) {
         process.destroyForcibly();
       }
     } catch (InterruptedException e) {

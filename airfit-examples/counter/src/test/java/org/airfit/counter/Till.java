@@ -16,6 +16,9 @@ final class Till {
   private static final HttpClient CLIENT =
       HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
 
+  /** Ends what would hang for ever, and is far from what anything takes: no test fails because a machine is slow. */
+  static final Duration HANGS = Duration.ofMinutes(10);
+
   private final int port;
 
   Till(int port) {
@@ -23,12 +26,22 @@ final class Till {
   }
 
   HttpRequest.Builder to(String path) {
-    return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
-        .timeout(Duration.ofSeconds(30));
+    return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path)).timeout(HANGS);
   }
 
   HttpResponse<String> send(HttpRequest.Builder request) throws Exception {
     return CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+  }
+
+  /** Asks again while all places are taken: the first answer that is another. */
+  HttpResponse<String> postWhenFree(String path, String body) throws Exception {
+    long end = System.nanoTime() + HANGS.toNanos();
+    HttpResponse<String> answer = post(path, body);
+    while (answer.statusCode() == 503 && System.nanoTime() < end) {
+      Thread.sleep(20);
+      answer = post(path, body);
+    }
+    return answer;
   }
 
   HttpResponse<String> get(String path) throws Exception {

@@ -160,7 +160,7 @@ class KilledLoadTest {
       boolean isAmid = false;
       Thread.sleep(millis);
       process.toHandle().destroyForcibly(); // unlike that of the process, it keeps what was printed
-      assertThat(process.waitFor(30, TimeUnit.SECONDS)).isTrue();
+      assertThat(process.waitFor(10, TimeUnit.MINUTES)).isTrue();
       for (String line = out.readLine(); line != null; line = out.readLine()) {
         isAmid = line.startsWith("held ");
         if (isAmid) {

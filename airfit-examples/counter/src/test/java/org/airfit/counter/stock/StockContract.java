@@ -786,7 +786,7 @@ abstract class StockContract {
       }
       List<T> answers = new ArrayList<>();
       for (Future<T> answer : threads.invokeAll(tasks)) {
-        answers.add(answer.get(60, TimeUnit.SECONDS));
+        answers.add(answer.get(10, TimeUnit.MINUTES));
       }
       return answers;
     } finally {
