@@ -1074,7 +1074,7 @@ class DocumentsTest {
     while (link.find()) {
       Path target = link.group(1).isEmpty() ? document : document.resolveSibling(link.group(1));
       String place = link.group(2);
-      if (!Files.exists(target) || place != null && !places(target).contains(place)) {
+      if (!Files.exists(target) || (place != null && !places(target).contains(place))) {
         dead.add(link.group(1) + (place == null ? "" : "#" + place));
       }
     }

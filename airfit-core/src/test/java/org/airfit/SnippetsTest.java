@@ -35,8 +35,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Every program of the documents and of the javadoc can be pasted: it is taken out as it stands, compiled as a whole file
  * with the core alone, run, and what it prints is compared with what the text says that it prints.
  *
- * <p>What a program prints stands in comments behind {@code println}, or below the program as text. The programs of
- * docs/embedding.md need more than the core; a test of the counter service takes care of them.
+ * <p>What a program prints stands in comments behind {@code println}, or below a program of a document as text. The
+ * programs of docs/embedding.md need more than the core; a test of the counter service takes care of them.
  */
 class SnippetsTest {
 
@@ -46,13 +46,8 @@ class SnippetsTest {
 
   private static final Pattern FENCED =
       Pattern.compile("(?ms)^```java\n(.*?)^```$(?:\n\nIt prints:\n\n```text\n(.*?)^```$)?");
-  private static final Pattern IN_JAVADOC = Pattern.compile("(?ms)^ *\\* <pre>\\{@code\n"
-      + "(.*?)^ *\\* }</pre>(?:\n"
-      + " *\\*\n"
-      + " *\\* <p>It prints:\n"
-      + " *\\*\n"
-      + " *\\* <pre>\\{@code\n"
-      + "(.*?)^ *\\* }</pre>)?");
+  private static final Pattern IN_JAVADOC =
+      Pattern.compile("(?ms)^ *\\* <pre>\\{@code\n(.*?)^ *\\* }</pre>$");
   private static final Pattern STAR = Pattern.compile("(?m)^ *\\* ?");
   private static final Pattern NAME =
       Pattern.compile("(?m)^(?:public final )?class ([A-Za-z]+) \\{$");
@@ -119,14 +114,12 @@ class SnippetsTest {
 
   private static List<Program> found() throws IOException {
     List<Program> all = new ArrayList<>();
-    try (Stream<Path> documents = documents()) {
-      for (Path document : documents.toList()) {
-        FENCED
-            .matcher(Files.readString(document))
-            .results()
-            .forEach(block -> all.add(
-                program(document.getFileName().toString(), block.group(1), block.group(2))));
-      }
+    for (Path document : documents()) {
+      FENCED
+          .matcher(Files.readString(document))
+          .results()
+          .forEach(block ->
+              all.add(program(document.getFileName().toString(), block.group(1), block.group(2))));
     }
     try (Stream<Path> sources = Files.walk(SOURCES)) {
       for (Path source :
@@ -134,26 +127,27 @@ class SnippetsTest {
         IN_JAVADOC
             .matcher(Files.readString(source))
             .results()
-            .forEach(block -> all.add(program(
-                SOURCES.relativize(source).toString(), unstarred(block, 1), unstarred(block, 2))));
+            .forEach(block ->
+                all.add(program(SOURCES.relativize(source).toString(), unstarred(block), "")));
       }
     }
     return all;
   }
 
-  private static Stream<Path> documents() throws IOException {
-    return Stream.of(Stream.of(ROOT.resolve("README.md"), ROOT.resolve("DEVELOPERS.md")), inDocs())
-        .flatMap(part -> part);
+  private static List<Path> documents() throws IOException {
+    List<Path> all =
+        new ArrayList<>(List.of(ROOT.resolve("README.md"), ROOT.resolve("DEVELOPERS.md")));
+    try (Stream<Path> files = Files.list(ROOT.resolve("docs"))) {
+      files
+          .filter(file -> file.toString().endsWith(".md") && !file.endsWith(ELSEWHERE))
+          .sorted()
+          .forEach(all::add);
+    }
+    return all;
   }
 
-  private static Stream<Path> inDocs() throws IOException {
-    return Files.list(ROOT.resolve("docs"))
-        .filter(file -> file.toString().endsWith(".md") && !file.endsWith(ELSEWHERE))
-        .sorted();
-  }
-
-  private static String unstarred(MatchResult block, int group) {
-    return block.group(group) == null ? "" : STAR.matcher(block.group(group)).replaceAll("");
+  private static String unstarred(MatchResult block) {
+    return STAR.matcher(block.group(1)).replaceAll("");
   }
 
   private static Program program(String place, String source, String below) {
@@ -247,7 +241,7 @@ class SnippetsTest {
         .isEqualTo("");
     assertThat(FENCED.matcher("```java\nint x;\n```\n").results()).hasSize(1);
     assertThat(IN_JAVADOC.matcher(" * <pre>{@code\n * int x;\n * }</pre>\n").results())
-        .extracting(block -> unstarred(block, 1))
+        .extracting(block -> unstarred(block))
         .containsExactly("int x;\n");
   }
 }
