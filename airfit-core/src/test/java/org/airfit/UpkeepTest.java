@@ -60,19 +60,26 @@ class UpkeepTest {
   void every_file_and_test_that_a_recipe_names_is_there() throws IOException {
     String recipes = section("Recipes");
     assertThat(recipes)
-        .contains("### Add a fitting loss", "### Add a unit", "### Add a safety rule", "### Add a lesson");
+        .contains(
+            "### Add a fitting loss",
+            "### Add a unit",
+            "### Add a safety rule",
+            "### Add a lesson");
     List<String> paths = Pattern.compile("`([A-Za-z0-9._-]+(?:/[A-Za-z0-9._-]+)+)`")
         .matcher(recipes)
         .results()
         .map(found -> found.group(1))
         .filter(path -> !path.contains("NN"))
         .toList();
-    assertThat(paths).hasSizeGreaterThan(12).allSatisfy(path -> assertThat(ROOT.resolve(path))
-        .exists());
+    assertThat(paths)
+        .hasSizeGreaterThan(12)
+        .allSatisfy(path -> assertThat(ROOT.resolve(path)).exists());
     Set<String> tests = files(".java").stream()
         .map(file -> file.getFileName().toString().replace(".java", ""))
         .collect(Collectors.toSet());
-    assertThat(Pattern.compile("\\b[A-Z][A-Za-z]+(?:Test|Properties)\\b").matcher(recipes).results())
+    assertThat(Pattern.compile("\\b[A-Z][A-Za-z]+(?:Test|Properties)\\b")
+            .matcher(recipes)
+            .results())
         .extracting(MatchResult::group)
         .hasSizeGreaterThan(20)
         .isSubsetOf(tests);

@@ -41,7 +41,8 @@ class TrainerFirstHourTest {
   /** What the guide says of lesson 1. */
   private static String plan() throws IOException {
     String guide = Files.readString(NOTEBOOKS.resolve("TRAINER.md"));
-    return guide.substring(guide.indexOf("\n### 1 "), guide.indexOf("\n### 2 "))
+    return guide
+        .substring(guide.indexOf("\n### 1 "), guide.indexOf("\n### 2 "))
         .replaceAll("\\s+", " ");
   }
 
@@ -60,7 +61,10 @@ class TrainerFirstHourTest {
   void the_plan_tells_what_to_bring_what_to_ask_and_what_may_be_answered() throws IOException {
     assertThat(plan())
         .containsSubsequence(
-            "- Bring: ", "- Ask before you start: ", "- Common mistakes: ", "- Answers to the question: ")
+            "- Bring: ",
+            "- Ask before you start: ",
+            "- Common mistakes: ",
+            "- Answers to the question: ")
         .containsSubsequence("- On the board", "- Exercises: ", "**0 to 4:**", "**30 to 45:**");
     String materials = Files.readString(NOTEBOOKS.resolve("TRAINER.md"))
         .replaceAll("(?s)^.*\n## Materials\n|\n## Air supply.*$", "");
@@ -69,7 +73,8 @@ class TrainerFirstHourTest {
         .filter(row -> row.matches("\\|.*\\| *(all|1(,.*)?) *\\|"))
         .toList();
     assertThat(String.join("\n", ofLesson1))
-        .contains("the book, pencil, pocket calculator", "measuring form", "caliper", "plugs of two");
+        .contains(
+            "the book, pencil, pocket calculator", "measuring form", "caliper", "plugs of two");
   }
 
   @Test
@@ -89,9 +94,10 @@ class TrainerFirstHourTest {
   /** The numbers for the board are those of the book, and their results come out of them. */
   @Test
   void the_numbers_for_the_board_are_those_of_the_book() throws IOException {
-    Matcher board = Pattern.compile("reads ([0-9.]+) mm; a Gannet has ([0-9.]+) mm, a Tern ([0-9.]+) mm;"
-            + " parts vary by ([0-9.]+) mm, the reading by ([0-9.]+) mm\\. √.* = ([0-9.]+) mm\\."
-            + " So −[0-9.]+ / [0-9.]+ = −([0-9.]+) against Gannet, and −[0-9.]+ / [0-9.]+ = −([0-9.]+) against")
+    Matcher board = Pattern.compile(
+            "reads ([0-9.]+) mm; a Gannet has ([0-9.]+) mm, a Tern ([0-9.]+) mm;"
+                + " parts vary by ([0-9.]+) mm, the reading by ([0-9.]+) mm\\. √.* = ([0-9.]+) mm\\."
+                + " So −[0-9.]+ / [0-9.]+ = −([0-9.]+) against Gannet, and −[0-9.]+ / [0-9.]+ = −([0-9.]+) against")
         .matcher(plan());
     assertThat(board.find()).isTrue();
     List<Double> said = new ArrayList<>();
@@ -158,6 +164,7 @@ class TrainerFirstHourTest {
   void the_lesson_is_whole_without_a_script() throws IOException {
     String page = read("01-identify-a-plug.html");
     assertThat(seen(page))
-        .contains("11.90", "11.94", "9.20", "49.8 %", "99.8 %", "Candidate only", "5.16 mm", "9.77 mm");
+        .contains(
+            "11.90", "11.94", "9.20", "49.8 %", "99.8 %", "Candidate only", "5.16 mm", "9.77 mm");
   }
 }
