@@ -371,7 +371,16 @@ class CounterServiceTest {
     return question;
   }
 
-  /** What is asked at a desk is what the calls answer; text and page come where they are asked for. */
+  /** A check of a price list that draws one job: it is answered in the time that a service has. */
+  private static Map<String, Object> withOneJob(Map<String, Object> check) {
+    String text = String.valueOf(check.get("file"));
+    assertThat(text).contains("\"jobs\": 60");
+    return with(check, "file", text.replace("\"jobs\": 60", "\"jobs\": 1"));
+  }
+
+  /**
+   * What is asked at a desk is what the calls answer; text and page come where they are asked for.
+   */
   @Test
   void files_are_answered_as_by_the_calls() throws Exception {
     Map<String, String> calls = new LinkedHashMap<>();
@@ -458,7 +467,8 @@ class CounterServiceTest {
     questions.put(
         "POST /leaks",
         List.of(
-            file("jobs/joinery/leaks.csv"), with(file("jobs/joinery/leaks.csv"), "only", "page")));
+            file("jobs/joinery/leaks.csv"),
+            with(file("jobs/joinery/leaks.csv"), "only", List.of("page"))));
     questions.put(
         "POST /inventory",
         List.of(file(
@@ -467,10 +477,10 @@ class CounterServiceTest {
             "sets/workshop.csv")));
     questions.put(
         "POST /pricelist",
-        List.of(file(
+        List.of(withOneJob(file(
             "shops/canal-row/check.json",
             "shops/canal-row/price-list.json",
-            "shops/canal-row/profiles.csv")));
+            "shops/canal-row/profiles.csv"))));
     questions.put(
         "POST /card",
         List.of(
