@@ -181,8 +181,6 @@ final class Stock {
   /** Whether a splitter has an outlet for every line behind it, of one kind for those that are alike. */
   private boolean hasOutlets(Position position, Part.Splitter splitter) {
     int outlet = position.outlet();
-    boolean isShared = // others draw from an outlet of their own
-        position.slot() instanceof Slot.Splitter slot && slot.others().isPresent();
     for (ToolLine line : linesBehind(position)) {
       List<End> outlets = splitter.outlets();
       int behind = outlet + line.count();
@@ -192,7 +190,7 @@ final class Stock {
       }
       outlet = behind;
     }
-    return outlet < splitter.outlets().size() || !(linesBehind(position).isEmpty() || isShared);
+    return outlet < splitter.outlets().size() || !linesBehind(position).isEmpty();
   }
 
   /** Where the lines begin that a part leads to. */
