@@ -1,5 +1,5 @@
-// What the site holds, in the order in which it is read: parts, and in each its chapters. A file of docs that stands in no
-// part is a fault.
+// What the site holds, in the order in which it is read: parts, and in each its chapters. A file of docs that stands in
+// no part is a fault.
 
 /** {title, what, chapters} of each part; a chapter is {source, page} and, where its heading is too long, {title}. */
 export const PARTS = [

@@ -25,4 +25,5 @@ for (const [path, html] of made.pages) {
 for (const [path, from] of made.files) {
   put(path, (file) => (from.text === undefined ? cpSync(from, file) : writeFileSync(file, from.text)));
 }
-console.log(`${made.pages.size} pages in ${((Date.now() - began) / 1000).toFixed(1)} s, every link leads somewhere: ${to}`);
+const seconds = ((Date.now() - began) / 1000).toFixed(1);
+console.log(`${made.pages.size} pages in ${seconds} s, every link leads somewhere: ${to}`);

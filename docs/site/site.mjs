@@ -21,8 +21,8 @@ const FILES = 'files';
  *
  * @param root the folder of the repository
  * @param parts what it holds
- * @return {pages, files}: the HTML of each page and the path of each other file, by their paths in the site; the file of
- *     a text that is made here is {text}
+ * @return {pages, files}: the HTML of each page and the path of each other file, by their paths in the site; the file
+ *     of a text that is made here is {text}
  * @throws Error that lists links which lead nowhere, and documents which stand in no part
  */
 export function site(root, parts = PARTS) {
@@ -123,7 +123,8 @@ function linked(root, one, target, bySource, files) {
   }
   if (statSync(path).isDirectory()) {
     const to = `${FILES}/${source.replace(/\/$/, '')}/index.html`;
-    files.set(to, { folder: source, names: readdirSync(path).filter((name) => !statSync(join(path, name)).isDirectory()) });
+    const names = readdirSync(path).filter((name) => !statSync(join(path, name)).isDirectory());
+    files.set(to, { folder: source, names });
     return `${up}${to}`;
   }
   files.set(`${FILES}/${source}`, path);
@@ -141,7 +142,8 @@ function front(parts, whole) {
     const items = chapters.map(({ page: to, title: short }) => {
       const { headings } = titles.get(to);
       const heading = short ?? headings[0].text;
-      return `<li><a href="${to}">${escaped(heading)}</a> <span class="quiet">${escaped(holds(headings))}</span></li>\n`;
+      const line = escaped(holds(headings));
+      return `<li><a href="${to}">${escaped(heading)}</a> <span class="quiet">${line}</span></li>\n`;
     });
     return `<section aria-labelledby="part-${at + 1}">
 <h2 id="part-${at + 1}">${at + 1} · ${escaped(title)}</h2>

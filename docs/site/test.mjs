@@ -29,7 +29,9 @@ function repository(name, guide, more = {}) {
     mkdirSync(join(root, path), { recursive: true });
   }
   cpSync(join(ROOT, 'docs/site/live/site.js'), join(root, 'docs/site/live/site.js'));
-  const files = { 'docs/verification.md': '# V\n', 'docs/glossary.md': '# G\n', 'docs/safety.md': '# S\n', 'docs/limits.md': '# L\n' };
+  const files = Object.fromEntries(
+    ['verification', 'glossary', 'safety', 'limits'].map((one) => [`docs/${one}.md`, `# ${one}\n`]),
+  );
   for (const [path, text] of Object.entries({ ...files, 'docs/guide.md': guide, ...more })) {
     writeFileSync(join(root, path), text);
   }
@@ -71,7 +73,8 @@ for (const [name, text, told] of [
 }
 
 test('a document that stands in no part fails', () => {
-  assert.throws(() => repository('lost', '# G\n', { 'docs/lost.md': '# Lost\n' }), /not in the contents.*docs\/lost\.md/);
+  const lost = { 'docs/lost.md': '# Lost\n' };
+  assert.throws(() => repository('lost', '# G\n', lost), /not in the contents.*docs\/lost\.md/);
 });
 
 test('a document with two titles fails', () => {
@@ -93,7 +96,8 @@ test('headings have the names that GitHub gives them', () => {
 });
 
 test('comments and places of a document are not shown as text', () => {
-  const { html } = read('# T\n\n<!-- table x -->\n\n| a | b |\n|---|---|\n| <a id="s1"></a>S1 | c |\n', (target) => target);
+  const table = '| a | b |\n|---|---|\n| <a id="s1"></a>S1 | c |\n';
+  const { html } = read(`# T\n\n<!-- table x -->\n\n${table}`, (target) => target);
   assert.doesNotMatch(html, /&lt;|table x/);
   assert.match(html, /<span id="s1"><\/span>S1/);
 });

@@ -24,7 +24,8 @@
 
   /** Words as people type them: 1/4, -6, dm³/(s·bar) and java names stay whole enough. */
   function terms(text) {
-    return normal(text).match(/[\p{L}\p{N}%°][\p{L}\p{N}%°/.,'_-]*/gu)?.map((word) => word.replace(/[.,'-]+$/, '')) ?? [];
+    const words = normal(text).match(/[\p{L}\p{N}%°][\p{L}\p{N}%°/.,'_-]*/gu) ?? [];
+    return words.map((word) => word.replace(/[.,'-]+$/, ''));
   }
 
   /** Where the text has the term at the beginning of a word; -1 if nowhere. */
@@ -137,7 +138,8 @@
         return;
       }
       const best = found(question, all);
-      status.textContent = best.length === 0 ? 'Nothing found.' : `${best.length === MOST ? 'The first ' : ''}${best.length} found`;
+      const first = best.length === MOST ? 'The first ' : '';
+      status.textContent = best.length === 0 ? 'Nothing found.' : `${first}${best.length} found`;
       list.replaceChildren(
         ...best.map((one) => {
           const item = document.createElement('li');

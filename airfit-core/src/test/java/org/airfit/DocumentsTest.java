@@ -197,8 +197,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * What the guide says of its programs is true, by hand or by a source, and the links of all documents lead somewhere. That
- * the programs themselves compile and print what they say is held by {@link SnippetsTest}.
+ * What the guide says of its programs is true, by hand or by a source, and the links of all documents lead somewhere.
+ * That the programs themselves compile and print what they say is held by {@link SnippetsTest}.
  */
 class DocumentsTest {
 

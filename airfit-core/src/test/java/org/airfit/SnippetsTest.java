@@ -32,8 +32,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every program of the documents and of the javadoc can be pasted: it is taken out as it stands, compiled as a whole file
- * with the core alone, run, and what it prints is compared with what the text says that it prints.
+ * Every program of the documents and of the javadoc can be pasted: it is taken out as it stands, compiled as a whole
+ * file with the core alone, run, and what it prints is compared with what the text says that it prints.
  *
  * <p>What a program prints stands in comments behind {@code println}, or below a program of a document as text. The
  * programs of docs/embedding.md need more than the core; a test of the counter service takes care of them.

@@ -24,8 +24,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Pastes every program of docs/embedding.md whole into an empty folder, compiles it with the libraries that the
- * document names for it, runs it, and compares what it prints with what stands below it; and the same for the examples of
- * the packages that read and write files, which have what they print in comments.
+ * document names for it, runs it, and compares what it prints with what stands below it; and the same for the examples
+ * of the packages that read and write files, which have what they print in comments.
  */
 class EmbeddingDocumentTest {
 
