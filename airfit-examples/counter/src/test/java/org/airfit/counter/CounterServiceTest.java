@@ -485,7 +485,7 @@ class CounterServiceTest {
         "POST /card",
         List.of(
             Map.of("file", job()), Map.of("file", Map.of()), Map.of("file", "{\"airfitJob\": 2}")));
-    questions.put("POST /condensate", List.of(WATER, Map.of("medium", "oxygen"), Map.of()));
+    questions.put("POST /condensate", List.of(WATER, with(WATER, "medium", "oxygen"), Map.of()));
     questions.put("POST /leak", List.of(LEAK, with(LEAK, "hole", "wide")));
     questions.put(
         "POST /reservations",
