@@ -1043,7 +1043,8 @@ class DocumentsTest {
   /** The documents and pages that people read on the web, where headings are places that links lead to. */
   static Stream<Path> documents() throws IOException {
     List<Path> all = new ArrayList<>();
-    for (String folder : List.of("", "docs", "docs/verification", "notebooks", "notebooks/kernel")) {
+    for (String folder :
+        List.of("", "docs", "docs/verification", "notebooks", "notebooks/kernel")) {
       try (Stream<Path> files = Files.list(ROOT.resolve(folder))) {
         files.filter(file -> file.toString().endsWith(".md")).sorted().forEach(all::add);
       }

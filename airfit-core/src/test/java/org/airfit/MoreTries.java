@@ -13,8 +13,7 @@ import net.jqwik.api.lifecycle.PropertyLifecycleContext;
  */
 public final class MoreTries implements AroundPropertyHook {
 
-  private static final double TIMES =
-      Double.parseDouble(System.getProperty("airfit.tries", "1"));
+  private static final double TIMES = Double.parseDouble(System.getProperty("airfit.tries", "1"));
 
   @Override
   public PropertyExecutionResult aroundProperty(

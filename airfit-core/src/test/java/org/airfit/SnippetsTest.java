@@ -44,8 +44,8 @@ class SnippetsTest {
   private static final Path SOURCES = Path.of("src/main/java/org/airfit");
   private static final String ELSEWHERE = "embedding.md";
 
-  private static final Pattern FENCED =
-      Pattern.compile("(?ms)^```java\n(.*?)^```$(?:(?:(?!```).){0,99}\n\nIt prints:\n\n```text\n(.*?)^```$)?");
+  private static final Pattern FENCED = Pattern.compile(
+      "(?ms)^```java\n(.*?)^```$(?:(?:(?!```).){0,99}\n\nIt prints:\n\n```text\n(.*?)^```$)?");
   private static final Pattern IN_JAVADOC =
       Pattern.compile("(?ms)^ *\\* <pre>\\{@code\n(.*?)^ *\\* }</pre>$");
   private static final Pattern STAR = Pattern.compile("(?m)^ *\\* ?");

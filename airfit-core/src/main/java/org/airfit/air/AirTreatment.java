@@ -201,8 +201,7 @@ public record AirTreatment(TreatmentSupply supply, List<TreatmentStage> stages) 
    */
   public PurityAnswer judge(AirPurity asked, UnitSystem units) {
     Objects.requireNonNull(asked, "asked");
-    CountedStages counted =
-        new CountedStages(train(), Objects.requireNonNull(units, "units"));
+    CountedStages counted = new CountedStages(train(), Objects.requireNonNull(units, "units"));
     return new PurityAnswer(
         asked,
         new ParticlesJudge(counted).judge(asked.particles()),

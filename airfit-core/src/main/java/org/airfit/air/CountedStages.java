@@ -85,7 +85,8 @@ final class CountedStages {
 
   private void look(TreatmentTrain.Point at) {
     TreatmentStage stage = at.stage();
-    Optional<String> wet = stage.duty().isPresent() ? drains.liquidBefore(stages) : Optional.empty();
+    Optional<String> wet =
+        stage.duty().isPresent() ? drains.liquidBefore(stages) : Optional.empty();
     String beyond = stage.duty().isPresent() ? beyond(at, wet) : "";
     String missing = stage.duty().isPresent() && beyond.isEmpty() ? missing(at, wet) : "";
     boolean counts = beyond.isEmpty() && missing.isEmpty();
@@ -110,8 +111,7 @@ final class CountedStages {
 
   /** A filter that counts catches the mist where no more comes than it was tested with. */
   private void catchMist(TreatmentStage.Retention retention, boolean counts) {
-    boolean isWithin =
-        mist.filter(retention::isTestedWith).isPresent();
+    boolean isWithin = mist.filter(retention::isTestedWith).isPresent();
     if (counts && isWithin) {
       mist = Optional.of(retention.leavesOf(mist.get()));
       mistBehind = MistBehind.CAUGHT;
@@ -141,7 +141,8 @@ final class CountedStages {
           + " it: it counts for nothing without a coalescing filter in front that counts.";
     }
     MassFlow most = train.supply().flow().most().massFlow();
-    Optional<TreatmentRating.Capacity> capacity = train.capacity(stage, at.inlet().least(), at.hottest());
+    Optional<TreatmentRating.Capacity> capacity =
+        train.capacity(stage, at.inlet().least(), at.hottest());
     if (capacity.isPresent()
         && capacity.get().flow().kilogramsPerSecond()
             < most.kilogramsPerSecond() * (1.0 - 1.0e-12)) {

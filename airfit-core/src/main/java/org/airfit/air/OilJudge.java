@@ -64,7 +64,8 @@ final class OilJudge {
       return PurityAnswer.Part.judged(
           asked, Optional.empty(), isWorse, mistLeft.isBeyond || vapour.isBeyond, reasons);
     }
-    return PurityAnswer.Part.judged(asked, told, isWorse, mistLeft.isBeyond || vapour.isBeyond, reasons);
+    return PurityAnswer.Part.judged(
+        asked, told, isWorse, mistLeft.isBeyond || vapour.isBeyond, reasons);
   }
 
   /** What a filter leaves: what its maker warrants where no more comes than he tested it with. */
@@ -94,8 +95,8 @@ final class OilJudge {
 
   /** Carbon that counts in air that no dryer has dried. */
   private void damp(int stage, List<String> reasons) {
-    boolean isDried =
-        counted.stages().subList(0, stage).stream().anyMatch(before -> TreatmentTrain.dewPoint(before).isPresent());
+    boolean isDried = counted.stages().subList(0, stage).stream()
+        .anyMatch(before -> TreatmentTrain.dewPoint(before).isPresent());
     if (counted.counts(stage) && !isDried) {
       reasons.add("Damp air can come to " + counted.told(stage).name()
           + ", and damp carbon takes up less vapour: ask its maker, or dry the air in front.");

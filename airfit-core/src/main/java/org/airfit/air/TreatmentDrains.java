@@ -73,15 +73,13 @@ final class TreatmentDrains {
   }
 
   /** Whether water falls out in a filter, or comes on to it as liquid. */
-  boolean gathersWater(
-      List<TreatmentStage> counted, TreatmentStage filter, Optional<String> wet) {
+  boolean gathersWater(List<TreatmentStage> counted, TreatmentStage filter, Optional<String> wet) {
     if (wet.isPresent()) {
       return true;
     }
     List<TreatmentStage> upTo = new ArrayList<>(counted);
     upTo.add(filter);
-    List<WaterAlongLine.AtMost> most =
-        train.water(upTo).most();
+    List<WaterAlongLine.AtMost> most = train.water(upTo).most();
     return most.get(most.size() - 1).most().liquid().kilogramsPerSecond() > 0.0;
   }
 
@@ -93,8 +91,7 @@ final class TreatmentDrains {
     }
     List<TreatmentStage> upTo = new ArrayList<>(counted);
     upTo.add(stage);
-    List<WaterAlongLine.AtMost> most =
-        train.water(upTo).most();
+    List<WaterAlongLine.AtMost> most = train.water(upTo).most();
     for (int i = 0; i < most.size(); i++) {
       if (upTo.get(i).kind() != TreatmentKind.PIPE
           && most.get(i).most().liquid().kilogramsPerSecond() > 0.0) {

@@ -119,7 +119,8 @@ final class WaterJudge {
   private Optional<String> statedOtherwise(DewPoint point) {
     DewPoint other;
     try {
-      other = point.at(GaugePressure.ofBar(7.0).absolute(counted.train().supply().atmosphere()));
+      other =
+          point.at(GaugePressure.ofBar(7.0).absolute(counted.train().supply().atmosphere()));
     } catch (IllegalArgumentException e) {
       return Optional.empty(); // outside of -100 to 100 °C there is nothing to tell
     }

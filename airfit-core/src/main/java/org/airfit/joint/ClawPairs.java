@@ -31,8 +31,9 @@ final class ClawPairs {
             one.head());
       case TWO_LUG ->
         locks(
-            units -> "Two-lug heads are of one class up to 1 in hose bore: they lock on each other whatever is on their other"
-                + " ends; their gaskets seal.",
+            units ->
+                "Two-lug heads are of one class up to 1 in hose bore: they lock on each other whatever is on their other"
+                    + " ends; their gaskets seal.",
             one.head());
       case FOUR_LUG ->
         new Pairing(

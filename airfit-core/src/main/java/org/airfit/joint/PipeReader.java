@@ -284,7 +284,8 @@ final class PipeReader {
     throw refused(
         typed.start(),
         thread.label() + " has " + Digits.plain(standard) + " threads per inch, not " + count,
-        withThreadsPerInch(thread) + othersWith(typed.value(), thread)
+        withThreadsPerInch(thread)
+            + othersWith(typed.value(), thread)
             + asFraction()
                 .map(size -> ", or size " + size + " if that is meant")
                 .orElse(""));
@@ -293,9 +294,8 @@ final class PipeReader {
   /** The sizes of the same thread that have a count of threads per inch; blank where none has. */
   private static String othersWith(double count, ThreadDesignation thread) {
     List<String> sizes = thread.family().sizes().stream()
-        .filter(size -> new ThreadDesignation(thread.family(), size, thread.gender())
-                .threadsPerInch()
-            == count)
+        .filter(size ->
+            new ThreadDesignation(thread.family(), size, thread.gender()).threadsPerInch() == count)
         .map(NominalThreadSize::toString)
         .toList();
     int last = sizes.size() - 1;

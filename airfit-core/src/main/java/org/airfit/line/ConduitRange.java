@@ -198,8 +198,8 @@ public record ConduitRange(Conduit least, Conduit most, List<Source> assumptions
 
   /** That a wall is taken no rougher than so, where its name allows more. */
   static Source capped(Length roughest) {
-    return Source.derived("roughness at most " + Digits.significant(roughest.millimetres(), 3) + " mm ("
-        + Digits.significant(roughest.in(LengthUnit.INCH), 3) + " in), 0.05 of the bore");
+    return Source.derived("roughness at most " + Digits.significant(roughest.millimetres(), 3)
+        + " mm (" + Digits.significant(roughest.in(LengthUnit.INCH), 3) + " in), 0.05 of the bore");
   }
 
   /** {@return whether the two ends are one conduit} */

@@ -272,7 +272,8 @@ public final class RegulatorElement implements FlowElement {
                     + ", less than what it would hold: it does not regulate."
                 : tells(massFlow)
                     ? "It holds " + left + "."
-                    : "What it holds is not told; with all that it may droop it holds " + left + ".")
+                    : "What it holds is not told; with all that it may droop it holds " + left
+                        + ".")
         .build();
   }
 

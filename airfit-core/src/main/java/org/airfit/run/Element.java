@@ -313,9 +313,8 @@ sealed interface Element {
         return Optional.empty();
       }
       RegulatorCurve curve = regulator.curve().orElseThrow();
-      PressureDrop atEnd = curve.most().compareTo(regulator.droop()) < 0
-          ? curve.most()
-          : regulator.droop();
+      PressureDrop atEnd =
+          curve.most().compareTo(regulator.droop()) < 0 ? curve.most() : regulator.droop();
       return Optional.of(new CurveEnd(
           new Own(name, regulator.withCurve(curve, atEnd)),
           curve.end(),

@@ -222,10 +222,7 @@ final class RunCard {
         "Friction factor λ of Darcy over the Reynolds number, after Colebrook (1939); 64/Re below"
             + " 2300",
         ChartAxis.logarithmic(
-            "Re",
-            from,
-            to,
-            parts.stream().anyMatch(Optional::isPresent) ? LINES_BESIDE : WIDE),
+            "Re", from, to, parts.stream().anyMatch(Optional::isPresent) ? LINES_BESIDE : WIDE),
         ChartAxis.logarithmic(
             "λ", nice(0.99 * lowest, false), nice(1.01 * highest, true), height()));
     List<String> drawn = new ArrayList<>();

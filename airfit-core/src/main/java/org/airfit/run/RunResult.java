@@ -368,8 +368,8 @@ public sealed interface RunResult extends Worked {
         Later<Worked> reached,
         AirState still,
         Later<List<Caution>> cautions) {
-      this.stop = new Stop(
-          massFlow, element, inlet, endOfCurve, largest, before, reached, still, cautions);
+      this.stop =
+          new Stop(massFlow, element, inlet, endOfCurve, largest, before, reached, still, cautions);
     }
 
     @Override

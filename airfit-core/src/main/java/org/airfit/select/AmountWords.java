@@ -32,7 +32,8 @@ final class AmountWords {
       case EXACT_AIR, AIR_OF_OTHERS -> inWords(flow(si), units);
       case HOSE_BORE ->
         Length.ofMetres(si).format(units.either(LengthUnit.MILLIMETRE, LengthUnit.INCH));
-      case REACH, HOSE_LENGTH -> Length.ofMetres(si).format(units.either(LengthUnit.METRE, LengthUnit.FOOT));
+      case REACH, HOSE_LENGTH ->
+        Length.ofMetres(si).format(units.either(LengthUnit.METRE, LengthUnit.FOOT));
       case REGULATOR_DROOP -> {
         PressureDrop droop = PressureDrop.ofPascals(si);
         yield atMost(droop.in(units.pressureUnit()), droop.format(units.pressureUnit()));

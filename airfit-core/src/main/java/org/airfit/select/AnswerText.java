@@ -239,8 +239,9 @@ final class AnswerText {
       return PartThere.rated(topic, slot, pressures(text).least());
     }
     if (!(slot instanceof Slot.Hose hose) || hose.hose().isEmpty()) {
-      throw new IllegalArgumentException("part that is asked about must be one that is there, was \""
-          + slot.name() + "\", which is to be chosen");
+      throw new IllegalArgumentException(
+          "part that is asked about must be one that is there, was \"" + slot.name()
+              + "\", which is to be chosen");
     }
     Part.Hose there = hose.hose().get();
     return hose.with(

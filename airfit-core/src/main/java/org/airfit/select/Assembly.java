@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
-import org.airfit.flow.CapacityRange;
 import org.airfit.flow.FlowElement;
 import org.airfit.joint.End;
 import org.airfit.quantity.FreeAirFlow;

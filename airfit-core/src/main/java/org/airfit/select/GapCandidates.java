@@ -164,8 +164,8 @@ final class GapCandidates {
     for (Part part : proposal.parts()) {
       PartFacts facts = part.facts();
       if (facts.rating().isEmpty()) {
-        suggested.add(new Candidate(
-            CatalogueGap.Kind.RATING, part.withFacts(facts.withRating(highest))));
+        suggested.add(
+            new Candidate(CatalogueGap.Kind.RATING, part.withFacts(facts.withRating(highest))));
       }
       PartFigures.atBest(part)
           .ifPresent(told -> suggested.add(new Candidate(CatalogueGap.Kind.AIR_FIGURE, told)));

@@ -16,7 +16,8 @@ record OpenSubject(Subject subject, Requirement of) {
     List<OpenSubject> open = new ArrayList<>();
     for (Topic topic : Topic.values()) {
       if (topic == Topic.REACH) {
-        hosesInDoubt(job, told).forEach(hose -> open.add(new OpenSubject(Subject.of(topic, hose.name()), job)));
+        hosesInDoubt(job, told)
+            .forEach(hose -> open.add(new OpenSubject(Subject.of(topic, hose.name()), job)));
       } else if (topic.isOfPart()) {
         slotsThere(topic, job)
             .forEach(name -> open.add(new OpenSubject(Subject.of(topic, name), job)));
@@ -67,7 +68,8 @@ record OpenSubject(Subject subject, Requirement of) {
     return PartThere.of(topic, slot)
         .filter(part -> switch (topic) {
           case HOSE_BORE ->
-            part instanceof Part.Hose hose && !hose.widestBore().equals(hose.conduit().bore());
+            part instanceof Part.Hose hose
+                && !hose.widestBore().equals(hose.conduit().bore());
           case HOSE_LENGTH ->
             part instanceof Part.Hose hose && !hose.shortest().equals(hose.longest());
           default -> part.facts().rating().isEmpty();

@@ -376,7 +376,8 @@ public sealed interface Part {
 
     @Override
     public Regulator withFacts(PartFacts other) {
-      return new Regulator(other, kind, capacityRange, droopRange, atFlow, curve, upstream, downstream);
+      return new Regulator(
+          other, kind, capacityRange, droopRange, atFlow, curve, upstream, downstream);
     }
 
     /**

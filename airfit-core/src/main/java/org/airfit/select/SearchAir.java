@@ -3,7 +3,6 @@ package org.airfit.select;
 import java.util.function.DoubleUnaryOperator;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowElement;
-import org.airfit.line.Conduit;
 import org.airfit.line.LossModel;
 import org.airfit.line.LossModels;
 import org.airfit.quantity.AbsolutePressure;

@@ -404,9 +404,8 @@ final class Unknowns {
   private void capacity(String name, CapacityRange range, Function<FlowCapacity, Run> with) {
     FlowCoefficients least = range.least().figures();
     FlowCoefficients most = range.most().figures();
-    Doubt.Basis basis = range.assumption().basis() == Basis.COMMON_PRACTICE
-        ? Doubt.Basis.USUAL
-        : Doubt.Basis.TOLD;
+    Doubt.Basis basis =
+        range.assumption().basis() == Basis.COMMON_PRACTICE ? Doubt.Basis.USUAL : Doubt.Basis.TOLD;
     boolean isRatioOpen = least.criticalPressureRatio() != most.criticalPressureRatio();
     boolean isConductanceOpen = !least.conductance().equals(most.conductance());
     double ratio = isRatioOpen ? CapacityRange.LEAST_B : least.criticalPressureRatio();

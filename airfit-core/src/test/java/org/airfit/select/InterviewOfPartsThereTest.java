@@ -46,7 +46,9 @@ class InterviewOfPartsThereTest {
   }
 
   private static Optional<Question> asked(Interview talk, Subject subject) {
-    return talk.questions().stream().filter(each -> each.subject().equals(subject)).findFirst();
+    return talk.questions().stream()
+        .filter(each -> each.subject().equals(subject))
+        .findFirst();
   }
 
   private static List<String> answers(Interview talk, Subject subject) {
@@ -66,8 +68,7 @@ class InterviewOfPartsThereTest {
   /** 7 bar(g) stand at the tool, and it is marked for up to 6.5: nobody told that this is a limit. */
   @Test
   void a_limit_that_is_only_marked_is_asked_for_and_stops_nothing() {
-    Interview talk =
-        talk(bare().reach(Length.ofMetres(10.0)).markedUpTo(GaugePressure.ofBar(6.5)));
+    Interview talk = talk(bare().reach(Length.ofMetres(10.0)).markedUpTo(GaugePressure.ofBar(6.5)));
     assertThat(outcome(talk, Rule.TOOL_RATED)).isEqualTo(RuleOutcome.OPEN);
     assertThat(talk.brokenWhateverIsAnswered()).isEmpty();
     assertThat(answers(talk, Subject.ofJob(Topic.TOOL_RATING)))
@@ -83,8 +84,7 @@ class InterviewOfPartsThereTest {
 
   @Test
   void a_tool_that_is_marked_for_all_that_can_occur_is_not_asked_about() {
-    Interview talk =
-        talk(bare().reach(Length.ofMetres(10.0)).markedUpTo(GaugePressure.ofBar(7.0)));
+    Interview talk = talk(bare().reach(Length.ofMetres(10.0)).markedUpTo(GaugePressure.ofBar(7.0)));
     assertThat(outcome(talk, Rule.TOOL_RATED)).isEqualTo(RuleOutcome.MET);
     assertThat(asked(talk, Subject.ofJob(Topic.TOOL_RATING))).isEmpty();
   }
@@ -122,10 +122,10 @@ class InterviewOfPartsThereTest {
     Interview told = talk.with(LENGTH, "10.5 to 11 m");
     assertThat(outcome(told, Rule.HOSE_REACHES)).isEqualTo(RuleOutcome.MET);
     assertThat(told.questions()).noneMatch(each -> each.topic() == Topic.HOSE_LENGTH);
-    Part.Hose there =
-        ((Slot.Hose) told.requirement().orElseThrow().layout().slot(Layout.HOSE).orElseThrow())
-            .hose()
-            .orElseThrow();
+    Part.Hose there = ((Slot.Hose)
+            told.requirement().orElseThrow().layout().slot(Layout.HOSE).orElseThrow())
+        .hose()
+        .orElseThrow();
     assertThat(there.shortest()).isEqualTo(Length.ofMetres(10.5));
     assertThat(there.longest()).isEqualTo(Length.ofMetres(11.0));
     assertThat(outcome(talk.with(LENGTH, "9 m"), Rule.HOSE_REACHES)).isEqualTo(RuleOutcome.UNMET);
@@ -179,13 +179,15 @@ class InterviewOfPartsThereTest {
       assertThat(outcome(all, Rule.PARTS_RATED)).isEqualTo(RuleOutcome.OPEN);
       all = all.with(subject, "10 to 12 bar(g)");
     }
-    assertThat(outcome(all, Rule.PARTS_RATED)).as("of a range the lower counts").isEqualTo(RuleOutcome.MET);
+    assertThat(outcome(all, Rule.PARTS_RATED))
+        .as("of a range the lower counts")
+        .isEqualTo(RuleOutcome.MET);
     assertThat(all.questions())
         .extracting(Question::topic)
         .doesNotContain(Topic.PART_RATING, Topic.SOCKET_RATING, Topic.PLUG_RATING);
     assertThatIllegalArgumentException()
-        .isThrownBy(() ->
-            talk.with(Subject.of(Topic.PART_RATING, "hose"), "10 bar(g)").requirement())
+        .isThrownBy(
+            () -> talk.with(Subject.of(Topic.PART_RATING, "hose"), "10 bar(g)").requirement())
         .withMessageContaining("to be chosen");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> talk.with(subjects.get(0), "0 bar(g)"))
@@ -220,8 +222,7 @@ class InterviewOfPartsThereTest {
     assertThat(answers).hasSize(2);
     assertThat(answers.get(0)).contains("L/s ANR").contains("settled: Air at the tool");
     assertThat(answers.get(1)).contains("not met: Air at the tool");
-    double turning =
-        Double.parseDouble(answers.get(1).replaceFirst("[^0-9]*([0-9.]+).*", "$1"));
+    double turning = Double.parseDouble(answers.get(1).replaceFirst("[^0-9]*([0-9.]+).*", "$1"));
     Interview less = talk.with(OTHERS, 0.99 * turning + " L/s ANR");
     assertThat(outcome(less, Rule.AIR_AT_TOOL)).isEqualTo(RuleOutcome.MET);
     assertThat(asked(less, OTHERS)).isEmpty();
@@ -237,8 +238,8 @@ class InterviewOfPartsThereTest {
   /** What others take and what the tool needs settle it together only: each answer names the other question. */
   @Test
   void what_settles_only_together_names_what_it_settles_with() {
-    double turning = Double.parseDouble(
-        answers(talk(sharing(new Range<>(litres(1.0), litres(40.0)))), OTHERS)
+    double turning =
+        Double.parseDouble(answers(talk(sharing(new Range<>(litres(1.0), litres(40.0)))), OTHERS)
             .get(1)
             .replaceFirst("[^0-9]*([0-9.]+).*", "$1"));
     Requirement.Builder both = Requirement.forTool(

@@ -140,7 +140,9 @@ class InterviewProperties {
     List<Rule> broken = talk.brokenWhateverIsAnswered();
     List<Interview> ones = oneMore(talk);
     for (Interview one : ones) {
-      if (!broken.isEmpty()) { // it ended because no parts meet these rules: none fit, or one shown breaks a rule
+      if (!broken
+          .isEmpty()) { // it ended because no parts meet these rules: none fit, or one shown breaks
+        // a rule
         assertThat(seen(one))
             .as(broken + " by " + one.answers())
             .matches(seen -> seen.contains("fits=false")
@@ -188,8 +190,8 @@ class InterviewProperties {
    */
   private static boolean isOpen(PossibleAnswer answer) {
     return answer.changes().stream()
-        .allMatch(change -> change.startsWith("with the ")
-            || change.equals("the parts go by the value"));
+        .allMatch(
+            change -> change.startsWith("with the ") || change.equals("the parts go by the value"));
   }
 
   private static Set<String> warnings(Interview talk) {

@@ -164,8 +164,7 @@ class JobCoverageTest {
   void a_rating_that_nobody_told_is_the_gap() {
     List<Part> parts = parts();
     parts.replaceAll(part -> part.id().equals("10 mm hose")
-        ? part.withFacts(
-            PartFacts.of("10 mm hose", "hose").withMaterial(Material.HARDENED_STEEL))
+        ? part.withFacts(PartFacts.of("10 mm hose", "hose").withMaterial(Material.HARDENED_STEEL))
         : part);
     JobCoverage found =
         JobCoverage.of(Catalogue.of(parts), mix(5, List.of(GRINDER), List.of(NEAR)));

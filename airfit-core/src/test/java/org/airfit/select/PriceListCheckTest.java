@@ -364,8 +364,7 @@ class PriceListCheckTest {
   @Test
   void two_hoses_of_one_set_that_tie_for_the_lowest_rating_are_both_told() {
     for (String id : List.of("H-10", "H-20")) {
-      replace(
-          id, part(id).withFacts(part(id).facts().withRating(GaugePressure.ofBar(10.0))));
+      replace(id, part(id).withFacts(part(id).facts().withRating(GaugePressure.ofBar(10.0))));
     }
     assertThat(PriceListCheck.of(list()).faults()).isEmpty();
     together.add(Set.of("H-10", "H-20", "S-wren-1"));
@@ -381,8 +380,7 @@ class PriceListCheckTest {
   @Test
   void a_plug_that_ties_with_one_of_its_sockets_is_told_by_the_other() {
     for (String id : List.of("P-wren-1", "S-wren-1")) {
-      replace(
-          id, part(id).withFacts(part(id).facts().withRating(GaugePressure.ofBar(10.0))));
+      replace(id, part(id).withFacts(part(id).facts().withRating(GaugePressure.ofBar(10.0))));
     }
     assertThat(PriceListCheck.of(list()).faults())
         .extracting(fault -> fault.kind() + " " + fault.articles())

@@ -260,13 +260,15 @@ class RulesInWordsTest {
   void the_end_of_a_range_that_is_marked_on_a_tool_is_asked_about_where_more_can_occur() {
     String rule = "Tool is not over-pressured: ";
     assertThat(said(untoldTool().markedUpTo(GaugePressure.ofBar(6.5)), usual(), Rule.TOOL_RATED))
-        .isEqualTo(rule + "ask. Ask whether the 6.5 bar(g) that end the range marked on the tool are"
-            + " the highest that its maker allows, or what else is. The dead-end pressure at the tool is"
-            + " up to 7 bar(g). If they are the limit, a regulator in front of the tool must be set to at"
-            + " most 6.5 bar(g).");
+        .isEqualTo(
+            rule + "ask. Ask whether the 6.5 bar(g) that end the range marked on the tool are"
+                + " the highest that its maker allows, or what else is. The dead-end pressure at the tool is"
+                + " up to 7 bar(g). If they are the limit, a regulator in front of the tool must be set to at"
+                + " most 6.5 bar(g).");
     assertThat(said(untoldTool().markedUpTo(GaugePressure.ofBar(7.0)), usual(), Rule.TOOL_RATED))
-        .isEqualTo(rule + "met. The dead-end pressure at the tool is up to 7 bar(g), and the tool is"
-            + " marked for up to 7 bar(g).");
+        .isEqualTo(
+            rule + "met. The dead-end pressure at the tool is up to 7 bar(g), and the tool is"
+                + " marked for up to 7 bar(g).");
     assertThat(said(
             untoldTool()
                 .markedUpTo(GaugePressure.ofBar(7.0))
@@ -280,9 +282,7 @@ class RulesInWordsTest {
             + " are kept only while the regulator holds: a relief valve behind it, set to at most that,"
             + " guards the tool then.");
     assertThat(said(
-            untoldTool()
-                .markedUpTo(GaugePressure.ofBar(6.5))
-                .toolRating(GaugePressure.ofBar(7.5)),
+            untoldTool().markedUpTo(GaugePressure.ofBar(6.5)).toolRating(GaugePressure.ofBar(7.5)),
             usual(),
             Rule.TOOL_RATED))
         .as("once the limit is told it alone counts")

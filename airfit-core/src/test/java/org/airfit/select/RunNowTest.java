@@ -245,9 +245,7 @@ class RunNowTest {
   void a_regulator_that_stands_last_says_that_its_loss_is_not_known() {
     RunNow now = RunNow.of(job(5.0)).through("reg", DRAWN, GaugePressure.ofBar(6.0));
     List<String> warnings = now.result()
-        .fold(
-            delivered -> delivered.shares().get(0).warnings(UnitSystem.SI),
-            stop -> List.of());
+        .fold(delivered -> delivered.shares().get(0).warnings(UnitSystem.SI), stop -> List.of());
     assertThat(warnings)
         .singleElement()
         .asString()
@@ -259,7 +257,8 @@ class RunNowTest {
             RegulatorRange.ofCurve(
                 COUPLING, RegulatorCurve.parse("6 bar(g) at 0 L/s ANR; 5 bar(g) at 20 L/s ANR")),
             GaugePressure.ofBar(6.0));
-    assertThat(within.result()
+    assertThat(within
+            .result()
             .<List<String>>fold(
                 delivered -> delivered.shares().get(0).warnings(UnitSystem.SI),
                 stop -> List.of("starved")))
@@ -279,11 +278,11 @@ class RunNowTest {
     assertThat(now.whatToAsk(UnitSystem.SI))
         .isEqualTo("It is enough if the setting of reg is at least 5.5 bar(g) (5 to 6 bar(g) told):"
             + " ask for it.");
-    assertThat(RunNow.of(job(4.9)).through("reg", stiff, set).outcome())
-        .isEqualTo(RuleOutcome.MET);
+    assertThat(RunNow.of(job(4.9)).through("reg", stiff, set).outcome()).isEqualTo(RuleOutcome.MET);
     assertThat(RunNow.of(job(6.1)).through("reg", stiff, set).outcome())
         .isEqualTo(RuleOutcome.UNMET);
-    assertThat(RunNow.of(job(5.5)).through("reg", stiff, GaugePressure.ofBar(5.6)).isExact())
+    assertThat(
+            RunNow.of(job(5.5)).through("reg", stiff, GaugePressure.ofBar(5.6)).isExact())
         .isTrue();
   }
 }

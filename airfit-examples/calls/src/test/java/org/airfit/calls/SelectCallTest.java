@@ -37,9 +37,8 @@ class SelectCallTest {
         .containsEntry("fraction", 0.0);
     assertThat(String.valueOf(first.get("loss"))).endsWith(" psi");
     assertThat(first.get("notes").toString()).contains("set to 125 psig");
-    double sum = losses(way).stream()
-        .mapToDouble(loss -> (double) loss.get("fraction"))
-        .sum();
+    double sum =
+        losses(way).stream().mapToDouble(loss -> (double) loss.get("fraction")).sum();
     assertThat(sum).as("the shares are of the losses behind it").isCloseTo(1.0, within(1.0e-9));
     double outlet = (double) ((Map<?, ?>) first.get("outlet")).get("bar");
     double inlet = (double) ((Map<?, ?>) first.get("inlet")).get("bar");

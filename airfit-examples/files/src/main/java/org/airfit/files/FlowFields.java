@@ -24,7 +24,6 @@ import org.airfit.quantity.QuantityFormatException;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
-import org.airfit.source.Source;
 import org.airfit.thread.Limits;
 
 /**

@@ -308,13 +308,18 @@ final class JobLine {
             "socketRated",
             Part.Socket.class,
             parts.find(
-                item, PartFields.SOCKET, Part.Socket.class, PartFields.SOCKET, "socket at " + name)),
+                item,
+                PartFields.SOCKET,
+                Part.Socket.class,
+                PartFields.SOCKET,
+                "socket at " + name)),
         rated(
             item,
             PartFields.PLUG,
             "plugRated",
             Part.Plug.class,
-            parts.find(item, PartFields.PLUG, Part.Plug.class, PartFields.PLUG, "plug at " + name)));
+            parts.find(
+                item, PartFields.PLUG, Part.Plug.class, PartFields.PLUG, "plug at " + name)));
   }
 
   /** The name of a coupling that stands in front. */
@@ -442,8 +447,12 @@ final class JobLine {
 
   /** A splitter with what others take from it, and the lines behind it. */
   private Slot splitter(Field item, String name) throws WrongFileException {
-    Optional<Part.Splitter> there =
-        rated(item, PART, RATED, Part.Splitter.class, parts.find(item, PART, Part.Splitter.class, PartFields.SPLITTER, name));
+    Optional<Part.Splitter> there = rated(
+        item,
+        PART,
+        RATED,
+        Part.Splitter.class,
+        parts.find(item, PART, Part.Splitter.class, PartFields.SPLITTER, name));
     Optional<Field> taken = item.find("othersTake", "the air that others take from it");
     Optional<Range<FreeAirFlow>> others = taken.isPresent()
         ? Optional.of(AirField.readings(taken.get(), around, remarks))
@@ -587,8 +596,12 @@ final class JobLine {
 
   private Slot regulated(Field item, RegulatorKind kind, String name) throws WrongFileException {
     Range<GaugePressure> set = set(item);
-    Optional<Part.Regulator> there =
-        rated(item, PART, RATED, Part.Regulator.class, parts.find(item, PART, Part.Regulator.class, kind.toString(), name));
+    Optional<Part.Regulator> there = rated(
+        item,
+        PART,
+        RATED,
+        Part.Regulator.class,
+        parts.find(item, PART, Part.Regulator.class, kind.toString(), name));
     Optional<Field> fails = item.find("ifFails", IF_FAILS);
     Optional<GaugePressure> failed =
         fails.isPresent() ? Optional.of(fails.get().most(GaugePressure::parse)) : Optional.empty();

@@ -118,9 +118,8 @@ final class JobTool {
         ? Optional.of(
             rating.get().one(GaugePressure::parse, "give the lowest, which the tool surely stands"))
         : marked.flatMap(MarkingField::allowed);
-    Optional<GaugePressure> upTo = rating.isEmpty()
-        ? marked.flatMap(MarkingField::endOfRange)
-        : Optional.empty();
+    Optional<GaugePressure> upTo =
+        rating.isEmpty() ? marked.flatMap(MarkingField::endOfRange) : Optional.empty();
     if (upTo.isPresent()) {
       T before = fuller;
       marked.get().remarkOnRange(remarks);

@@ -75,9 +75,10 @@ final class MarkingField {
 
   /** Says what the pressures of a range were taken for. */
   void remarkOnRange(List<String> remarks) {
-    remarks.add("\"" + Printable.line(typed())
-        + "\" in tool.marking tells a range of pressure: the lower is taken for what the tool needs, and the tool works"
-        + " up to the higher. Whether that is a limit is not told: tell in tool.notAbove what the maker allows.");
+    remarks.add(
+        "\"" + Printable.line(typed())
+            + "\" in tool.marking tells a range of pressure: the lower is taken for what the tool needs, and the tool works"
+            + " up to the higher. Whether that is a limit is not told: tell in tool.notAbove what the maker allows.");
   }
 
   /** The air that the marking tells, with how it was read among the remarks. */

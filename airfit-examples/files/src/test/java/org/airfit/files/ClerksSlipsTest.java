@@ -134,9 +134,8 @@ class ClerksSlipsTest {
                 + " \"wall\": \"hose, old\", \"end\": \"3/8 NPT male\"}, \"measuredBore\": \"9.4"
                 + " mm\"}",
             TOOL))
-        .contains(
-            "line[2].measuredBore: stands beside the data of the part; put it among them, as"
-                + " \"bore\"");
+        .contains("line[2].measuredBore: stands beside the data of the part; put it among them, as"
+            + " \"bore\"");
   }
 
   @Test

@@ -52,9 +52,10 @@ final class AirStops {
   /** Why it is not known what the regulator at the supply holds; empty where that is known, or there is none. */
   static Optional<String> untoldSupply(Requirement job) {
     return job.isSupplyUntold()
-        ? Optional.of("It is not known what the regulator at the supply holds while the tools work: its"
-            + " maker's curve ends before that flow, or nobody told a droop that surely leaves any"
-            + " pressure.")
+        ? Optional.of(
+            "It is not known what the regulator at the supply holds while the tools work: its"
+                + " maker's curve ends before that flow, or nobody told a droop that surely leaves any"
+                + " pressure.")
         : Optional.empty();
   }
 

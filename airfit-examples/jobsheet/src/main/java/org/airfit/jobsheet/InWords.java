@@ -420,9 +420,8 @@ final class InWords {
   static Optional<String> sharesOf(RunResult result, JobSheet sheet) {
     return result.fold(
         delivered -> Optional.empty(),
-        starved ->
-            Optional.of(AirStops.sharesOf(starved, sheet.requirement(), sheet.units()))
-                .filter(of -> !of.isEmpty()));
+        starved -> Optional.of(AirStops.sharesOf(starved, sheet.requirement(), sheet.units()))
+            .filter(of -> !of.isEmpty()));
   }
 
   /** What a regulator takes down to what it is set to: wanted, and apart from what it loses; empty of all else. */

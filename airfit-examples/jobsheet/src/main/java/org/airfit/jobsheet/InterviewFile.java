@@ -399,8 +399,7 @@ final class InterviewFile {
   }
 
   private void requireThere(Topic topic, String name) {
-    List<String> names =
-        isNamed(topic) ? namesOf(topic) : topic.isOfTool() ? ways() : List.of();
+    List<String> names = isNamed(topic) ? namesOf(topic) : topic.isOfTool() ? ways() : List.of();
     if (!names.contains(name)) {
       throw new IllegalArgumentException("line or hose of the " + topic
           + " must be one of the job, was \"" + name + "\"; "

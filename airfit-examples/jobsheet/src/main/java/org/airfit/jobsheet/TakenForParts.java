@@ -31,8 +31,7 @@ final class TakenForParts {
     return part.line()
         .filter(line -> !line.isTold())
         .map(ConduitRange::assumption)
-        .or(() -> part.passage()
-            .filter(passage -> !passage.isTold())
-            .map(CapacityRange::assumption));
+        .or(() ->
+            part.passage().filter(passage -> !passage.isTold()).map(CapacityRange::assumption));
   }
 }

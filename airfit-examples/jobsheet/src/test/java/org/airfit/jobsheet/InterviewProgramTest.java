@@ -418,8 +418,7 @@ class InterviewProgramTest {
     assertThat(coupling.socket().orElseThrow().facts().rating())
         .as("of that and what the catalogue says the lower counts")
         .contains(GaugePressure.ofPsi(120.0));
-    assertThat(coupling.plug().orElseThrow().facts().rating())
-        .contains(GaugePressure.ofPsi(130.0));
+    assertThat(coupling.plug().orElseThrow().facts().rating()).contains(GaugePressure.ofPsi(130.0));
     Part.Hose hose =
         ((Slot.Hose) job.layout().slot("hose").orElseThrow()).hose().orElseThrow();
     assertThat(hose.shortest()).isEqualTo(Length.parse("22 ft"));

@@ -155,8 +155,7 @@ class RegulatorCurvesTest {
 
   private static String nowBeforeACoupler(String set, String curve, String pressure)
       throws Exception {
-    return text(sheet(
-        "", "", "44 scfm", BEFORE_A_COUPLER.formatted(set, curve), pressure));
+    return text(sheet("", "", "44 scfm", BEFORE_A_COUPLER.formatted(set, curve), pressure));
   }
 
   /** The coupler passes 44 scfm with ease: it is the regulator of which nobody told what it holds. */
