@@ -469,7 +469,10 @@ public final class Identification implements Worked {
    * @return the card; it answers in words
    */
   public PencilCard pencilCard(UnitSystem units) {
-    return PlugCard.of(this, Objects.requireNonNull(units, "units"));
+    return PlugCard.of(
+        new PlugCard.Answered(
+            readings(), wearAllowance(), clues(), candidates(), unknownProbability(), verdict()),
+        Objects.requireNonNull(units, "units"));
   }
 
   /** {@return the answer in words} */

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
 import org.airfit.internal.ReadingDensity;
+import org.airfit.quantity.Length;
 import org.airfit.working.CardComparison;
 import org.airfit.working.CardTable;
 import org.airfit.working.PencilCard;
@@ -35,14 +36,23 @@ final class PlugCard {
   /** So many profiles stand in the table. */
   private static final int ROWS = 10;
 
-  /** What is less likely is not said; as {@link Identification} does. */
+  /** What is less likely is not said, as in the answer itself. */
   private static final double SAID_ABOVE = 0.005;
 
   private static final int MOST_SAID = 4;
 
   private static final String NOT_KNOWN = "not known";
 
-  private final Identification answer;
+  /** What of an identification stands on the card. */
+  record Answered(
+      List<PlugReading> readings,
+      Length wearAllowance,
+      List<Clue> clues,
+      List<ProfileCandidate> candidates,
+      double unknownProbability,
+      PlugVerdict verdict) {}
+
+  private final Answered answer;
   private final UnitSystem units;
   private final PencilCard.Builder card;
   private final List<PlugReading> readings;
@@ -50,14 +60,14 @@ final class PlugCard {
   private final Set<String> onTheLimit = new HashSet<>();
   private int unsettled;
 
-  private PlugCard(Identification answer, UnitSystem units) {
+  private PlugCard(Answered answer, UnitSystem units) {
     this.answer = answer;
     this.units = units;
     this.readings = answer.readings();
     this.card = PencilCard.titled("Plug: which profile it may be", units);
   }
 
-  static PencilCard of(Identification answer, UnitSystem units) {
+  static PencilCard of(Answered answer, UnitSystem units) {
     return new PlugCard(answer, units).build();
   }
 
