@@ -208,8 +208,7 @@ class EndTest {
     assertThat(End.parse("3-8 NPT male")).hasToString("3 NPT male");
     assertThat(End.remarkOn("3-8 NPT male"))
         .contains(
-            "read as size 3 with 8 threads per inch, as the standard writes it, and not as size"
-                + " 3/8");
+            "read as size 3 with 8 threads per inch, as the standard writes it, and not as size 3/8");
     assertThat(End.remarkOn("3/8 NPT male")).isEmpty();
     assertThat(End.remarkOn("2-1/2-8 NPT male")).isEmpty();
     assertThat(End.remarkOn("2-11.5 NPT male")).isEmpty();

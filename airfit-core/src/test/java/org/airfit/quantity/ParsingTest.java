@@ -270,7 +270,7 @@ class ParsingTest {
       for (String front : List.of("", "12 mm ", "5 L/s ")) {
         QuantityFormatException refused = refusal(parse, front + piece.repeat(100_000) + "!");
         assertThat(refused.getMessage()).hasSizeLessThan(700);
-        assertThat(refused).hasMessageContaining("at position " + refused.position());
+        assertThat(refused.position()).as("far in front of its end").isLessThan(1000);
       }
     }
   }

@@ -74,11 +74,11 @@ class CounterServiceTest {
     database = Database.open(Database.embedded(folder.resolve("stock")));
     Stock stock = Shops.stocked(database, file);
     stock.load("some.csv", new StringReader("""
-        kind,id,name,price,quantity
-        drain,DR-7,Drain,4.00,7
-        drain,A/10,Drain,4.00,3
-        drain,50% off,Drain,4.00,4
-        """));
+            kind,id,name,price,quantity
+            drain,DR-7,Drain,4.00,7
+            drain,A/10,Drain,4.00,3
+            drain,50% off,Drain,4.00,4
+            """));
     Path page = folder.resolve("page.html");
     Files.writeString(page, "<!doctype html><title>counter</title>");
     // The first answers of a JVM are slow, and what is held here is what they are.
@@ -516,8 +516,7 @@ class CounterServiceTest {
           path.equals("/mating")
               ? "{\"one\": \"1/4 NPT male\", \"other\": \"G 1/4 female\", \"colour\": 1}"
               : path.equals("/run")
-                  ? "{\"supply\": \"90 psig\", \"flow\": \"20 scfm\", \"elements\": [{}],"
-                      + " \"colour\": 1}"
+                  ? "{\"supply\": \"90 psig\", \"flow\": \"20 scfm\", \"elements\": [{}], \"colour\": 1}"
                   : "{\"job\": {}, \"colour\": 1}"
                       .replace(path.equals("/identify") ? "\"job\": {}, " : "#", ""));
       JsonNode problem = MAPPER.readTree(answer.body());
@@ -688,8 +687,8 @@ class CounterServiceTest {
               "number",
               1,
               "sentence",
-              "1 article of the catalogue was left out: no piece is on the shelf that is not held"
-                  + " for somebody."));
+              "1 article of the catalogue was left out: no piece is on the shelf that is not held for"
+                  + " somebody."));
       assertThat(answers.answer(Endpoint.INTERVIEW, "", question).object())
           .containsEntry("leftOut", held.get("leftOut"));
       assertThat(Json.write(answers.answer(Endpoint.CATALOGUE, "", Map.of()).object()))
@@ -747,11 +746,11 @@ class CounterServiceTest {
       Stock stock = Shops.stocked(few, EXAMPLES.resolve("catalogue.json"));
       Answers answers = new Answers(stock, Shelf.of(few, Clock.systemUTC()));
       stock.load("none.csv", new StringReader("""
-          kind,id,name,price,quantity
-          drain,hose,Drain,4.00,0
-          drain,1042,Drain,4.00,0
-          drain,dry,Drain,4.00,0
-          """));
+              kind,id,name,price,quantity
+              drain,hose,Drain,4.00,0
+              drain,1042,Drain,4.00,0
+              drain,dry,Drain,4.00,0
+              """));
       for (Endpoint endpoint : List.of(Endpoint.SELECT, Endpoint.INTERVIEW)) {
         assertThat(MAPPER
                 .valueToTree(answers.answer(endpoint, "", Map.of("job", job())).object())

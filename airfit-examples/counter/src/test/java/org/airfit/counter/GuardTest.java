@@ -169,8 +169,7 @@ class GuardTest {
       Till till = new Till(service.port());
       assertThat(till.post("/mating", "{}").body())
           .contains(
-              "The answer was not ready within 500 ms and was given up; ask for less: fewer parts"
-                  + " to choose,",
+              "The answer was not ready within 500 ms and was given up; ask for less: fewer parts to choose,",
               "a catalogue of fewer articles");
       assertThat(interrupted.await(Till.HANGS.toMinutes(), TimeUnit.MINUTES)).isTrue();
       assertThat(till.postWhenFree("/run", "{}").body()).isEqualTo("{\"isInterrupted\":false}");

@@ -496,9 +496,8 @@ class HostileTest {
         bytes("GET /health HTTP/1.1\r\nHost: rebound.example\r\nConnection: close\r\n\r\n"),
         bytes("GET /health HTTP/1.1\r\nConnection: close\r\n\r\n"),
         bytes("GET /health HTTP/1.1\r\nHost: a\r\nHost: localhost\r\nConnection: close\r\n\r\n"),
-        bytes("GET http://rebound.example/health HTTP/1.1\r\n"
-            + "Host: localhost\r\n"
-            + "Connection: close\r\n\r\n"),
+        bytes(
+            "GET http://rebound.example/health HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"),
         bytes(
             "GET /health HTTP/1.1\r\nHost: localhost@rebound.example\r\nConnection: close\r\n\r\n"),
         bytes("GET /health HTTP/1.1\r\nHost: \r\nConnection: close\r\n\r\n"));

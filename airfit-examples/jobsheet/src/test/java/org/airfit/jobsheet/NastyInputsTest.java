@@ -369,17 +369,15 @@ class NastyInputsTest {
     Files.writeString(
         hand,
         text.substring(0, text.indexOf("\"atHand\""))
-            + "\"atHand\": {\"where\": \"x\", \"socketOnly\": true, \"inUse\": [\"nobody\","
-            + " \"tern\"]}, "
+            + "\"atHand\": {\"where\": \"x\", \"socketOnly\": true, \"inUse\": [\"nobody\", \"tern\"]}, "
             + text.substring(text.indexOf("\"supply\"")));
     assertThat(run(hand, folder.resolve("p.html"))).isEqualTo(2);
     refused("atHand.inUse", "must be one of tern, gannet, skua", "\"nobody\"");
   }
 
   private static String many(int profiles) {
-    StringBuilder text =
-        new StringBuilder("record,id,name,from,source,basis,confirmed,dimension,nominal,deviation\n"
-            + "set,,Many,,,,,,,\n");
+    StringBuilder text = new StringBuilder(
+        "record,id,name,from,source,basis,confirmed,dimension,nominal,deviation\nset,,Many,,,,,,,\n");
     for (int i = 0; i < profiles; i++) {
       double tip = 10.0 + 8.0 * i / profiles;
       text.append("profile,p" + i + ",Profile " + i
