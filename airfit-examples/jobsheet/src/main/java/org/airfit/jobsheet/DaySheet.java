@@ -69,7 +69,7 @@ public record DaySheet(
 
   /** A moment of the day as a clock shows it, with a day added where it is the day after. */
   String clock(Duration since) {
-    long seconds = job.begins().plus(since).plusMillis(500).getSeconds();
+    long seconds = job.begins().plus(since).plusMillis(500).toMillis() / 1000;
     long days = seconds / 86_400;
     return two(seconds / 3600 % 24) + ":" + two(seconds / 60 % 60) + ":" + two(seconds % 60)
         + (days == 0 ? "" : " (day " + (days + 1) + ")");

@@ -350,7 +350,7 @@ final class DayWords {
 
   /** A time as people say it. */
   static String said(Duration time) {
-    long seconds = time.plusMillis(500).getSeconds();
+    long seconds = time.plusMillis(500).toMillis() / 1000;
     if (seconds < 120) {
       return Amounts.fixed(1.0e-9 * time.toNanos(), seconds < 10 ? 1 : 0) + " s";
     }
