@@ -7,13 +7,18 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 class SelectCallTest {
 
   @SuppressWarnings("unchecked") // an answer is made of maps and lists
   private static List<Map<String, Object>> losses(Object of) {
-    return (List<Map<String, Object>>) ((Map<String, Object>) of).get("losses");
+    return (List<Map<String, Object>>) in(of, "losses");
+  }
+
+  private static Object in(Object answer, String field) {
+    return Objects.requireNonNull(((Map<?, ?>) answer).get(field), field);
   }
 
   /** The job has a regulator first of all, set to 125 psig, which droops in a straight line. */
@@ -27,8 +32,8 @@ class SelectCallTest {
     asked.put("job", String.valueOf(job.getFileName()));
     asked.put("files", Example.filesOf(job));
     Map<?, ?> answer = Calls.answer("select", asked);
-    Object proposal = ((List<?>) answer.get("proposals")).get(0);
-    Object way = ((List<?>) ((Map<?, ?>) proposal).get("ways")).get(0);
+    Object proposal = ((List<?>) in(answer, "proposals")).get(0);
+    Object way = ((List<?>) in(proposal, "ways")).get(0);
     Map<String, Object> first = losses(way).get(0);
     assertThat(first)
         .containsEntry("name", "regulator at the supply")
@@ -36,13 +41,13 @@ class SelectCallTest {
         .containsEntry("gain", "")
         .containsEntry("fraction", 0.0);
     assertThat(String.valueOf(first.get("loss"))).endsWith(" psi");
-    assertThat(first.get("notes").toString()).contains("set to 125 psig");
+    assertThat(in(first, "notes").toString()).contains("set to 125 psig");
     double sum =
-        losses(way).stream().mapToDouble(loss -> (double) loss.get("fraction")).sum();
+        losses(way).stream().mapToDouble(loss -> (double) in(loss, "fraction")).sum();
     assertThat(sum).as("the shares are of the losses behind it").isCloseTo(1.0, within(1.0e-9));
-    double outlet = (double) ((Map<?, ?>) first.get("outlet")).get("bar");
-    double inlet = (double) ((Map<?, ?>) first.get("inlet")).get("bar");
+    double outlet = (double) in(in(first, "outlet"), "bar");
+    double inlet = (double) in(in(first, "inlet"), "bar");
     assertThat(inlet).isGreaterThan(outlet);
-    assertThat(((Map<?, ?>) losses(way).get(1).get("inlet")).get("bar")).isEqualTo(outlet);
+    assertThat(in(in(losses(way).get(1), "inlet"), "bar")).isEqualTo(outlet);
   }
 }
