@@ -19,6 +19,8 @@ export const PARTS = [
     chapters: [
       { source: 'docs/safety.md', page: 'safety.html' },
       { source: 'docs/limits.md', page: 'limits.html' },
+      { source: 'docs/security.md', page: 'security.html' },
+      { source: 'docs/versioning.md', page: 'versions.html' },
     ],
   },
   {
@@ -27,6 +29,7 @@ export const PARTS = [
     chapters: [
       { source: 'docs/embedding.md', page: 'embedding.html' },
       { source: 'docs/counter-page.md', page: 'counter-page.html' },
+      { source: 'docs/desk-page.md', page: 'desk-page.html' },
       { source: 'docs/counter-service.md', page: 'counter-service.html' },
       { source: 'docs/interview.md', page: 'interview.html' },
       { source: 'docs/fleet.md', page: 'fleet.html' },
@@ -63,7 +66,7 @@ export const PARTS = [
   },
   {
     title: 'Learn and take part',
-    what: 'Nine lessons with exercises, and how the library is built.',
+    what: 'Thirteen lessons with exercises, and how the library is built.',
     chapters: [
       { source: 'notebooks/README.md', page: 'lessons.html', title: 'The lessons' },
       { source: 'notebooks/TRAINER.md', page: 'trainer.html', title: 'The trainer’s guide' },

@@ -1,10 +1,13 @@
 #!/usr/bin/env node
 // Writes the site: node make.mjs ROOT FOLDER
+//   ROOT    the folder of the project
+//   FOLDER  the folder that the pages are written to
 import { cpSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { asked } from '../../.ci/browser/asked.mjs';
 import { site } from './site.mjs';
 
-const [root, to] = process.argv.slice(2);
+const [root, to] = asked(import.meta.url, 2, 2);
 const began = Date.now();
 let made;
 try {

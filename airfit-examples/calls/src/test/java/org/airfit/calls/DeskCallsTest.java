@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -100,7 +101,8 @@ class DeskCallsTest {
     String page = words(String.valueOf(answer.get("page")));
     assertThat(Example.list(answer, "limits")).isNotEmpty();
     for (Object limit : Example.list(answer, "limits")) {
-      assertThat(page.toLowerCase()).contains(String.valueOf(limit).toLowerCase());
+      assertThat(page.toLowerCase(Locale.ROOT))
+          .contains(String.valueOf(limit).toLowerCase(Locale.ROOT));
     }
     List<?> cautions = Example.list(answer, "cautions");
     for (Object caution : cautions) {
