@@ -392,7 +392,8 @@ class CounterServiceTest {
     calls.put("/condensate", "condensate");
     calls.put("/leak", "leak");
     for (Map.Entry<String, String> each : calls.entrySet()) {
-      Map<String, Object> question = questions().get("POST " + each.getKey()).get(0);
+      Map<String, Object> question =
+          Objects.requireNonNull(questions().get("POST " + each.getKey())).get(0);
       assertSame(
           till.post(each.getKey(), with(question, "only", List.of("text", "page"))),
           Calls.answer(each.getValue(), question));
