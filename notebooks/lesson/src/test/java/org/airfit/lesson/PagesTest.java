@@ -8,11 +8,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.airfit.plug.Dimension;
 import org.airfit.plug.PlugProfile;
+import org.airfit.quantity.FreeAirFlow;
+import org.airfit.quantity.ReferenceState;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -132,11 +135,59 @@ class PagesTest {
 
   @Test
   void the_receiver_of_the_air_plan_lasts_as_long_as_it_says() throws IOException {
-    // 80 US gal = 10.69 ft³; what leaves between 120 and 95 psig, over what is taken beyond the
+    // 80 US gal = 10.69 ft³; what leaves between 125 and 105 psig, over what is taken beyond the
     // compressor's flow.
-    double minutes = 80.0 * 231.0 / 1728.0 * (120.0 - 95.0) / (14.7 * (22.0 - 10.0));
+    double minutes = 80.0 * 231.0 / 1728.0 * (125.0 - 105.0) / (14.7 * (22.0 - 10.0));
     assertThat(Files.readString(Path.of("../TRAINER.md")))
-        .contains(String.format(java.util.Locale.ROOT, "= %.1f$ minutes", minutes));
+        .contains(String.format(Locale.ROOT, "= %.1f$ minutes", minutes));
+  }
+
+  /** The regulator of the air plan gives what each lesson wants at the bench, and the compressor more than that. */
+  @Test
+  void the_air_plan_gives_each_lesson_its_pressure() throws IOException {
+    String guide = Files.readString(Path.of("../TRAINER.md")).replaceAll("\\s+", " ");
+    FreeAirFlow grinder = FreeAirFlow.parse("11 L/s ANR");
+    assertThat(guide)
+        .contains(String.format(
+            Locale.ROOT,
+            "| 7 bar (100 psig) | 11 L/s ANR (%.1f scfm) |",
+            FreeAirFlow.from(grinder.massFlow(), ReferenceState.SCFM_60F).cubicFeetPerMinute()))
+        .contains("| 100 psig, falling |")
+        .contains("at 90 psig for lessons 5, 6 and 8, and at 100 psig for 10 and 11")
+        .contains("starts again at 115 psig");
+  }
+
+  /** Lesson 11: a burst with repaired leaks takes no leaks, and cold air wants the larger receiver. */
+  @Test
+  void the_bursts_of_lesson_11_are_those_of_its_table() throws IOException {
+    double leaks = 9.6;
+    double used = 14.0 + 50.0;
+    String lesson = Files.readString(Path.of("../11-a-day-of-air.ipynb"));
+    assertThat(lesson)
+        .contains(litres("= %.0f ", burst(used + leaks, 2)), litres("= %.0f ", burst(used + leaks, 10)))
+        .contains(litres("= %.0f ", burst(used, 2)), litres("= %.0f ", burst(used, 10)))
+        .contains(litres("= %.0f ", 1.4 * burst(used + leaks, 2)))
+        .contains(litres("/800 - 1.0 = %.2f$ bar", burst(used, 10) / 800.0 - 1.0))
+        .contains("must open at or below the pressure for");
+  }
+
+  /** What a burst of 30 s takes of the receiver [L bar], where the compressor of 40 L/s answers late. */
+  private static double burst(double litresPerSecond, int delay) {
+    return litresPerSecond * delay + (litresPerSecond - 40.0) * (30 - delay);
+  }
+
+  private static String litres(String format, double litres) {
+    return String.format(Locale.ROOT, format, litres);
+  }
+
+  /** Lesson 10: the hose behind a faulty coupling loses more than behind a good one. */
+  @Test
+  void the_hose_behind_the_coupling_of_lesson_10_is_reckoned_at_its_own_pressure() throws IOException {
+    double left = Math.sqrt(5.61 * 5.61 + 0.0575 * 8.44 * 8.44);
+    assertThat(Files.readString(Path.of("../10-two-gauges.ipynb")))
+        .contains(litres("%.2f - 1.01 + 0.1 = ", left))
+        .contains(litres("= %.2f$; if the hose is", left - 0.91))
+        .contains("roots and powers");
   }
 
   @Test

@@ -32,7 +32,7 @@ final class Lesson11 {
       new DemandTimes.Span(Duration.ofMinutes(450), Duration.ofHours(17), 1.0);
 
   /** The larger receiver of the picture [L]. */
-  private static final double LARGER = 1400;
+  private static final double LARGER = 1500;
 
   private Lesson11() {}
 
@@ -169,7 +169,7 @@ final class Lesson11 {
         "One burst of the lance, from 10 to " + plain(end) + " s", "time [s]", "pressure [bar(g)]");
     course(plot, plain(litres) + " L, the compressor idles", yard.burst(2, litres));
     course(plot, plain(litres) + " L, its motor must start", yard.burst(10, litres));
-    course(plot, plain(LARGER) + " L, its motor must start", yard.burst(10, LARGER));
+    course(plot, plain(LARGER) + " L, the compressor idles", yard.burst(2, LARGER));
     return plot.level(form("the lance needs %.1f bar", given.number("need")), given.number("need"))
         .svg();
   }
