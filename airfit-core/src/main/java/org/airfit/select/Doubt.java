@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.airfit.quantity.GaugePressure;
 import org.airfit.working.UnitSystem;
 
 /**
@@ -41,7 +42,12 @@ public final class Doubt {
    * @param known between which values it lies
    * @param turning from which value on there is enough; empty if its best value alone is not enough
    */
-  record Told(String known, Optional<String> turning) {}
+  record Told(String known, Optional<String> turning) {
+    private Told upTo(String most, boolean isEnough) {
+      return new Told(
+          known, turning.filter(from -> isEnough).map(from -> from + " and at most " + most));
+    }
+  }
 
   Doubt(String what, Told si, Told us, Basis basis) {
     this.what = what;
@@ -53,6 +59,15 @@ public final class Doubt {
   /** The same on one way of several. */
   Doubt on(String way) {
     return new Doubt(what + way, si, us, basis);
+  }
+
+  /** The same where it may not be above a pressure; it settles nothing if not so much is enough. */
+  Doubt upTo(GaugePressure most, boolean isEnough) {
+    return new Doubt(
+        what,
+        si.upTo(UnitSystem.SI.say(most), isEnough),
+        us.upTo(UnitSystem.US.say(most), isEnough),
+        basis);
   }
 
   private Told in(UnitSystem units) {

@@ -3,6 +3,7 @@ package org.airfit.select;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.airfit.flow.CapacityRange;
 import org.airfit.line.ConduitRange;
 import org.airfit.plant.RegulatorRange;
@@ -245,7 +246,99 @@ public final class RunNow {
       return whole;
     });
     pieces.forEach(piece -> piece.tell(unknowns));
-    return unknowns.doubts();
+    return unknowns.doubts().stream().map(this::withinRating).toList();
+  }
+
+  /** The setting of the last regulator may not be above what the tool's maker allows, however much air that gives. */
+  private Doubt withinRating(Doubt doubt) {
+    Optional<Regulated> last =
+        lastRegulator().filter(each -> doubt.what().equals(Unknowns.SETTING + each.name()));
+    Optional<GaugePressure> allowed = job.toolRating()
+        .filter(rating ->
+            last.filter(each -> rating.compareTo(each.set().most()) < 0).isPresent());
+    return allowed
+        .map(rating -> doubt.upTo(rating, isEnoughSetTo(last.orElseThrow(), rating)))
+        .orElse(doubt);
+  }
+
+  /** Whether a setting that can be is enough, all else at its worst, if a regulator is set to what the tool may get. */
+  private boolean isEnoughSetTo(Regulated regulated, GaugePressure rating) {
+    if (rating.compareTo(regulated.set().least()) < 0) {
+      return false;
+    }
+    RunNow other = of(job);
+    for (Piece piece : pieces) {
+      other = other.with(
+          piece.equals(regulated)
+              ? new Regulated(regulated.name(), regulated.regulator(), Range.exactly(rating))
+              : piece);
+    }
+    return other.outcome() == RuleOutcome.MET;
+  }
+
+  private Optional<Regulated> lastRegulator() {
+    return pieces.stream()
+        .filter(Regulated.class::isInstance)
+        .map(Regulated.class::cast)
+        .reduce((earlier, later) -> later);
+  }
+
+  /**
+   * {@return the highest pressure that can stand at the tool while it takes no air and every regulator holds, of those
+   * that are connected and of one at the supply; without a regulator the highest of the supply}
+   */
+  public GaugePressure deadEnd() {
+    GaugePressure held = job.pressures().whileRegulated().orElse(job.highest());
+    for (Piece piece : pieces) {
+      if (piece instanceof Regulated regulated && regulated.set().most().compareTo(held) < 0) {
+        held = regulated.set().most();
+      }
+    }
+    return held;
+  }
+
+  /**
+   * {@return whether the tool can get more than its maker allows while every regulator holds; no where it is not known
+   * what its maker allows}
+   */
+  public boolean isToolOverPressured() {
+    return job.toolRating().filter(rating -> rating.compareTo(deadEnd()) < 0).isPresent();
+  }
+
+  /**
+   * Tells that the tool can get more pressure than its maker allows, and what to do.
+   *
+   * @param units the units
+   * @return sentences; blank where it cannot, even if a regulator fails, or where it is not known what its maker allows
+   */
+  public String overPressure(UnitSystem units) {
+    Objects.requireNonNull(units, "units");
+    return job.toolRating()
+        .filter(rating -> rating.compareTo(job.highest()) < 0)
+        .map(rating -> isToolOverPressured() ? tooHigh(rating, units) : ifFails(rating, units))
+        .orElse("");
+  }
+
+  private String tooHigh(GaugePressure rating, UnitSystem units) {
+    String atMost = units.sayBoth(rating);
+    return "The tool may get up to " + units.sayBoth(deadEnd())
+        + " while it takes no air; it is made for at most " + atMost + ": "
+        + lastRegulator()
+            .map(
+                last -> (last.set().isExact() ? "" : "ask what " + last.name() + " is set to, and ")
+                    + "lower " + (last.set().isExact() ? last.name() : "it") + " to at most "
+                    + atMost
+                    + ".")
+            .orElse(
+                job.pressures().whileRegulated().isPresent()
+                    ? "lower the regulator at the supply to at most " + atMost + "."
+                    : "set a regulator in front of it to at most " + atMost + ".");
+  }
+
+  private String ifFails(GaugePressure rating, UnitSystem units) {
+    return "If the regulator fails, the tool may get up to " + units.sayBoth(job.highest())
+        + "; it is made for at most " + units.sayBoth(rating)
+        + ": a relief valve behind the regulator, set to at most that, guards it.";
   }
 
   /**

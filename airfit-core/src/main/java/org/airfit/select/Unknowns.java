@@ -50,6 +50,9 @@ final class Unknowns {
   /** Two conductances are the same where they differ by less than this part: rounding alone. */
   private static final double SAME = 1.0e-9;
 
+  /** What the name of a doubt about a setting begins with. */
+  static final String SETTING = "setting of ";
+
   private static final String DROOP = "droop of ";
   private static final String CONDUCTANCE = "conductance C of ";
   static final String AT_SUPPLY = "the regulator at the supply";
@@ -372,7 +375,7 @@ final class Unknowns {
   /** What a regulator is set to, where that is not known exactly. */
   private void setting(String name, Range<GaugePressure> set, Function<GaugePressure, Run> with) {
     add(
-        "setting of " + name,
+        SETTING + name,
         set.least().pascals(),
         set.most().pascals(),
         value -> with.apply(GaugePressure.ofPascals(value)).arriving(job.demand()),

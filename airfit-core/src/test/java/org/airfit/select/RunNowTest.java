@@ -285,4 +285,62 @@ class RunNowTest {
             RunNow.of(job(5.5)).through("reg", stiff, GaugePressure.ofBar(5.6)).isExact())
         .isTrue();
   }
+
+  private static RunNow behindARegulator(double rating, Range<GaugePressure> set) {
+    Requirement job = Requirement.forTool(
+            FreeAirFlow.ofAnrLitresPerSecond(1.0), GaugePressure.ofBar(3.0))
+        .toolInlet(End.parse("3/8 NPT female"))
+        .toolRating(GaugePressure.ofBar(rating))
+        .supply(Shelf.SUPPLY, Shelf.ATMOSPHERE)
+        .outlet(End.parse("3/8 NPT female"))
+        .layout(
+            Layout.of(List.of(Slot.coupling("outlet"), Slot.hose("hose", Length.ofMetres(5.0)))))
+        .build();
+    return RunNow.of(job)
+        .through(
+            "reg",
+            new RegulatorRange(COUPLING, Range.exactly(PressureDrop.ofBar(0.2)), Optional.empty()),
+            set)
+        .through("old hose", OLD);
+  }
+
+  private static Range<GaugePressure> set(double least, double most) {
+    return new Range<>(GaugePressure.ofBar(least), GaugePressure.ofBar(most));
+  }
+
+  @Test
+  void a_tool_that_can_get_more_than_its_maker_allows_is_told_though_its_air_is_enough() {
+    RunNow now = behindARegulator(5.0, set(6.0, 6.0));
+    assertThat(now.outcome()).isEqualTo(RuleOutcome.MET);
+    assertThat(now.isToolOverPressured()).isTrue();
+    assertThat(now.deadEnd()).isEqualTo(GaugePressure.ofBar(6.0));
+    assertThat(now.overPressure(UnitSystem.SI))
+        .startsWith("The tool may get up to 6 bar(g)")
+        .contains("it is made for at most 5 bar(g)")
+        .contains("lower reg to at most 5 bar(g)");
+    assertThat(behindARegulator(5.0, set(4.0, 9.0)).deadEnd())
+        .as("no more than the supply has")
+        .isEqualTo(GaugePressure.ofBar(7.0));
+    assertThat(behindARegulator(5.0, set(4.0, 9.0)).overPressure(UnitSystem.SI))
+        .contains("ask what reg is set to, and lower it to at most 5 bar(g)");
+  }
+
+  @Test
+  void a_regulator_that_holds_less_may_fail() {
+    RunNow now = behindARegulator(5.0, set(5.0, 5.0));
+    assertThat(now.isToolOverPressured()).isFalse();
+    assertThat(now.overPressure(UnitSystem.SI))
+        .startsWith("If the regulator fails, the tool may get up to 7 bar(g)");
+    assertThat(behindARegulator(7.0, set(5.0, 5.0)).overPressure(UnitSystem.SI)).isEmpty();
+  }
+
+  @Test
+  void the_setting_asked_for_is_at_most_what_the_maker_allows() {
+    assertThat(behindARegulator(5.0, set(2.0, 6.0)).whatToAsk(UnitSystem.SI))
+        .containsPattern(
+            "setting of reg is at least 3\\.\\d+ bar\\(g\\) and at most 5(\\.00)? bar\\(g\\)");
+    assertThat(behindARegulator(3.0, set(2.0, 6.0)).whatToAsk(UnitSystem.SI))
+        .as("with no more than 3 bar(g) set, less than the 3 bar(g) needed arrives")
+        .doesNotContain("at least");
+  }
 }

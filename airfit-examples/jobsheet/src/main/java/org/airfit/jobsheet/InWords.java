@@ -274,7 +274,16 @@ final class InWords {
    * depends, and on what. Empty where nobody told what is connected.
    */
   static String arrivesNow(JobSheet sheet) {
-    return sheet.job().now().map(now -> arrivesNow(now, sheet)).orElse("");
+    return sheet.job().now().map(now -> airAndPressure(now, sheet)).orElse("");
+  }
+
+  /** Too much pressure comes before the air, which alone would read as if all were well. */
+  private static String airAndPressure(RunNow now, JobSheet sheet) {
+    String air = arrivesNow(now, sheet);
+    String pressure = now.overPressure(sheet.units());
+    return pressure.isEmpty()
+        ? air
+        : now.isToolOverPressured() ? pressure + " " + air : air + " " + pressure;
   }
 
   private static String arrivesNow(RunNow now, JobSheet sheet) {
