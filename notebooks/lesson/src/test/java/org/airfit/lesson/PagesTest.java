@@ -164,7 +164,8 @@ class PagesTest {
     double used = 14.0 + 50.0;
     String lesson = Files.readString(Path.of("../11-a-day-of-air.ipynb"));
     assertThat(lesson)
-        .contains(litres("= %.0f ", burst(used + leaks, 2)), litres("= %.0f ", burst(used + leaks, 10)))
+        .contains(
+            litres("= %.0f ", burst(used + leaks, 2)), litres("= %.0f ", burst(used + leaks, 10)))
         .contains(litres("= %.0f ", burst(used, 2)), litres("= %.0f ", burst(used, 10)))
         .contains(litres("= %.0f ", 1.4 * burst(used + leaks, 2)))
         .contains(litres("/800 - 1.0 = %.2f$ bar", burst(used, 10) / 800.0 - 1.0))
@@ -182,7 +183,8 @@ class PagesTest {
 
   /** Lesson 10: the hose behind a faulty coupling loses more than behind a good one. */
   @Test
-  void the_hose_behind_the_coupling_of_lesson_10_is_reckoned_at_its_own_pressure() throws IOException {
+  void the_hose_behind_the_coupling_of_lesson_10_is_reckoned_at_its_own_pressure()
+      throws IOException {
     double left = Math.sqrt(5.61 * 5.61 + 0.0575 * 8.44 * 8.44);
     assertThat(Files.readString(Path.of("../10-two-gauges.ipynb")))
         .contains(litres("%.2f - 1.01 + 0.1 = ", left))
