@@ -119,6 +119,7 @@ public final class Shorter {
     if (!result.success) {
       throw new IOException("the JavaScript cannot be read: " + result.errors);
     }
-    return compiler.toSource();
+    // a[b[c]]>0 would end a script inside a page of XML too soon; no text has these signs
+    return compiler.toSource().replace("]]>", "]] >");
   }
 }

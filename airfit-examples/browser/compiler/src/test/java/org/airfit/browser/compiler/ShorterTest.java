@@ -57,4 +57,11 @@ class ShorterTest {
         .isInstanceOf(IOException.class)
         .hasMessageStartingWith("the JavaScript cannot be read: ");
   }
+
+  @Test
+  void a_comparison_behind_two_brackets_ends_no_script_of_a_page() throws IOException {
+    assertThat(Shorter.script("globalThis.f = (a, b) => a[b[0]] > 1;"))
+        .contains("]] >1")
+        .doesNotContain("]]>");
+  }
 }
