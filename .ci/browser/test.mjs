@@ -143,7 +143,7 @@ finds(
   'code parted from what it shows',
   html(`${down(215)}<details class="code"><summary>Show the code</summary>
   <pre tabindex="0">x = 1</pre></details><pre class="said" style="break-before:page">1</pre>`),
-  'a4 paper, all unfolded',
+  'letter paper, all unfolded',
   /code parted/,
   /x = 1/,
 );
