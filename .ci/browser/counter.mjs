@@ -9,7 +9,7 @@ import { tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { openedIn, type, untilTold, WAIT } from './driving.mjs';
+import { openedSound, type, untilTold, WAIT } from './driving.mjs';
 import { browser } from './faults.mjs';
 import { overflow } from './inside.mjs';
 
@@ -31,17 +31,7 @@ after(async () => {
   rmSync(work, { recursive: true });
 });
 
-/** The page in a window of its own; closed, it must have had no fault. */
-async function opened(options = {}, address = page) {
-  const { window, faults } = await openedIn(chromium, address, options);
-  return {
-    window,
-    close: async () => {
-      await window.context().close();
-      assert.deepEqual(faults, []);
-    },
-  };
-}
+const opened = (options, address = page) => openedSound(chromium, address, options);
 
 /** Waits until all that was told is answered. */
 async function answered(window) {

@@ -9,7 +9,7 @@ import { dirname, join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { openedIn, type, untilTold, WAIT } from './driving.mjs';
+import { openedSound, type, untilTold, WAIT } from './driving.mjs';
 import { browser } from './faults.mjs';
 import { overflow } from './inside.mjs';
 
@@ -45,17 +45,7 @@ after(async () => {
   rmSync(work, { recursive: true });
 });
 
-/** The page in a window of its own; closed, it must have had no fault. */
-async function opened(options = {}) {
-  const { window, faults } = await openedIn(chromium, page, options);
-  return {
-    window,
-    close: async () => {
-      await window.context().close();
-      assert.deepEqual(faults, []);
-    },
-  };
-}
+const opened = (options) => openedSound(chromium, page, options);
 
 async function answered(window) {
   await window.waitForFunction(() => !document.body.classList.contains('working'), null, WAIT);

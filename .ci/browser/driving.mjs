@@ -1,4 +1,5 @@
-// Drives a page as people do; for counter.mjs and service.mjs.
+// Drives a page as people do; for counter.mjs, desk.mjs and service.mjs.
+import assert from 'node:assert/strict';
 
 /** Ends what hangs, also on a machine that does much else: a check of a price list takes ten seconds alone. */
 export const WAIT = { timeout: 180_000 };
@@ -33,6 +34,18 @@ export async function openedIn(chromium, address, options = {}) {
   );
   await window.goto(address);
   return { window, faults };
+}
+
+/** The same page, which when it is closed must have had no fault. */
+export async function openedSound(chromium, address, options = {}) {
+  const { window, faults } = await openedIn(chromium, address, options);
+  return {
+    window,
+    close: async () => {
+      await window.context().close();
+      assert.deepEqual(faults, []);
+    },
+  };
 }
 
 export async function type(window, fields) {

@@ -1,5 +1,5 @@
 // Files that are opened and saved, and the example.
-import { $, download, say } from './page.mjs';
+import { $, download, say, whenOpened } from './page.mjs';
 import { WrongFile, recognised, requireSmall } from './bounds.mjs';
 import { judgedNow } from './counted.mjs';
 import { exampleJob, exampleSet, exampleStock } from './examples.mjs';
@@ -10,18 +10,9 @@ import { isTypedInto, setFile } from './set.mjs';
 import { ServiceStock } from './stock.mjs';
 import { store } from './store.mjs';
 
-$('open').addEventListener('click', () => $('files').click());
+whenOpened(openFiles);
 $('stock-open').addEventListener('click', () => (SERVICE ? askService() : $('files').click()));
 $('set-open').addEventListener('click', () => $('files').click());
-$('files').addEventListener('change', async ({ target }) => {
-  await openFiles([...target.files]);
-  target.value = '';
-});
-document.addEventListener('dragover', (e) => e.preventDefault());
-document.addEventListener('drop', async (e) => {
-  e.preventDefault();
-  await openFiles([...(e.dataTransfer?.files ?? [])]);
-});
 
 async function openFiles(files) {
   const told = [];

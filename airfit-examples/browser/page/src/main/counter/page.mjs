@@ -8,6 +8,20 @@ export function say(text) {
   $('notice').textContent = text;
 }
 
+/** Hands on the files that are chosen or dropped anywhere on the page. */
+export function whenOpened(openFiles) {
+  $('open').addEventListener('click', () => $('files').click());
+  $('files').addEventListener('change', async ({ target }) => {
+    await openFiles([...target.files]);
+    target.value = '';
+  });
+  document.addEventListener('dragover', (e) => e.preventDefault());
+  document.addEventListener('drop', async (e) => {
+    e.preventDefault();
+    await openFiles([...(e.dataTransfer?.files ?? [])]);
+  });
+}
+
 export function many(count, what) {
   return `${count} ${what}${count === 1 ? '' : 's'}`;
 }

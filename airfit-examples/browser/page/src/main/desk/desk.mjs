@@ -1,5 +1,5 @@
 // The desk page: files and two forms in, a sheet out.
-import { $, download, say } from './page.mjs';
+import { $, download, say, whenOpened } from './page.mjs';
 import { WrongFile, requireSmall } from './bounds.mjs';
 import { el } from './elements.mjs';
 import { fieldAt, showWrong } from './fields.mjs';
@@ -178,16 +178,7 @@ async function openFiles(files) {
   }
 }
 
-$('open').addEventListener('click', () => $('files').click());
-$('files').addEventListener('change', async ({ target }) => {
-  await openFiles([...target.files]);
-  target.value = '';
-});
-document.addEventListener('dragover', (e) => e.preventDefault());
-document.addEventListener('drop', async (e) => {
-  e.preventDefault();
-  await openFiles([...(e.dataTransfer?.files ?? [])]);
-});
+whenOpened(openFiles);
 $('paste').addEventListener('click', () => {
   const text = $('pasted').value;
   const kind = kindOf(text);
