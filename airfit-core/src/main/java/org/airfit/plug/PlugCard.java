@@ -160,13 +160,7 @@ final class PlugCard {
           "The limits settle no profile: do not put it under pressure with one that seems to"
               + " fit.");
     }
-    card.answer(
-        unsettled == 0
-            ? "With exact numbers each comparison of the table turns out the same: proved for"
-                + " every reader of the card."
-            : "Of the comparisons " + unsettled
-                + " lie so near to a limit that rounding settles them; the table tells which. All"
-                + " others turn out the same with exact numbers.");
+    card.answerOfComparisons(unsettled);
   }
 
   /** A profile that is left, and whether it is so by rounding only. */

@@ -132,13 +132,7 @@ final class ThreadCard {
           "The limits settle no single thread: do not put it under pressure with one that seems to"
               + " fit. Threads of two standards can run in, hold for a while and come apart.");
     }
-    card.answer(
-        unsettled == 0
-            ? "With exact numbers each comparison of the table turns out the same: proved for"
-                + " every reader of the card."
-            : "Of the comparisons " + unsettled
-                + " lie so near to a limit that rounding settles them; the table tells which. All"
-                + " others turn out the same with exact numbers.");
+    card.answerOfComparisons(unsettled);
     return card.answer("By chances, which weigh how likely each thread and each reading is: "
             + words + (words.endsWith(".") ? "" : "."))
         .build();

@@ -474,6 +474,27 @@ public final class PencilCard {
     }
 
     /**
+     * Says of the comparisons of the card whether they turn out the same with exact numbers.
+     *
+     * @param unsettled how many lie so near to a limit that rounding settles them, as the tables tell
+     * @return this builder
+     * @throws IllegalArgumentException if {@code unsettled} is below 0
+     */
+    public Builder answerOfComparisons(int unsettled) {
+      if (unsettled < 0) {
+        throw new IllegalArgumentException(
+            "comparisons that rounding settles must be at least 0, were " + unsettled);
+      }
+      return answer(
+          unsettled == 0
+              ? "With exact numbers each comparison of the table turns out the same: proved for"
+                  + " every reader of the card."
+              : "Of the comparisons " + unsettled
+                  + " lie so near to a limit that rounding settles them; the table tells which. All"
+                  + " others turn out the same with exact numbers.");
+    }
+
+    /**
      * {@return the card}
      *
      * @throws IllegalStateException if no answer was named

@@ -282,4 +282,15 @@ class PencilCardTest {
     assertThat(card.title()).isEqualTo("Some card");
     assertThat(card.units()).isEqualTo(UnitSystem.SI);
   }
+
+  @Test
+  void comparisons_turn_out_the_same_or_the_card_says_how_many_rounding_settles() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> builder().answerOfComparisons(-1))
+        .withMessageContaining("at least 0, were -1");
+    assertThat(builder().answer("One.").answerOfComparisons(0).build().inWords().get(1))
+        .startsWith("With exact numbers each comparison");
+    assertThat(builder().answer("One.").answerOfComparisons(1).build().inWords().get(1))
+        .startsWith("Of the comparisons 1 lie so near");
+  }
 }
