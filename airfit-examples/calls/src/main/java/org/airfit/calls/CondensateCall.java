@@ -33,6 +33,7 @@ final class CondensateCall {
     places.put("intake.driest", "humidity");
     places.put("intake.dampest", "humidity");
     places.put("trains[1].stages[1].air", "cooled");
+    places.put("trains[1].stages[1]", "cooled");
     places.put("room", "cooled");
     places.put("shift", "time");
     return places;

@@ -234,7 +234,8 @@ class DeskCallsTest {
     "air, 500 cfm, air",
     "cooled, cold, cooled",
     "time, 8, time",
-    "atmosphere, 14.7 psig, atmosphere"
+    "atmosphere, 14.7 psig, atmosphere",
+    "cooled, 300 °F, cooled"
   })
   void what_cannot_be_used_of_a_cooler_is_told_by_the_field_that_was_asked(
       String field, String value, String told) {
@@ -292,12 +293,24 @@ class DeskCallsTest {
     "delivery, 200 cfm, delivery",
     "hours, 9000, hours",
     "electricity, cheap, electricity",
+    "electricity, 0.10 to 0.15 USD, electricity",
+    "electricity, -0.1 USD, electricity",
+    "electricity, 10 c/kWh, electricity",
+    "repairCost, 20 to 40 USD, repairCost",
+    "repairCost, -20 USD, repairCost",
     "repairCost, 20 EUR, repairCost"
   })
   void what_cannot_be_used_of_a_leak_is_told_by_the_field_that_was_asked(
       String field, String value, String told) {
     assertThatExceptionOfType(RefusedException.class)
         .isThrownBy(() -> Calls.answer("leak", with(LEAK, field, value)))
+        .satisfies(refused -> assertThat(refused.field()).isEqualTo(told));
+    Map<String, Object> unpriced = new LinkedHashMap<>(LEAK);
+    if (!field.equals("repairCost")) {
+      unpriced.remove("repairCost");
+    }
+    assertThatExceptionOfType(RefusedException.class)
+        .isThrownBy(() -> Calls.answer("leak", with(unpriced, field, value)))
         .satisfies(refused -> assertThat(refused.field()).isEqualTo(told));
   }
 

@@ -221,8 +221,7 @@ public final class LeakFile {
         .range(Power::parse);
     FreeAirFlow delivery = row.field("delivery", "what it delivers while loaded, such as 210 scfm")
         .as(FreeAirFlow::parse);
-    Money rate =
-        row.field("electricity", "the price of a kWh, such as 0.15 USD").as(Money::parse);
+    Money rate = PriceField.of(row.field("electricity", "the price of a kWh, such as 0.15 USD"));
     timing(row, Optional.empty()); // of the rows below
     gauge(row, Optional.empty());
     Optional<Field> units = row.find("units");
@@ -380,7 +379,7 @@ public final class LeakFile {
     LeakSize found = size(row, known);
     Optional<Field> cost = row.find("repairCost");
     Optional<Money> repair =
-        cost.isPresent() ? Optional.of(cost.get().as(Money::parse)) : Optional.empty();
+        cost.isPresent() ? Optional.of(PriceField.of(cost.get())) : Optional.empty();
     if (repair.isPresent()
         && !repair.get().currency().equals(known.price.perKilowattHour().currency())) {
       throw cost.get()

@@ -193,8 +193,7 @@ public final class WaterFile {
     if (running > MOST_HOURS) {
       throw hours.wrong("must be in [0, " + MOST_HOURS + "] h, was " + running);
     }
-    Money rate =
-        row.field("electricity", "the price of a kWh, such as 0.15 USD").as(Money::parse);
+    Money rate = PriceField.of(row.field("electricity", "the price of a kWh, such as 0.15 USD"));
     row.requireNothingElse();
     AirPlant plant = row.build(() -> AirPlant.measured(
         Compression.staged(
@@ -265,10 +264,7 @@ public final class WaterFile {
   }
 
   private static Money element(Field told, Optional<Plant> plant) throws WrongFileException {
-    Money price = told.as(Money::parse);
-    if (price.amount().signum() < 0) {
-      throw told.wrong("must be at least 0, was " + price.shown());
-    }
+    Money price = PriceField.of(told);
     Optional<String> currency =
         plant.map(known -> known.plant().perKilowattHour().currency());
     if (currency.isPresent() && !price.currency().equals(currency.get())) {

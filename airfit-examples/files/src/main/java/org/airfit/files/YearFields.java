@@ -44,7 +44,7 @@ final class YearFields {
       throw hours.wrong("must be in [0, " + MOST_HOURS + "] h, was " + running);
     }
     Money rate =
-        year.field("electricity", "the price of a kWh, such as \"0.15 USD\"").as(Money::parse);
+        PriceField.of(year.field("electricity", "the price of a kWh, such as \"0.15 USD\""));
     FreeAirFlow flow = year.field("flow", "the mean flow over these hours, such as \"8 scfm\"")
         .as(FreeAirFlow::parse);
     Optional<Field> leak = year.find("leakPerJoint", "a flow such as \"0.02 scfm\"");
