@@ -8,7 +8,8 @@ import net.jqwik.api.lifecycle.PropertyLifecycleContext;
 
 /**
  * Tries each property as many times more as -Dairfit.tries says: a build has minutes for them, a night has hours, and
- * each of thousands of mutants has a part of a second (-Dairfit.tries=0.1).
+ * each of thousands of mutants has a part of a second (-Dairfit.tries=0.1). A night draws anew each time; a build draws
+ * the same, so that what fails in it comes from what was changed.
  * The services of the test resources make it known to jqwik.
  */
 public final class MoreTries implements AroundPropertyHook {
@@ -23,6 +24,11 @@ public final class MoreTries implements AroundPropertyHook {
         .tries()
         .ifPresent(tries ->
             context.attributes().setTries((int) Math.max(1, Math.round(tries * TIMES))));
+    if (TIMES <= 1 && context.attributes().seed().isEmpty()) {
+      String name =
+          context.containerClass().getName() + "." + context.targetMethod().getName();
+      context.attributes().setSeed(String.valueOf(name.hashCode()));
+    }
     return property.execute();
   }
 
