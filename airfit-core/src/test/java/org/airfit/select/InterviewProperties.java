@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
@@ -46,9 +47,7 @@ class InterviewProperties {
   /** What a customer sees of a selection, told without the interview: the parts, and what is not simply met. */
   private static String seen(Interview talk) {
     Selection selection = talk.selection().orElseThrow();
-    Optional<Proposal> best = selection.fold(
-        fitting -> Optional.of(fitting.best()),
-        nothing -> nothing.closest().stream().findFirst());
+    Optional<Proposal> best = shown(selection);
     Map<String, Object> seen = new TreeMap<>();
     seen.put("fits", selection instanceof Selection.Proposals);
     seen.put("parts", best.map(p -> p.parts().stream().map(Part::id).toList()).orElse(List.of()));
@@ -167,11 +166,14 @@ class InterviewProperties {
     Interview talk = begun(seed);
     String now = seen(talk);
     Set<String> warned = warnings(talk);
+    List<String> drained = drains(talk);
     for (Question question : talk.questions()) {
       boolean isOne = false;
       for (PossibleAnswer answer : question.answers()) {
         Interview after = talk.with(question.topic(), answer.text());
-        boolean isOther = !seen(after).equals(now) || !warnings(after).equals(warned);
+        boolean isOther = !seen(after).equals(now)
+            || !warnings(after).equals(warned)
+            || !drains(after).equals(drained);
         if (question.topic()
             != Topic.PLACE) { // of a material that stays open it says that the place is told
           if (answer.changes().isEmpty() || !isOpen(answer)) {
@@ -194,12 +196,25 @@ class InterviewProperties {
             change -> change.startsWith("with the ") || change.equals("the parts go by the value"));
   }
 
+  private static Optional<Proposal> shown(Selection selection) {
+    return selection.fold(
+        fitting -> Optional.of(fitting.best()),
+        nothing -> nothing.closest().stream().findFirst());
+  }
+
+  /** What the bill says of a drain: its line, or the question whether it needs one. */
+  private static List<String> drains(Interview talk) {
+    return shown(talk.selection().orElseThrow())
+        .map(proposal -> BillOfMaterials.of(proposal, Catalogue.of(List.of())))
+        .map(bill -> Stream.concat(
+                bill.lines(BillLine.Kind.DRAIN).stream().map(BillLine::name),
+                bill.questions().stream().filter(asked -> asked.contains("dryer")))
+            .toList())
+        .orElse(List.of());
+  }
+
   private static Set<String> warnings(Interview talk) {
-    return talk.selection()
-        .orElseThrow()
-        .<Optional<Proposal>>fold(
-            fitting -> Optional.of(fitting.best()),
-            nothing -> nothing.closest().stream().findFirst())
+    return shown(talk.selection().orElseThrow())
         .map(proposal -> proposal.cautions().stream()
             .map(caution -> caution.title())
             .collect(Collectors.toSet()))
@@ -229,10 +244,6 @@ class InterviewProperties {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.parts());
     Requirement job = jumble.job().build();
-    assertThat(Standing.of(job, catalogue).shown())
-        .isEqualTo(Selection.of(job, catalogue)
-            .<Optional<Proposal>>fold(
-                fitting -> Optional.of(fitting.best()),
-                nothing -> nothing.closest().stream().findFirst()));
+    assertThat(Standing.of(job, catalogue).shown()).isEqualTo(shown(Selection.of(job, catalogue)));
   }
 }
