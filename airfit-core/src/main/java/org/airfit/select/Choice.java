@@ -116,6 +116,9 @@ final class Choice {
 
     /** Whether the lines that are still to be begun begin at the same ends. */
     private boolean isToBeginLike(Held other) {
+      if (outlets == other.outlets) { // mostly: of one splitter
+        return true;
+      }
       for (int i = next; i < outlets.size(); i++) {
         if (!outlets.get(i).equals(other.outlets.get(i))) {
           return false;

@@ -40,9 +40,8 @@ final class Front {
 
     private final List<Choice> byPressure = new ArrayList<>();
 
-    double mostPascals() {
-      return byPressure.get(0).pascals;
-    }
+    /** The most pressure of any [Pa]; kept here, as it is looked at far more often than it changes. */
+    double mostPascals;
 
     /** How many have as much pressure at least [Pa]. */
     int withAsMuch(double pascals) {
@@ -61,6 +60,7 @@ final class Front {
 
     void add(Choice choice) {
       byPressure.add(withAsMuch(choice.pascals), choice);
+      mostPascals = byPressure.get(0).pascals;
     }
   }
 
@@ -86,7 +86,7 @@ final class Front {
       if (!isBeaten(choice, own, byPressure, staysDifferent)) {
         kept.add(choice);
         own.add(choice);
-        if (own.mostPascals() == choice.pascals) {
+        if (own.mostPascals == choice.pascals) {
           byPressure.remove(own);
           byPressure.add(place(byPressure, choice.pascals), own);
         }
@@ -98,7 +98,7 @@ final class Front {
   /** Where variants with so much pressure at most belong [Pa]. */
   private static int place(List<Variants> byPressure, double pascals) {
     int place = 0;
-    while (place < byPressure.size() && byPressure.get(place).mostPascals() >= pascals) {
+    while (place < byPressure.size() && byPressure.get(place).mostPascals >= pascals) {
       place++;
     }
     return place;
@@ -114,7 +114,7 @@ final class Front {
     }
     int before = 0;
     for (Variants others : byPressure) {
-      if (others.mostPascals() < choice.pascals) {
+      if (others.mostPascals < choice.pascals) {
         return false;
       }
       if (others != own && isBefore(others, choice, staysDifferent) && ++before == most) {
