@@ -1,9 +1,5 @@
 package org.airfit;
 
-import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.domain.JavaModifier;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.lang.reflect.Constructor;
@@ -11,7 +7,6 @@ import java.lang.reflect.Executable;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -86,21 +81,9 @@ final class Fuzzer {
 
   /** The public types of the core, but for the package that is not exported. */
   static List<Class<?>> publicTypes() {
-    List<Class<?>> types = new ArrayList<>();
-    for (JavaClass type : new ClassFileImporter()
-        .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-        .importPackages("org.airfit")) {
-      if (!type.getPackageName().equals("org.airfit.internal") && isPublic(type)) {
-        types.add(type.reflect());
-      }
-    }
-    types.sort(java.util.Comparator.comparing(Class::getName));
-    return types;
-  }
-
-  private static boolean isPublic(JavaClass type) {
-    return type.getModifiers().contains(JavaModifier.PUBLIC)
-        && type.getEnclosingClass().map(Fuzzer::isPublic).orElse(true);
+    return PublicTypes.all().stream()
+        .sorted(java.util.Comparator.comparing(Class::getName))
+        .toList();
   }
 
   private List<Executable> members(Kind kind) {

@@ -6,8 +6,6 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -42,9 +40,7 @@ class LayersTest {
 
   private static final Path SOURCES = Path.of("src/main/java/org/airfit");
 
-  private static final JavaClasses CLASSES = new ClassFileImporter()
-      .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-      .importPackages("org.airfit");
+  private static final JavaClasses CLASSES = LibraryClasses.ALL;
 
   @Test
   void a_layer_uses_only_what_lies_below_it() {

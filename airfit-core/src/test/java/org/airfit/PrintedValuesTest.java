@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaModifier;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -177,9 +175,7 @@ class PrintedValuesTest {
   /** The public types with a public static {@code parse(String)}. */
   static List<Class<?>> types() {
     List<Class<?>> types = new ArrayList<>();
-    for (JavaClass type : new ClassFileImporter()
-        .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-        .importPackages("org.airfit")) {
+    for (JavaClass type : LibraryClasses.ALL) {
       boolean hasParse = type.getMethods().stream()
           .anyMatch(method -> method.getName().equals("parse")
               && method.getModifiers().contains(JavaModifier.STATIC)

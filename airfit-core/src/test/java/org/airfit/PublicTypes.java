@@ -2,8 +2,6 @@ package org.airfit;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaModifier;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,9 +12,7 @@ final class PublicTypes {
 
   static List<Class<?>> all() {
     List<Class<?>> types = new ArrayList<>();
-    for (JavaClass type : new ClassFileImporter()
-        .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-        .importPackages("org.airfit")) {
+    for (JavaClass type : LibraryClasses.ALL) {
       boolean exported = !type.getPackageName().equals("org.airfit.internal");
       if (exported && isPublic(type)) {
         types.add(type.reflect());
