@@ -20,14 +20,14 @@ class NestedSplittersProperties {
     return selection.fold(Selection.Proposals::proposals, Selection.NothingFits::closest);
   }
 
-  @Property(tries = 40)
+  @Property(tries = 16)
   void the_list_is_that_of_every_combination_of_all_lines(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.partsWithSplitters());
     SeveralToolsProperties.check(job(jumble), catalogue);
   }
 
-  @Property(tries = 16)
+  @Property(tries = 8)
   void the_list_is_that_of_every_combination_where_reaches_are_not_known(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.partsWithSplitters());
@@ -35,7 +35,7 @@ class NestedSplittersProperties {
   }
 
   /** What flows in front of the first splitter, added up once more from the tools on: the same on the way to each. */
-  @Property(tries = 60)
+  @Property(tries = 30)
   void the_first_splitter_carries_what_all_lines_behind_it_draw(@ForAll long seed) {
     Requirement job = job(new Jumble(seed));
     double all = drawn(job.layout().lines()) + others(job.layout().slots());
@@ -71,7 +71,7 @@ class NestedSplittersProperties {
     return air.massFlow().kilogramsPerSecond();
   }
 
-  @Property(tries = 40)
+  @Property(tries = 16)
   void the_best_alone_is_the_first_of_the_list(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.partsWithSplitters());

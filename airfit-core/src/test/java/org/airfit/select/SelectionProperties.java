@@ -36,7 +36,7 @@ class SelectionProperties {
     return proposals.stream().map(SelectionProperties::ids).toList();
   }
 
-  @Property(tries = 70)
+  @Property(tries = 35)
   void the_list_is_that_of_every_combination_built_judged_and_sorted(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.parts());
@@ -54,7 +54,7 @@ class SelectionProperties {
     }
   }
 
-  @Property(tries = 60)
+  @Property(tries = 30)
   void the_list_is_that_of_every_combination_whatever_the_layout(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.parts());
@@ -72,7 +72,7 @@ class SelectionProperties {
     }
   }
 
-  @Property(tries = 50)
+  @Property(tries = 25)
   void the_list_is_that_of_every_combination_where_it_is_not_known_how_far_hoses_must_reach(
       @ForAll long seed) {
     Jumble jumble = new Jumble(seed);
@@ -90,7 +90,7 @@ class SelectionProperties {
   }
 
   /** Where only the best is asked for, one better choice is enough to drive out another. */
-  @Property(tries = 200)
+  @Property(tries = 70)
   void the_best_alone_is_the_first_of_the_list(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.parts());
@@ -102,7 +102,7 @@ class SelectionProperties {
     assertThat(ids(best)).isEqualTo(ids(listed(found)).subList(0, 1));
   }
 
-  @Property(tries = 50)
+  @Property(tries = 25)
   void a_part_breaks_a_rule_on_its_own_just_where_the_rule_is_not_met(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.parts());
@@ -125,7 +125,7 @@ class SelectionProperties {
     }
   }
 
-  @Property(tries = 40)
+  @Property(tries = 20)
   void a_rule_is_open_just_where_the_job_or_a_part_leaves_it_open(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.parts());
@@ -174,7 +174,7 @@ class SelectionProperties {
   }
 
   /** An open question never ranks above a rule that is met; what the job leaves open is the same for all. */
-  @Property(tries = 80)
+  @Property(tries = 40)
   void no_proposal_stands_above_one_whose_parts_leave_fewer_questions_open(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Requirement job = jumble.job().build();
@@ -193,7 +193,7 @@ class SelectionProperties {
     }
   }
 
-  @Property(tries = 200)
+  @Property(tries = 70)
   void the_order_of_the_catalogue_changes_nothing(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     List<Part> parts = jumble.parts();
@@ -208,7 +208,7 @@ class SelectionProperties {
         .fold(fitting -> Optional.of(fitting.best()), nothing -> Optional.empty());
   }
 
-  @Property(tries = 200)
+  @Property(tries = 70)
   void without_any_part_it_does_not_use_the_winner_stays(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     List<Part> parts = jumble.parts();
@@ -226,7 +226,7 @@ class SelectionProperties {
     }
   }
 
-  @Property(tries = 200)
+  @Property(tries = 70)
   void a_part_that_nothing_of_the_job_takes_changes_nothing(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     List<Part> parts = jumble.parts();
@@ -259,7 +259,7 @@ class SelectionProperties {
   }
 
   /** The rules said once more, from the parts alone. */
-  @Property(tries = 200)
+  @Property(tries = 70)
   void every_proposal_passes_every_hard_rule_when_checked_again(@ForAll long seed) {
     check(seed);
   }

@@ -39,21 +39,21 @@ class SeveralToolsProperties {
     }
   }
 
-  @Property(tries = 60)
+  @Property(tries = 25)
   void the_list_is_that_of_every_combination_of_all_lines(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.partsWithSplitters());
     check(jumble.jobOfSeveralTools(), catalogue);
   }
 
-  @Property(tries = 60)
+  @Property(tries = 25)
   void the_list_is_that_of_every_combination_where_others_take_air(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.partsWithSplitters());
     check(jumble.jobSharedWithOthers(), catalogue);
   }
 
-  @Property(tries = 25)
+  @Property(tries = 12)
   void the_list_is_that_of_every_combination_where_reaches_are_not_known(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.partsWithSplitters());
@@ -61,7 +61,7 @@ class SeveralToolsProperties {
   }
 
   /** Every element a run of its own, the flows added up once more. */
-  @Property(tries = 60)
+  @Property(tries = 25)
   void every_tool_has_what_the_elements_leave_of_the_air_of_all_one_after_another(
       @ForAll long seed) {
     Jumble jumble = new Jumble(seed);
@@ -76,7 +76,7 @@ class SeveralToolsProperties {
     }
   }
 
-  @Property(tries = 60)
+  @Property(tries = 25)
   void the_best_alone_is_the_first_of_the_list(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.partsWithSplitters());

@@ -67,7 +67,7 @@ class WordsProperties {
     the_headline_claims_nothing_that_another_combination_belies(-573);
   }
 
-  @Property(tries = 60)
+  @Property(tries = 30)
   void the_headline_claims_nothing_that_another_combination_belies(@ForAll long seed) {
     Jumble jumble = new Jumble(seed);
     Catalogue catalogue = Catalogue.of(jumble.parts());
@@ -196,7 +196,7 @@ class WordsProperties {
         .fold(delivered -> Optional.of(delivered.atTool().pascals()), starved -> Optional.empty());
   }
 
-  @Property(tries = 25)
+  @Property(tries = 13)
   void the_parts_list_states_the_loss_of_the_part_it_names(@ForAll long seed) {
     for (Proposal p : some(seed)) {
       Requirement job = p.requirement();
@@ -246,7 +246,7 @@ class WordsProperties {
         .orElseThrow();
   }
 
-  @Property(tries = 25)
+  @Property(tries = 13)
   void the_parts_list_says_what_goes_into_what(@ForAll long seed) {
     for (Proposal p : some(seed)) {
       Map<Part, String> reasons = new HashMap<>();
@@ -271,7 +271,7 @@ class WordsProperties {
     }
   }
 
-  @Property(tries = 25)
+  @Property(tries = 13)
   void a_joint_reads_the_way_the_air_goes(@ForAll long seed) {
     for (Proposal p : some(seed)) {
       for (Joint joint : p.joints()) {
@@ -328,7 +328,7 @@ class WordsProperties {
     return p.findings().stream().filter(f -> f.rule() == rule).findFirst().orElseThrow();
   }
 
-  @Property(tries = 60)
+  @Property(tries = 30)
   void a_rule_names_the_parts_that_break_it_or_leave_it_open(@ForAll long seed) {
     for (Proposal p : some(seed)) {
       ToldOnceMore rules = new ToldOnceMore(p.requirement());
@@ -379,7 +379,7 @@ class WordsProperties {
         .noneMatch(reason -> reason.contains("bar(g)") || reason.contains("°C"));
   }
 
-  @Property(tries = 60)
+  @Property(tries = 30)
   void no_sentence_says_that_nothing_helps(@ForAll long seed) {
     for (Proposal p : some(seed)) {
       assertThat(p.findings())
@@ -391,7 +391,7 @@ class WordsProperties {
   }
 
   /** Every element of the run has a name of its own, so that a sentence that names one means one. */
-  @Property(tries = 25)
+  @Property(tries = 13)
   void no_two_elements_of_a_run_bear_one_name(@ForAll long seed) {
     for (Proposal p : some(seed)) {
       List<String> names =
