@@ -133,6 +133,23 @@ for (const [question, page, place] of [
   });
 }
 
+test('a search for air finds air, not the name of the project', () => {
+  const best = search()('air');
+  assert.equal(best.length, 12);
+  for (const one of best) {
+    assert.match(one.title, /(?<![\p{L}\p{N}])air(?![\p{L}\p{N}])/iu, `${one.page}#${one.at} ${one.score}`);
+  }
+  assert.ok(search()('airfit').length > 0);
+  assert.ok(search()('airf').length > 0, 'while its name is typed');
+});
+
+test('a word that is typed whole stands before longer ones that begin so', () => {
+  const [whole, longer] = search()('thread').map(({ title }) => title);
+  assert.match(whole, /\bthread\b/i);
+  assert.ok(longer);
+  assert.ok(search()('threa').length > 0, 'while it is typed');
+});
+
 test('the word of the trade finds ours', () => {
   const pairs = synonyms(readFileSync(join(ROOT, 'docs/glossary.md'), 'utf8'));
   assert.ok(pairs.some(([trade, ours]) => trade === 'check valve' && ours === 'non return valve'));

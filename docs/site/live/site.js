@@ -28,14 +28,26 @@
     return words.map((word) => word.replace(/[.,'-]+$/, ''));
   }
 
+  /** The project's name stands on every page. Who types no more of it than "air" means air. */
+  const NAME = 'airfit';
+  const NOT_NAME = 'air';
+
   /** Where the text has the term at the beginning of a word; -1 if nowhere. */
-  function begins(text, term) {
+  function begins(text, term, isWhole = false) {
     for (let at = text.indexOf(term); at >= 0; at = text.indexOf(term, at + 1)) {
-      if (at === 0 || !/[\p{L}\p{N}]/u.test(text[at - 1])) {
+      const isBegun = at === 0 || !/[\p{L}\p{N}]/u.test(text[at - 1]);
+      const isEnded = !isWhole || !/[\p{L}\p{N}]/u.test(text[at + term.length] ?? ' ');
+      const isName = NOT_NAME.startsWith(term) && text.startsWith(NAME, at);
+      if (isBegun && isEnded && !isName) {
         return at;
       }
     }
     return -1;
+  }
+
+  /** A word that stands there whole counts twice as much as one that only begins so. */
+  function weight(text, word) {
+    return begins(text, word) < 0 ? 0 : begins(text, word, true) < 0 ? 1 : 2;
   }
 
   /** The question, and the same with our words in place of those of the trade. */
@@ -50,15 +62,15 @@
   function score({ title, text, whole }, words) {
     let sum = 0;
     for (const word of words) {
-      const inTitle = begins(title, word) >= 0;
-      const inText = begins(text, word) >= 0;
-      if (!inTitle && !inText) {
+      const inTitle = weight(title, word);
+      const inText = weight(text, word);
+      if (inTitle === 0 && inText === 0) {
         return 0;
       }
-      sum += inTitle ? 6 : 1;
+      sum += inTitle > 0 ? 3 * inTitle : 0.5 * inText;
     }
     const phrase = words.join(' ');
-    return sum + (title.includes(phrase) ? 8 : 0) + (text.includes(phrase) ? 4 : 0) + (whole ? 2 : 0);
+    return sum + (begins(title, phrase) >= 0 ? 8 : 0) + (begins(text, phrase) >= 0 ? 4 : 0) + (whole ? 2 : 0);
   }
 
   /** The best places for a question: each {page, chapter, at, title, text, words, score}. */
