@@ -34,6 +34,7 @@ final class CondensateCall {
     places.put("intake.dampest", "humidity");
     places.put("trains[1].stages[1].air", "cooled");
     places.put("trains[1].stages[1]", "cooled");
+    places.put("trains[1]", "cooled");
     places.put("room", "cooled");
     places.put("shift", "time");
     return places;
@@ -90,10 +91,31 @@ final class CondensateCall {
     }
     String text = String.valueOf(told).strip();
     boolean isPercent = text.endsWith("%");
+    if (told instanceof String && text.isEmpty()) {
+      throw RefusedException.field("humidity", "is empty", HUMIDITY);
+    }
     String digits = isPercent ? text.substring(0, text.length() - 1).strip() : text;
     if (told instanceof String && digits.matches("[0-9]{1,9}([.][0-9]{1,9})?")) {
       double value = Double.parseDouble(digits);
-      return isPercent ? value / 100.0 : value;
+      if (!isPercent && value == 1.0) {
+        throw RefusedException.field(
+            "humidity",
+            "was \"" + text + "\", which may be 1 % or all that air can hold; say \"1 %\" or"
+                + " \"100 %\"",
+            HUMIDITY);
+      }
+      if (!isPercent && value > 1.0 && value <= 100.0) {
+        throw RefusedException.field(
+            "humidity",
+            "was \"" + text + "\"; if that is meant in percent, say \"" + digits + " %\"",
+            HUMIDITY);
+      }
+      double share = isPercent ? value / 100.0 : value;
+      if (!(share > 0.0 && share <= 1.0)) {
+        throw RefusedException.field(
+            "humidity", "was \"" + text + "\"; it must be above 0 % and at most 100 %", HUMIDITY);
+      }
+      return share;
     }
     throw RefusedException.field("humidity", "was \"" + told + "\"", HUMIDITY);
   }

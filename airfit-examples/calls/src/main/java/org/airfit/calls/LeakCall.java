@@ -100,10 +100,25 @@ final class LeakCall {
     plant.put(
         "units", units.orElse(leak.getOrDefault("pressure", "").contains("psi") ? "US" : "SI"));
     asked.requireNothingElse();
+    for (Map<String, String> row : List.of(plant, leak)) {
+      requireFilled(row);
+    }
     try {
       return wanted.told(SheetParts.ofLeak(LeakFile.read(Document.of(FILE, rows(plant, leak)))));
     } catch (WrongFileException e) {
       throw RefusedException.asked(e, FILE, PLACES);
+    }
+  }
+
+  /** Refuses an empty text: in a table such a cell counts as left out. */
+  private static void requireFilled(Map<String, String> row) throws RefusedException {
+    for (Map.Entry<String, String> cell : row.entrySet()) {
+      if (cell.getValue().isBlank()) {
+        throw RefusedException.field(
+            cell.getKey(),
+            "is empty; write what is asked for, or leave it out where it may be missing",
+            OF_PLANT.getOrDefault(cell.getKey(), ""));
+      }
     }
   }
 

@@ -285,7 +285,7 @@ class DeskCallsTest {
   @ParameterizedTest
   @CsvSource({
     "hole, 2, hole",
-    "hole, 0 mm, ''",
+    "hole, 0 mm, hole",
     "edge, blunt, edge",
     "pressure, 90 psia, pressure",
     "loadedPower, 37, loadedPower",

@@ -9,6 +9,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
+import org.airfit.quantity.Power;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Quantity;
 import org.airfit.quantity.Range;
@@ -53,6 +54,8 @@ record Bounds(String what, double least, double most, double tiniest, String inW
   private static final Bounds CONDUCTANCE =
       new Bounds("sonic conductance", 0.0, 1.0e6, 1.0e-9, "0 or in [1e-9, 1e6] dm³/(s·bar)");
 
+  private static final Bounds POWER = new Bounds("power", 0.0, 1.0e6, 0.0, "in [0, 1e6] kW");
+
   private static final Bounds MONEY =
       new Bounds("amount of money", -1.0e8, 1.0e8, 0.0, "in [-1e8, 1e8] of its currency");
 
@@ -60,8 +63,8 @@ record Bounds(String what, double least, double most, double tiniest, String inW
   static final Bounds NUMBER =
       new Bounds("number without a unit", -1.0e9, 1.0e9, 0.0, "in [-1e9, 1e9]");
 
-  static final List<Bounds> ALL =
-      List.of(GAUGE, ABSOLUTE, DROP, FLOW, LENGTH, TEMPERATURE, VOLUME, CONDUCTANCE, MONEY, NUMBER);
+  static final List<Bounds> ALL = List.of(
+      GAUGE, ABSOLUTE, DROP, FLOW, LENGTH, TEMPERATURE, VOLUME, CONDUCTANCE, POWER, MONEY, NUMBER);
 
   /**
    * Lets a value pass; of a range and of a capacity both ends, of a curve every point.
@@ -105,6 +108,8 @@ record Bounds(String what, double least, double most, double tiniest, String inW
       TEMPERATURE.check(temperature.celsius());
     } else if (quantity instanceof Volume volume) {
       VOLUME.check(volume.cubicMetres());
+    } else if (quantity instanceof Power power) {
+      POWER.check(power.kilowatts());
     } else if (quantity instanceof SonicConductance conductance) {
       CONDUCTANCE.check(conductance.cubicDecimetresPerSecondBar());
     }

@@ -75,6 +75,11 @@ final class Field {
     return new WrongFileException(file, name, complaint);
   }
 
+  /** A complaint about the text that stands here: what it must be. */
+  WrongFileException refused(String must) throws WrongFileException {
+    return wrong("was \"" + text().strip() + "\"; " + must);
+  }
+
   private Map<?, ?> object() throws WrongFileException {
     if (value instanceof Map<?, ?> object) {
       return object;

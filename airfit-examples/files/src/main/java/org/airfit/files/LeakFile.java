@@ -92,6 +92,12 @@ public final class LeakFile {
 
   private static final int MOST_HOURS = 8784;
 
+  /** The temperatures that the core takes for air [°C]. */
+  private static final double COLDEST = -100.0;
+
+  private static final double HOTTEST = 300.0;
+
+  private static final String HOLE = "its diameter, such as 2 mm or 1/16 to 1/8 in";
   private static final String FLOW = "a free-air flow such as 3 scfm or 1 to 2 L/s ANR";
   private static final String DAY = "a day such as 2026-11-28";
   private static final String TIMING =
@@ -206,21 +212,36 @@ public final class LeakFile {
     }
     AbsolutePressure atmosphere =
         FlowFields.atmosphere(row.field("atmosphere", "an absolute pressure such as 1.013 bar(a)"));
-    Temperature temperature = row.field("temperature", "a temperature such as 20 °C")
-        .one(Temperature::parse, "give the mean of the air in the line and around");
+    Field temperatureTold = row.field("temperature", "a temperature such as 20 °C");
+    Temperature temperature =
+        temperatureTold.one(Temperature::parse, "give the mean of the air in the line and around");
+    if (!(temperature.celsius() >= COLDEST && temperature.celsius() <= HOTTEST)) {
+      throw temperatureTold.refused("that of air must be in [-100, 300] °C, [-148, 572] °F");
+    }
     Field hours = row.field("hours", "a whole number of hours in the year under pressure");
     int running = hours.wholeNumber();
     if (running > MOST_HOURS) {
       throw hours.wrong("must be in [0, " + MOST_HOURS + "] h, was " + running);
     }
-    Power loaded = row.field("loadedPower", "the electric power while it delivers, such as 37 kW")
-        .as(Power::parse);
-    Range<Power> unloaded = row.field(
-            "unloadedPower",
-            "the electric power while it does not deliver, such as 8 to 10 kW, or 0 kW where it stops")
-        .range(Power::parse);
-    FreeAirFlow delivery = row.field("delivery", "what it delivers while loaded, such as 210 scfm")
-        .as(FreeAirFlow::parse);
+    Field loadedTold =
+        row.field("loadedPower", "the electric power while it delivers, such as 37 kW");
+    Power loaded = loadedTold.as(Power::parse);
+    if (!(loaded.watts() > 0.0)) {
+      throw loadedTold.refused("it must be above 0 kW");
+    }
+    Field unloadedTold = row.field(
+        "unloadedPower",
+        "the electric power while it does not deliver, such as 8 to 10 kW, or 0 kW where it stops");
+    Range<Power> unloaded = unloadedTold.range(Power::parse);
+    if (unloaded.most().compareTo(loaded) > 0) {
+      throw unloadedTold.refused(
+          "it must be at most the loaded power, " + loadedTold.text().strip());
+    }
+    Field deliveryTold = row.field("delivery", "what it delivers while loaded, such as 210 scfm");
+    FreeAirFlow delivery = deliveryTold.as(FreeAirFlow::parse);
+    if (!(delivery.massFlow().kilogramsPerSecond() > 0.0)) {
+      throw deliveryTold.refused("it must be above 0");
+    }
     Money rate = PriceField.of(row.field("electricity", "the price of a kWh, such as 0.15 USD"));
     timing(row, Optional.empty()); // of the rows below
     gauge(row, Optional.empty());
@@ -377,6 +398,7 @@ public final class LeakFile {
     String place = row.field("place", "where it is").text();
     String what = row.field("what", "what leaks, such as hose clamp").text();
     LeakSize found = size(row, known);
+    requireStandingOf(row, found, known);
     Optional<Field> cost = row.find("repairCost");
     Optional<Money> repair =
         cost.isPresent() ? Optional.of(PriceField.of(cost.get())) : Optional.empty();
@@ -389,8 +411,10 @@ public final class LeakFile {
     Optional<LocalDate> checkedOn = day(row, "checked");
     Optional<Leak.Check> checked = Optional.empty();
     if (checkedOn.isPresent()) {
-      checked = Optional.of(new Leak.Check(
-          checkedOn.get(), left(row.field("left", "none, not measured, or " + FLOW))));
+      Field told = row.field("left", "none, not measured, or " + FLOW);
+      LeakSize left = left(told);
+      requireStanding(told, left, known);
+      checked = Optional.of(new Leak.Check(checkedOn.get(), left));
     } else {
       Optional<Field> left = row.find("left");
       if (left.isPresent()) {
@@ -398,6 +422,34 @@ public final class LeakFile {
       }
     }
     return new Leak(text, place, what, found, repair, day(row, "repaired"), checked);
+  }
+
+  /** Refuses a row by the way in which its leak was measured. */
+  private static void requireStandingOf(Field row, LeakSize found, Plant known)
+      throws WrongFileException {
+    for (String way : WAYS) {
+      Optional<Field> told = row.find(way);
+      if (told.isPresent()) {
+        requireStanding(told.get(), found, known);
+      }
+    }
+    Optional<Field> decibels = row.find("decibels");
+    if (decibels.isPresent()) {
+      requireStanding(decibels.get(), found, known);
+    }
+  }
+
+  /** Refuses a leak that loses more at its pressure than the compressors deliver: that pressure would fall. */
+  private static void requireStanding(Field told, LeakSize found, Plant known)
+      throws WrongFileException {
+    Optional<MassFlow> least = found.flow().map(Range::least);
+    MassFlow delivery = known.price.delivery().massFlow();
+    if (least.isPresent() && least.get().compareTo(delivery) > 0) {
+      throw told.refused("such a leak loses " + said(least.get(), known.units)
+          + " at least, more than the delivery of " + said(delivery, known.units)
+          + ", so the pressure could not stand; check its size and its pressure. If several"
+          + " compressors feed the line, give what all deliver together, and the powers of all");
+    }
   }
 
   private static LeakSize left(Field field) throws WrongFileException {
@@ -420,6 +472,10 @@ public final class LeakFile {
     if (told.size() > 1) {
       throw row.wrong("has " + String.join(" and ", told)
           + "; keep the one that was measured best, and leave the other cells empty");
+    }
+    if (told.isEmpty()
+        && (row.find("edge").isPresent() || row.find("coefficient").isPresent())) {
+      row.field("hole", HOLE); // the edge is that of a hole
     }
     Optional<Field> decibels = row.find("decibels");
     Optional<Field> pressure = row.find("pressure", Accepted.GAUGE);
@@ -462,23 +518,30 @@ public final class LeakFile {
 
   private static LeakSize hole(Field row, Range<GaugePressure> at, AirState outside)
       throws WrongFileException {
-    Range<Length> hole =
-        row.field("hole", "its diameter, such as 2 mm or 1/16 to 1/8 in").range(Length::parse);
+    Field told = row.field("hole", HOLE);
+    Range<Length> hole = told.range(Length::parse);
+    if (!(hole.least().metres() > 0.0)) {
+      throw told.refused("it must be above 0 mm");
+    }
+    if (!(at.least().pascals() > 0.0)) {
+      throw row.field("pressure", Accepted.GAUGE)
+          .refused("the gauge pressure in front of a hole must be above 0 bar(g), 0 psig");
+    }
     Optional<Field> coefficient = row.find("coefficient");
     Optional<Field> edge = row.find("edge");
     if (coefficient.isPresent()) {
       if (edge.isPresent()) {
         throw edge.get().wrong("is told beside a coefficient; keep one of the two");
       }
-      double told = coefficient.get().number();
-      return LeakSize.ofHole(
-          Orifice.of(hole.least(), told), Orifice.of(hole.most(), told), at, outside);
+      double factor = coefficient.get().number();
+      return told.build(() -> LeakSize.ofHole(
+          Orifice.of(hole.least(), factor), Orifice.of(hole.most(), factor), at, outside));
     }
     if (edge.isEmpty()) {
-      return LeakSize.ofHole(hole, at, outside);
+      return told.build(() -> LeakSize.ofHole(hole, at, outside));
     }
-    return LeakSize.ofHole(
-        hole, edge.get().oneOf(List.of(OrificeEdge.values()), OrificeEdge::label), at, outside);
+    OrificeEdge known = edge.get().oneOf(List.of(OrificeEdge.values()), OrificeEdge::label);
+    return told.build(() -> LeakSize.ofHole(hole, known, at, outside));
   }
 
   private static LeakSize rotameter(Field row, Range<GaugePressure> at, AirState outside)

@@ -12,7 +12,7 @@ final class PriceField {
   static Money of(Field told) throws WrongFileException {
     Money price = told.as(PriceField::parse);
     if (price.amount().signum() < 0) {
-      throw told.wrong("must be at least 0, was " + price.shown());
+      throw told.refused("it must be at least 0");
     }
     return price;
   }

@@ -47,6 +47,12 @@ public final class WaterFile {
 
   private static final int MOST_HOURS = 8784;
 
+  /** The temperatures of air that the core takes [°C]: of a stage, and with a relative humidity. */
+  private static final int COLDEST = -100;
+
+  private static final int COLDEST_HUMID = -40;
+  private static final int HOTTEST = 100;
+
   private static final String FLOW = "a free-air flow such as \"200 scfm\" or \"95 L/s ANR\"";
   private static final String TEMPERATURES = "temperatures such as \"5 to 35 °C\"";
   private static final String CONTENT = "a content such as \"0.1 mg/m3\"";
@@ -124,7 +130,7 @@ public final class WaterFile {
         file.field("atmosphere", "an absolute pressure such as 1.013 bar(a)"));
     Field intake = file.field("intake", "an object with temperature, driest and dampest");
     Range<Temperature> temperature =
-        intake.field("temperature", TEMPERATURES).range(Temperature::parse);
+        within(intake.field("temperature", TEMPERATURES), COLDEST_HUMID, "that of air taken in");
     DewPoint dry = taken(
         intake.field("driest", "the lowest relative humidity at the coldest, such as 0.3"),
         AirState.of(atmosphere, temperature.least()));
@@ -134,6 +140,9 @@ public final class WaterFile {
     intake.requireNothingElse();
     Range<Temperature> room = file.field("room", TEMPERATURES).range(Temperature::parse);
     Range<GaugePressure> pressure = pressureTold.range(GaugePressure::parse);
+    if (!(pressure.least().pascals() > 0.0)) {
+      throw pressureTold.refused("behind the compressor it must be above 0 bar(g), 0 psig");
+    }
     Optional<Field> behind =
         file.find("discharge", "the temperature of the air behind the compressor, " + TEMPERATURES);
     Optional<Range<Temperature>> discharge =
@@ -156,6 +165,20 @@ public final class WaterFile {
     Optional<Density> vapourLeft = vapour;
     return file.build(() -> new TreatmentSupply(
         atmosphere, dry, damp, room, pressure, discharge, flow, mistLeft, vapourLeft));
+  }
+
+  private static Range<Temperature> within(Field told, int coldest, String what)
+      throws WrongFileException {
+    Range<Temperature> range = told.range(Temperature::parse);
+    if (!(range.least().celsius() >= coldest && range.most().celsius() <= HOTTEST)) {
+      throw told.refused(what + " must be in [" + coldest + ", " + HOTTEST + "] °C, ["
+          + fahrenheit(coldest) + ", " + fahrenheit(HOTTEST) + "] °F");
+    }
+    return range;
+  }
+
+  private static long fahrenheit(int celsius) {
+    return Math.round(32.0 + 1.8 * celsius);
   }
 
   private static DewPoint taken(Field humidity, AirState air) throws WrongFileException {
@@ -315,12 +338,12 @@ public final class WaterFile {
     Optional<Field> told = row.find("air", TEMPERATURES);
     Range<Temperature> air;
     if (told.isPresent()) {
-      air = told.get().range(Temperature::parse);
+      air = within(told.get(), COLDEST, "that of air behind a stage");
     } else if (before.isPresent() && (kind.isFilter() || kind == TreatmentKind.SEPARATOR)) {
       air = before.get();
     } else {
-      air = row.field("air", "the temperature of the air that leaves it, " + TEMPERATURES)
-          .range(Temperature::parse);
+      Field needed = row.field("air", "the temperature of the air that leaves it, " + TEMPERATURES);
+      air = within(needed, COLDEST, "that of air behind a stage");
     }
     Optional<TreatmentRating> rating = rating(row);
     Optional<TreatmentStage.Duty> duty = duty(row, rating);

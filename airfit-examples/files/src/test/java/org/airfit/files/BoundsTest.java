@@ -17,6 +17,7 @@ import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.Money;
+import org.airfit.quantity.Power;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
@@ -47,6 +48,7 @@ class BoundsTest {
         edge(Volume::parse, "10000000 m3", "10000001 m3"),
         edge(SonicConductance::parse, "999999 dm3/(s bar)", "1000001 dm3/(s bar)"),
         edge(Rating::parse, "Cv 1.4", "Cv 1e12"),
+        edge(Power::parse, "1000000 kW", "1000001 kW"),
         edge(Money::parse, "100000000 USD", "100000001 USD"));
   }
 
@@ -112,7 +114,7 @@ class BoundsTest {
   void the_page_on_job_files_lists_all_of_them() throws Exception {
     String page =
         Files.readString(Path.of("..", "..", "docs", "job-file.md"), StandardCharsets.UTF_8);
-    assertThat(Bounds.ALL).hasSize(10);
+    assertThat(Bounds.ALL).hasSize(11);
     for (Bounds each : Bounds.ALL) {
       assertThat(page).contains("| " + each.what() + " | " + each.inWords() + " |\n");
     }

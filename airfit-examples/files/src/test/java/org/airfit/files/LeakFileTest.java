@@ -138,8 +138,18 @@ class LeakFileTest {
         "0.10 USD               | 10 c/kWh                    | row 2, column electricity    | one word such as USD",
         "0.10 USD               | -0.10 USD                   | row 2, column electricity    | at least 0",
         "3 scfm,,,,,            | 3 scfm,,20 to 40 USD,,,     | row 3, column repairCost     | one value is wanted here",
+        "3 scfm,,,,,            | 101 scfm,,,,,               | row 3, column air            | more than the delivery of 100 scfm",
+        "3 scfm,,,,,            | 3 scfm,,,2026-03-02,2026-03-03,101 scfm | row 3, column left | more than the delivery of 100 scfm",
+        "'hall,clamp,,,,,,,,,3 scfm' | 'hall,clamp,90 psig,100 mm,,,,,,,' | row 3, column hole | what all deliver together",
+        "'hall,clamp,,,,,,,,,3 scfm' | 'hall,clamp,90 psig,2 m,,,,,,,' | row 3, column hole | more than the delivery of 100 scfm",
+        "'hall,clamp,,,,,,,,,3 scfm' | 'hall,clamp,90 psig,0 mm,,,,,,,' | row 3, column hole | above 0 mm",
+        "'hall,clamp,,,,,,,,,3 scfm' | 'hall,clamp,-5 psig,1 mm,,,,,,,' | row 3, column pressure | above 0 bar(g), 0 psig",
+        "'hall,clamp,,,,,,,,,3 scfm' | 'hall,clamp,90 psig,,sharp edge,,,,,,' | row 3, column hole | is missing",
+        "60 °F                  | 600 °F                      | row 2, column temperature    | [-148, 572] °F",
+        "20 kW                  | 0 kW                        | row 2, column loadedPower    | above 0 kW",
+        "'100 scfm,1 s'         | '0 scfm,1 s'                | row 2, column delivery       | above 0",
         "5000,0.10              | 9000,0.10                   | row 2, column hours          | 8784",
-        "5 to 10 kW             | 5 to 30 kW                  | row 2                        | at most the loaded power",
+        "5 to 10 kW             | 5 to 30 kW                  | row 2, column unloadedPower  | at most the loaded power, 20 kW",
         "5 to 10 kW             | ''                          | row 2, column unloadedPower  | 0 kW where it stops",
         "14.7 psia              | 14.7 psig                   | row 2, column atmosphere     | 14.7 psig",
         "'plant,Shed'           | 'leak,Shed'                 | row 2                        | plant under record first"
@@ -153,6 +163,14 @@ class LeakFileTest {
         .withMessageStartingWith("leaks.csv: ")
         .withMessageContaining(place)
         .withMessageContaining(reason);
+  }
+
+  /** By hand: 100 scfm and no more is what the compressor delivers; a range counts by its least. */
+  @Test
+  void a_leak_may_take_all_that_is_delivered_and_a_range_reach_beyond_it()
+      throws WrongFileException {
+    assertThat(scfm(only(",,,,,,,,100 scfm,,,,,").most())).isCloseTo(100.0, within(1.0e-9));
+    assertThat(scfm(only(",,,,,,,,90 to 120 scfm,,,,,").most())).isCloseTo(120.0, within(1.0e-9));
   }
 
   @Test
