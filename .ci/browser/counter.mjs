@@ -9,6 +9,7 @@ import { tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { gzipSync } from 'node:zlib';
 import { openedSound, type, untilTold, WAIT } from './driving.mjs';
 import { browser } from './faults.mjs';
 import { overflow } from './inside.mjs';
@@ -32,6 +33,13 @@ after(async () => {
 });
 
 const opened = (options, address = page) => openedSound(chromium, address, options);
+
+test('the file holds to the size that the document tells', () => {
+  const zipped = gzipSync(readFileSync(fileURLToPath(page))).length;
+  console.log(`${(zipped / 1000).toFixed(0)} kB gzipped`);
+  const told = /The page is at most ([0-9]+) kB gzipped/.exec(readFileSync(join(root, 'docs/counter-page.md'), 'utf8'));
+  assert.ok(zipped <= 1000 * Number(told[1]), `${zipped} bytes gzipped, ${told[1]} kB told`);
+});
 
 /** Waits until all that was told is answered. */
 async function answered(window) {
