@@ -144,6 +144,50 @@ public final class Identification implements Worked {
     return open;
   }
 
+  /** Why one profile alone that the limits leave is not identified, for a card. */
+  private List<String> openOnCard() {
+    if (evidence.nothingCompared()) {
+      return List.of();
+    }
+    List<String> open = new ArrayList<>();
+    if (verdict == PlugVerdict.INSUFFICIENT_DATA) {
+      open.add("one dimension alone names none");
+    }
+    if (verdict == PlugVerdict.AMBIGUOUS) {
+      open.add("by the chances others remain likely");
+    }
+    if (verdict == PlugVerdict.NO_MATCH) {
+      open.add("all readings together fit none that is known here");
+    }
+    if (!weakestProvenance().canIdentify()) {
+      open.add("the sizes known here are " + weakestProvenance());
+    }
+    if (verdict == PlugVerdict.CANDIDATE) {
+      open.addAll(openOfCandidate());
+    }
+    return open;
+  }
+
+  private List<String> openOfCandidate() {
+    List<String> open = new ArrayList<>();
+    if (!fitsFirmly()) {
+      open.add("the readings fit it badly");
+    }
+    if (mayBeChance()) {
+      open.add("another plug of its size may agree by chance in so few readings");
+    }
+    if (!stillToRead().isEmpty()) {
+      open.add("a near copy may differ in what was not read, the " + listed(stillToRead()));
+    }
+    if (!notKnown().isEmpty()) {
+      open.add("a near copy may differ in what is not known of it, the " + listed(notKnown()));
+    }
+    if (needsWear()) {
+      open.add("it fits with wear only, and a near copy may be smaller there");
+    }
+    return open;
+  }
+
   /** Two of three sizes read is no agreement in all that the set knows, and is not called so. */
   private String notKnownInWords() {
     int known = best().profile().dimensions().size();
@@ -471,7 +515,15 @@ public final class Identification implements Worked {
   public PencilCard pencilCard(UnitSystem units) {
     return PlugCard.of(
         new PlugCard.Answered(
-            readings(), wearAllowance(), clues(), candidates(), unknownProbability(), verdict()),
+            readings(),
+            wearAllowance(),
+            clues(),
+            candidates(),
+            unknownProbability(),
+            verdict(),
+            slips(),
+            ifWorn(),
+            openOnCard()),
         Objects.requireNonNull(units, "units"));
   }
 

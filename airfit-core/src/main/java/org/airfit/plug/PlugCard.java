@@ -1,15 +1,18 @@
 package org.airfit.plug;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.airfit.internal.Digits;
 import org.airfit.internal.ReadingDensity;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.working.CardComparison;
 import org.airfit.working.CardTable;
 import org.airfit.working.PencilCard;
@@ -50,7 +53,10 @@ final class PlugCard {
       List<Clue> clues,
       List<ProfileCandidate> candidates,
       double unknownProbability,
-      PlugVerdict verdict) {}
+      PlugVerdict verdict,
+      List<ReadingSlip> slips,
+      Optional<PlugProfile> ifWorn,
+      List<String> open) {}
 
   private final Answered answer;
   private final UnitSystem units;
@@ -74,7 +80,7 @@ final class PlugCard {
   private PencilCard build() {
     for (PlugReading reading : readings) {
       Dimension dimension = reading.dimension();
-      Symbol symbol = Symbol.of(dimension.symbol(), ValueKind.SMALL_LENGTH);
+      Symbol symbol = Symbol.of(dimension.symbol(), kind(unitOf(reading)));
       symbols.put(dimension, symbol);
       card.given(symbol, reading.length().metres(), 6);
     }
@@ -85,6 +91,30 @@ final class PlugCard {
       card.answer("No size was read: every profile that is known here is left.");
     }
     return card.answer(chances()).build();
+  }
+
+  /**
+   * The unit that a reading was taken in, as well as its digits tell: that of the card, unless only the other one shows
+   * it in the digits of a caliper. A mean of several readings may be short in neither.
+   */
+  private LengthUnit unitOf(PlugReading reading) {
+    LengthUnit own = units.smallLengthUnit();
+    LengthUnit other = units.other().smallLengthUnit();
+    return !isShort(reading.length(), own) && isShort(reading.length(), other) ? other : own;
+  }
+
+  /** Whether a caliper shows the length so: to 0.001 mm or 0.0001 in. */
+  private static boolean isShort(Length length, LengthUnit unit) {
+    double scaled = length.in(unit) * (unit == LengthUnit.INCH ? 1.0e4 : 1.0e3);
+    return Math.abs(scaled - Math.rint(scaled)) < 1.0e-6;
+  }
+
+  private static ValueKind kind(LengthUnit unit) {
+    return unit == LengthUnit.INCH ? ValueKind.INCHES : ValueKind.MILLIMETRES;
+  }
+
+  private static int decimals(LengthUnit unit) {
+    return unit == LengthUnit.INCH ? 4 : 2;
   }
 
   /** The limits of a reading of a profile, in metres, beside the reading as it was taken; empty where none is known. */
@@ -116,6 +146,8 @@ final class PlugCard {
     List<ProfileCandidate> shown = new ArrayList<>(left);
     known.stream()
         .filter(candidate -> !left.contains(candidate))
+        .sorted(Comparator.comparingInt((ProfileCandidate candidate) -> misses(candidate, wear))
+            .thenComparingInt(candidate -> -candidate.degreesOfFreedom()))
         .limit(Math.max(0, ROWS - left.size()))
         .forEach(shown::add);
     List<List<String>> rows = new ArrayList<>();
@@ -123,9 +155,8 @@ final class PlugCard {
       rows.add(row(candidate, limits(candidate, wear), left.contains(candidate)));
     }
     List<String> heads = new ArrayList<>(List.of("profile"));
-    String unit = ValueKind.SMALL_LENGTH.unit(units);
-    readings.forEach(reading ->
-        heads.add(reading.dimension().label() + " " + reading.dimension().symbol() + ", " + unit));
+    readings.forEach(reading -> heads.add(reading.dimension().label() + " "
+        + reading.dimension().symbol() + ", " + kind(unitOf(reading)).unit(units)));
     heads.add("left");
     if (!rows.isEmpty()) {
       card.table(CardTable.of(
@@ -137,6 +168,20 @@ final class PlugCard {
           rows));
     }
     left(left, known.size());
+  }
+
+  /** How many readings lie outside of what a profile allows. */
+  private static int misses(ProfileCandidate candidate, double wear) {
+    Map<Dimension, double[]> limits = limits(candidate, wear);
+    int misses = 0;
+    for (Residual residual : candidate.residuals()) {
+      double[] allowed = limits.getOrDefault(residual.dimension(), new double[] {0.0, 0.0});
+      double read = residual.reading().length().metres();
+      if (!(read >= allowed[0] && read <= allowed[1])) {
+        misses++;
+      }
+    }
+    return misses;
   }
 
   private static boolean isLeft(ProfileCandidate candidate) {
@@ -155,12 +200,29 @@ final class PlugCard {
         + (unknown == 0
             ? ""
             : " Of " + unknown + " known here nothing that was read is known: they stay open."));
+    slip();
     if (left.size() != 1 || unknown > 0 || answer.verdict() != PlugVerdict.IDENTIFIED) {
-      card.answer(
-          "The limits settle no profile: do not put it under pressure with one that seems to"
-              + " fit.");
+      String open = left.size() == 1 ? String.join("; ", answer.open()) : "";
+      card.answer((open.isEmpty()
+              ? "The limits settle no profile"
+              : "The limits alone settle no profile, because " + open)
+          + ": do not put it under pressure with one that seems to fit.");
     }
     card.answerOfComparisons(unsettled);
+  }
+
+  /** What a reading looks like where it was probably a slip, or wear that would explain all, as the answer tells it. */
+  private void slip() {
+    if (!answer.slips().isEmpty()) {
+      ReadingSlip slip = answer.slips().get(0);
+      LengthUnit unit = unitOf(slip.readings().get(0));
+      card.answer(slip.inWords(unit == LengthUnit.INCH ? UnitSystem.US : UnitSystem.SI)
+          + " The chances below hold if it reads the same again.");
+    } else if (answer.ifWorn().isPresent()) {
+      card.answer("It may be " + answer.ifWorn().get().displayName() + ", worn by up to "
+          + units.saySmall(Length.ofMillimetres(Assumptions.USUAL_WEAR_MM))
+          + ": look at it, and allow for that wear. The chances below hold if it is as new.");
+    }
   }
 
   /** A profile that is left, and whether it is so by rounding only. */
@@ -189,7 +251,7 @@ final class PlugCard {
           reading.length().metres(),
           allowed[0] + moved,
           allowed[1] + moved,
-          units.either(2, 4));
+          decimals(unitOf(reading)));
       if (!compared.isSettled()) {
         unsettled++;
         onTheLimit.add(candidate.profile().id());
@@ -218,6 +280,15 @@ final class PlugCard {
                     + ValueKind.SMALL_LENGTH.format(answer.wearAllowance().metres(), 2, units)
                 : "; no wear is allowed for")
             + ".");
+    List<String> beside = readings.stream()
+        .filter(reading -> unitOf(reading) != units.smallLengthUnit())
+        .map(reading -> reading.dimension().symbol() + " is " + units.saySmall(reading.length()))
+        .toList();
+    if (!beside.isEmpty()) {
+      String read = units.either("inches", "millimetres");
+      card.note(
+          "Read in " + read + ", and compared in " + read + ": " + String.join(", ", beside) + ".");
+    }
     if (readings.stream().filter(reading -> reading.caliper().isPresent()).count() > 1) {
       card.note(
           "Readings by one caliper share its error. The limits take each reading by itself; the"
@@ -230,9 +301,11 @@ final class PlugCard {
   }
 
   private String chances() {
-    List<String> said = answer.candidates().stream()
+    List<ProfileCandidate> likeliest = answer.candidates().stream()
         .filter(candidate -> candidate.probability() >= SAID_ABOVE)
         .limit(MOST_SAID)
+        .toList();
+    List<String> said = likeliest.stream()
         .map(candidate ->
             candidate.profile().displayName() + " " + Digits.percent(candidate.probability()))
         .collect(Collectors.toCollection(ArrayList::new));
@@ -243,6 +316,11 @@ final class PlugCard {
         ? "no match known here"
         : answer.verdict().label();
     return "By chances, which weigh all readings together: " + String.join(", ", said) + "; "
-        + verdict + ".";
+        + verdict + "."
+        + (likeliest.stream().allMatch(PlugCard::isLeft)
+            ? ""
+            : " A profile falls out by one reading outside of its limits; the chances ask how far"
+                + " outside that lies, and what else the plug could be, so one that fell out can"
+                + " still be the likeliest.");
   }
 }

@@ -10,6 +10,7 @@ import org.airfit.measure.Instrument;
 import org.airfit.measure.PartSpread;
 import org.airfit.measure.Reading;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.LengthUnit;
 import org.airfit.source.Source;
 import org.airfit.working.CardTable;
 import org.airfit.working.PencilCard;
@@ -89,6 +90,84 @@ class PlugCardTest {
     assertThat(card.inWords().get(0)).startsWith("No profile is left");
     assertThat(card.tables().get(0).title()).startsWith("Profiles that come nearest");
     assertThat(card.inWords().get(1)).contains("do not put it under pressure");
+  }
+
+  private static final Identifier ALL = Identifier.of(DemoProfiles.birds());
+
+  /** A Curlew whose groove of 4.20 mm was typed as 2.40 mm, two digits exchanged. */
+  private static Identification slipped() {
+    return ALL.identify(List.of(
+        read(Dimension.TIP_DIAMETER, 18.76),
+        read(Dimension.COLLAR_DIAMETER, 23.84),
+        read(Dimension.TIP_LENGTH, 21.0),
+        read(Dimension.GROOVE_WIDTH, 2.40)));
+  }
+
+  @Test
+  void a_slip_is_named_as_the_answer_names_it() {
+    Identification answer = slipped();
+    assertThat(answer.slips()).isNotEmpty();
+    PencilCard card = answer.pencilCard(UnitSystem.SI);
+    assertThat(card.inWords())
+        .anyMatch(line -> line.startsWith(answer.slips().get(0).inWords(UnitSystem.SI))
+            && line.endsWith("The chances below hold if it reads the same again."));
+  }
+
+  @Test
+  void those_that_come_nearest_stand_in_the_order_of_fewest_misses() {
+    CardTable table = slipped().pencilCard(UnitSystem.SI).tables().get(0);
+    assertThat(table.title()).startsWith("Profiles that come nearest");
+    List<Long> misses = table.rows().stream()
+        .map(row -> row.stream().filter(cell -> cell.endsWith(": no")).count())
+        .toList();
+    assertThat(misses).isSorted().hasSizeGreaterThan(2);
+    assertThat(misses.get(0)).isEqualTo(1L);
+  }
+
+  @Test
+  void one_that_is_left_and_not_identified_says_why() {
+    PencilCard card = BIRDS
+        .identify(List.of(read(Dimension.TIP_DIAMETER, 18.80), read(Dimension.GROOVE_WIDTH, 4.25)))
+        .pencilCard(UnitSystem.SI);
+    assertThat(card.inWords().get(0)).startsWith("Left: Demo Curlew.");
+    assertThat(card.inWords().get(1))
+        .startsWith("The limits alone settle no profile, because the sizes known here are invented")
+        .contains("; a near copy may differ in what was not read, the collar diameter")
+        .endsWith(": do not put it under pressure with one that seems to fit.");
+  }
+
+  /** One reading three scatters off rules a profile out by its limits, and leaves it the likeliest by chances. */
+  @Test
+  void a_profile_that_fell_out_and_is_the_likeliest_is_explained() {
+    PencilCard card = BIRDS
+        .identify(List.of(
+            read(Dimension.TIP_DIAMETER, 18.64),
+            read(Dimension.COLLAR_DIAMETER, 23.84),
+            read(Dimension.GROOVE_WIDTH, 4.20)))
+        .pencilCard(UnitSystem.SI);
+    assertThat(card.inWords().get(0)).startsWith("No profile is left");
+    assertThat(card.inWords().get(card.inWords().size() - 1))
+        .contains("Demo Curlew ")
+        .endsWith("so one that fell out can still be the likeliest.");
+  }
+
+  @Test
+  void a_reading_stays_in_the_unit_of_its_caliper_with_the_other_beside() {
+    List<PlugReading> readings = List.of(
+        read(Dimension.TIP_DIAMETER, 18.80),
+        PlugReading.of(
+            Dimension.GROOVE_WIDTH, Reading.of(Length.of(0.1673, LengthUnit.INCH), mm(0.02))));
+    PencilCard us = BIRDS.identify(readings).pencilCard(UnitSystem.US);
+    assertThat(us.tables().get(0).heads()).contains("tip diameter D_t, mm", "groove width W_g, in");
+    assertThat(row(us, "Demo Curlew").get(1)).isEqualTo("18.66 to 18.86: yes");
+    assertThat(us.toText())
+        .contains(
+            "D_t = 18.8 mm",
+            "W_g = 0.1673 in",
+            "Read in millimetres, and compared in millimetres: D_t is 0.7402 in.");
+    PencilCard si = BIRDS.identify(readings).pencilCard(UnitSystem.SI);
+    assertThat(si.tables().get(0).heads()).contains("groove width W_g, in");
+    assertThat(si.toText()).contains("Read in inches, and compared in inches: W_g is 4.249 mm.");
   }
 
   /** Metal goes in one direction: a tip gets smaller, a groove wider, and the length to the stop stays. */
@@ -199,8 +278,10 @@ class PlugCardTest {
             : dimension == Dimension.TIP_LENGTH ? 16.2 : 5.1;
         double size = nominal + 0.25 + 0.2 * random.nextGaussian();
         if (random.nextInt(5) > 0) {
-          readings.add(PlugReading.of(
-              dimension, Instrument.DIGITAL_CALIPER, mm(0.01 * Math.rint(100.0 * size))));
+          Length shown = units == UnitSystem.US
+              ? Length.of(0.0005 * Math.rint(size / 25.4 / 0.0005), LengthUnit.INCH)
+              : mm(0.01 * Math.rint(100.0 * size));
+          readings.add(PlugReading.of(dimension, Instrument.DIGITAL_CALIPER, shown));
         }
       }
       if (readings.isEmpty()) {
