@@ -8,9 +8,11 @@ import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.LengthUnit;
 import org.airfit.quantity.PressureDrop;
+import org.airfit.quantity.Quantity;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Temperature;
 import org.airfit.quantity.TemperatureUnit;
+import org.airfit.quantity.Unit;
 import org.airfit.quantity.VolumeFlowUnit;
 import org.airfit.working.UnitSystem;
 
@@ -21,32 +23,80 @@ final class AmountWords {
   private static final int DIGITS = 3;
 
   /** The digits to which a value comes back from SI as it was typed. */
-  private static final int EXACT_DIGITS = 9;
+  static final int EXACT_DIGITS = 9;
 
   private AmountWords() {}
 
-  /** A value in SI, in words. */
-  static String of(Topic topic, double si, UnitSystem units) {
+  /** A number in the unit that a customer types. */
+  private record Typed(double number, String unit) {
+
+    /** With so many digits, but no digit before the point rounded away, as sheets print them. */
+    BigDecimal rounded(int digits, RoundingMode rounding) {
+      BigDecimal exact =
+          new BigDecimal(number).round(new MathContext(EXACT_DIGITS)).setScale(
+              EXACT_DIGITS, RoundingMode.HALF_EVEN);
+      int whole = exact.precision() - exact.scale();
+      return exact.setScale(Math.max(0, digits - whole), rounding);
+    }
+  }
+
+  /** The fewest digits that a bound of this topic is told with. */
+  static int digits(Topic topic) {
     return switch (topic) {
-      case DUTY -> percent(si);
-      case EXACT_AIR, AIR_OF_OTHERS -> inWords(flow(si), units);
-      case HOSE_BORE ->
-        Length.ofMetres(si).format(units.either(LengthUnit.MILLIMETRE, LengthUnit.INCH));
-      case REACH, HOSE_LENGTH ->
-        Length.ofMetres(si).format(units.either(LengthUnit.METRE, LengthUnit.FOOT));
-      case REGULATOR_DROOP -> {
-        PressureDrop droop = PressureDrop.ofPascals(si);
-        yield atMost(droop.in(units.pressureUnit()), droop.format(units.pressureUnit()));
-      }
-      case EXACT_PRESSURE -> {
-        GaugePressure needed = GaugePressure.ofPascals(si);
-        yield atMost(needed.in(units.pressureUnit()), needed.format(units.pressureUnit()));
-      }
-      case COLDEST, HOTTEST ->
-        Temperature.ofKelvins(si)
-            .format(units.either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT));
-      default -> GaugePressure.ofPascals(si).format(units.pressureUnit());
+      case DUTY -> DIGITS;
+      case EXACT_AIR, AIR_OF_OTHERS -> DIGITS + 2; // two more than sheets tell, see typed()
+      default -> DIGITS + 1;
     };
+  }
+
+  /**
+   * A bound in SI as a number that a customer types, rounded to one side; what is off by the rounding of a double alone
+   * is told as it was typed.
+   */
+  static BigDecimal rounded(
+      Topic topic, double si, UnitSystem units, int digits, RoundingMode rounding) {
+    return typed(topic, si, units).rounded(digits, rounding);
+  }
+
+  /** The same in words, with its unit. */
+  static String of(Topic topic, double si, UnitSystem units, int digits, RoundingMode rounding) {
+    Typed typed = typed(topic, si, units);
+    BigDecimal rounded = typed.rounded(digits, rounding);
+    return (rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString()) + " "
+        + typed.unit();
+  }
+
+  private static Typed typed(Topic topic, double si, UnitSystem units) {
+    return switch (topic) {
+      case DUTY -> new Typed(100.0 * si, "%");
+      case EXACT_AIR, AIR_OF_OTHERS -> typed(flow(si), units);
+      case HOSE_BORE ->
+        typed(Length.ofMetres(si), units.either(LengthUnit.MILLIMETRE, LengthUnit.INCH));
+      case REACH, HOSE_LENGTH ->
+        typed(Length.ofMetres(si), units.either(LengthUnit.METRE, LengthUnit.FOOT));
+      case REGULATOR_DROOP -> typed(PressureDrop.ofPascals(si), units.pressureUnit());
+      case COLDEST, HOTTEST -> {
+        TemperatureUnit unit = units.either(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT);
+        Temperature temperature = Temperature.ofKelvins(si);
+        yield new Typed(temperature.in(unit), unit(temperature.format(unit)));
+      }
+      default -> typed(GaugePressure.ofPascals(si), units.pressureUnit());
+    };
+  }
+
+  private static <Q extends Quantity<Q, U>, U extends Unit> Typed typed(Q quantity, U unit) {
+    return new Typed(quantity.in(unit), unit(quantity.format(unit)));
+  }
+
+  /**
+   * A flow so that neighbours of where it turns differ. Counted is its mass: with what is typed so the run is reckoned
+   * again, and moist air is lighter than dry air at one pressure and temperature.
+   */
+  private static Typed typed(FreeAirFlow flow, UnitSystem units) {
+    FreeAirFlow counted = FreeAirFlow.from(flow.massFlow(), units.counted(flow).reference());
+    return new Typed(
+        units.either(counted.litresPerSecond(), counted.cubicFeetPerMinute()),
+        unit(units.say(flow)));
   }
 
   /** The flow of a value in SI. */
@@ -54,39 +104,7 @@ final class AmountWords {
     return FreeAirFlow.of(si, VolumeFlowUnit.CUBIC_METRE_PER_SECOND, ReferenceState.ANR);
   }
 
-  /**
-   * A flow with two digits more than sheets tell, so that neighbours of where it turns differ. Counted is its mass: with
-   * what is typed so the run is reckoned again, and moist air is lighter than dry air at one pressure and temperature.
-   */
-  static String inWords(FreeAirFlow flow, UnitSystem units) {
-    FreeAirFlow counted = FreeAirFlow.from(flow.massFlow(), units.counted(flow).reference());
-    double number = units.either(counted.litresPerSecond(), counted.cubicFeetPerMinute());
-    return atMost(number, DIGITS + 2) + " " + unit(units.say(flow));
-  }
-
-  /** A droop or a pressure needed that is enough, no higher than it is: typed so it is enough too. */
-  static String atMost(double number, String said) {
-    return atMost(number, DIGITS + 1) + " " + unit(said);
-  }
-
-  /** Rounded down; what is off by the rounding of a double alone is told as it was typed. */
-  private static String atMost(double number, int digits) {
-    BigDecimal rounded = new BigDecimal(number)
-        .round(new MathContext(EXACT_DIGITS))
-        .round(new MathContext(digits, RoundingMode.FLOOR));
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
-  }
-
   private static String unit(String said) {
     return said.substring(said.indexOf(' ') + 1);
-  }
-
-  /** A share of the time, such as "37.5 %". */
-  static String percent(double share) {
-    return new BigDecimal(100.0 * share)
-            .round(new MathContext(DIGITS))
-            .stripTrailingZeros()
-            .toPlainString()
-        + " %";
   }
 }

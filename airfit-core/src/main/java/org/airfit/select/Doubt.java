@@ -1,5 +1,6 @@
 package org.airfit.select;
 
+import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -65,9 +66,16 @@ public final class Doubt {
   Doubt upTo(GaugePressure most, boolean isEnough) {
     return new Doubt(
         what,
-        si.upTo(UnitSystem.SI.say(most), isEnough),
-        us.upTo(UnitSystem.US.say(most), isEnough),
+        si.upTo(noMoreThan(most, UnitSystem.SI), isEnough),
+        us.upTo(noMoreThan(most, UnitSystem.US), isEnough),
         basis);
+  }
+
+  /** A pressure that must not be exceeded, rounded down: set as it is told, it is not. */
+  private static String noMoreThan(GaugePressure most, UnitSystem units) {
+    Topic topic = Topic.SETTING;
+    return AmountWords.of(
+        topic, most.pascals(), units, AmountWords.digits(topic), RoundingMode.FLOOR);
   }
 
   private Told in(UnitSystem units) {

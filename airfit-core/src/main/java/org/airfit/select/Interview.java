@@ -540,6 +540,14 @@ public final class Interview {
     return tried;
   }
 
+  /**
+   * Where an amount turns, as near as that is looked for: it is not said on which side a value in between lies.
+   *
+   * @param before the last value that was tried before it
+   * @param behind the first that was tried behind it
+   */
+  private record Turn(double before, double behind) {}
+
   /** An amount tried value by value, in SI, each once. */
   private final class Amount {
 
@@ -566,23 +574,28 @@ public final class Interview {
           continue;
         }
         double step = Math.min(nearest, 0.5 * (span.most() - span.least()));
-        List<Double> turns = new ArrayList<>();
+        List<Turn> turns = new ArrayList<>();
         addTurns(turns, span.least() + step, span.inside(), nearest, alike);
         addTurns(turns, span.inside(), span.most(), nearest, alike);
         double from = span.least();
-        for (double turn : turns) {
-          parted.add(Span.between(from, turn));
-          parted.add(Span.at(turn));
-          from = turn;
+        for (Turn turn : turns) {
+          if (turn.before() > from) {
+            parted.add(Span.between(from, turn.before()));
+          }
+          parted.add(Span.at(turn.before()));
+          // what turns at the end of the span itself turns no sooner: the middle of what is left tells
+          from = turn.behind() < span.most() ? turn.behind() : turn.before();
         }
-        parted.add(Span.between(from, span.most()));
+        if (span.most() > from) {
+          parted.add(Span.between(from, span.most()));
+        }
       }
       return List.copyOf(parted);
     }
 
     /** Halves what lies between two values as long as it stands otherwise at one than at the other. */
     private void addTurns(
-        List<Double> turns,
+        List<Turn> turns,
         double low,
         double high,
         double nearest,
@@ -591,7 +604,7 @@ public final class Interview {
         return;
       }
       if (high - low <= nearest) {
-        turns.add(low);
+        turns.add(new Turn(low, high));
         return;
       }
       double middle = 0.5 * (low + high);

@@ -1,5 +1,6 @@
 package org.airfit.select;
 
+import java.math.RoundingMode;
 import org.airfit.working.UnitSystem;
 
 /**
@@ -30,21 +31,38 @@ record Span(double least, boolean hasLeast, double most, boolean hasMost, double
     return new Span(least, hasLeast, next.most, next.hasMost, inside);
   }
 
-  /** In words, such as "more than 7.4 bar(g), up to 8.5 bar(g)"; a lower end of 0 needs no word. */
+  /**
+   * In words, such as "more than 7.4 bar(g), up to 8.5 bar(g)"; a lower end of 0 needs no word. Both ends are rounded
+   * into the span, so that who types a bound, or any value of those that the words name, gets what is told of them.
+   */
   String inWords(Topic topic, UnitSystem units) {
     if (least == most) {
-      return "just " + AmountWords.of(topic, least, units);
+      return "just "
+          + AmountWords.of(topic, least, units, AmountWords.EXACT_DIGITS, RoundingMode.HALF_EVEN);
     }
     boolean startsAnywhere = least == 0.0;
     boolean endsAnywhere = Double.isInfinite(most);
-    String from = hasLeast
-        ? AmountWords.of(topic, least, units) + " or more"
-        : "more than " + AmountWords.of(topic, least, units);
+    int digits = startsAnywhere || endsAnywhere ? AmountWords.digits(topic) : digits(topic, units);
+    String low = AmountWords.of(topic, least, units, digits, RoundingMode.CEILING);
+    String from = hasLeast ? low + " or more" : "more than " + low;
     String to = (hasMost ? "up to " : "less than ")
-        + (endsAnywhere ? "" : AmountWords.of(topic, most, units));
+        + (endsAnywhere ? "" : AmountWords.of(topic, most, units, digits, RoundingMode.FLOOR));
     if (startsAnywhere) {
       return endsAnywhere ? "whatever it is" : to;
     }
     return endsAnywhere ? from : from + ", " + to;
+  }
+
+  /** As few digits as leave something between its ends. */
+  private int digits(Topic topic, UnitSystem units) {
+    int digits = AmountWords.digits(topic);
+    while (digits < AmountWords.EXACT_DIGITS
+        && AmountWords.rounded(topic, least, units, digits, RoundingMode.CEILING)
+                .compareTo(
+                    AmountWords.rounded(topic, most, units, digits, RoundingMode.FLOOR))
+            >= 0) {
+      digits++;
+    }
+    return digits;
   }
 }
