@@ -56,6 +56,7 @@ final class BillJoints {
     lines.addAll(washers());
     lines.addAll(retainers());
     askForUnusedOutlets();
+    askForOutletsOfOthers();
     return lines;
   }
 
@@ -65,6 +66,17 @@ final class BillJoints {
         .forEach(unused -> questions.add("What closes " + unused.inWords() + ", "
             + String.join(", ", unused.ends())
             + "? A plug must go into each, or more lines onto them."));
+  }
+
+  /**
+   * Others may draw behind a tee in front of a splitter too, so that one without an outlet for them is no fault; but
+   * somebody must see to it that their air comes from somewhere.
+   */
+  private void askForOutletsOfOthers() {
+    UnusedOutlets.noneForOthers(a)
+        .forEach(splitter -> questions.add("Where do the others who draw air at " + splitter
+            + " go on? The lines take all of its outlets: lead the others off with a tee in front of it, or take a"
+            + " splitter with one outlet more."));
   }
 
   /** The pieces that go between where no adapters of the catalogue do alone, each by its standard shape. */

@@ -37,6 +37,22 @@ record UnusedOutlets(String splitter, List<String> ends) {
     return all;
   }
 
+  /**
+   * The splitters from which others take air and of which the lines take every outlet, so that none is left for them:
+   * what each is called.
+   */
+  static List<String> noneForOthers(Assembly assembly) {
+    List<String> none = new ArrayList<>();
+    for (Placed each : assembly.placed()) {
+      if (each.part() instanceof Part.Splitter splitter
+          && each.position().others().isPresent()
+          && assembly.stretch(each.position()).outlets() >= splitter.outlets().size()) {
+        none.add(called(assembly, each));
+      }
+    }
+    return none;
+  }
+
   private static String called(Assembly assembly, Placed splitter) {
     boolean isOnly = assembly.placed().stream()
             .filter(each -> each.part() instanceof Part.Splitter)

@@ -542,6 +542,11 @@ class SeveralToolsTest {
     assertThat(questions(job(others).build(), manifold(3, 20.0)))
         .as("others take air there")
         .isEmpty();
+    assertThat(questions(job(others).build(), manifold(2, 20.0)))
+        .as("the two lines take both outlets")
+        .containsExactly(
+            "Where do the others who draw air at part manifold 2 go on? The lines take all of its outlets: lead the"
+                + " others off with a tee in front of it, or take a splitter with one outlet more.");
   }
 
   /**
