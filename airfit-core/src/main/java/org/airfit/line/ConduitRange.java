@@ -37,6 +37,9 @@ public record ConduitRange(Conduit least, Conduit most, List<Source> assumptions
 
   private static final Source TOLD = Source.derived("as told, nothing assumed");
 
+  private static final Source LENGTH_UNTOLD = Source.commonPractice(
+      "length not told: from the nearest to the farthest that it may have to reach; its loss is that of the farthest");
+
   /**
    * Checks the components.
    *
@@ -163,7 +166,7 @@ public record ConduitRange(Conduit least, Conduit most, List<Source> assumptions
   }
 
   /**
-   * Obtains this range with its length measured.
+   * Obtains this range with its length measured. Nothing is then taken for the length any more.
    *
    * @param measured the length, or between which two it lies
    * @return this with the longest at {@code least} and the shortest at {@code most}
@@ -171,8 +174,33 @@ public record ConduitRange(Conduit least, Conduit most, List<Source> assumptions
    */
   public ConduitRange ofLength(Range<Length> measured) {
     Objects.requireNonNull(measured, "measured");
+    List<Source> taken = new ArrayList<>(assumptions);
+    taken.remove(LENGTH_UNTOLD);
     return new ConduitRange(
-        least.withLength(measured.most()), most.withLength(measured.least()), assumptions);
+        least.withLength(measured.most()), most.withLength(measured.least()), taken);
+  }
+
+  /**
+   * Obtains this range of a hose whose length nobody told, only how far it must reach: it may be as short as the nearest
+   * of that, and as long as the farthest. Where that is one length, it is taken to be told so.
+   *
+   * @param reach how far it must reach
+   * @return this with that length, which is not told but where {@code reach} is exact
+   * @throws IllegalArgumentException if {@code reach} is out of the range of {@link Conduit#of}
+   */
+  public ConduitRange ofUntoldLength(Range<Length> reach) {
+    ConduitRange reaching = ofLength(Objects.requireNonNull(reach, "reach"));
+    if (reach.isExact()) {
+      return reaching;
+    }
+    List<Source> taken = new ArrayList<>(reaching.assumptions);
+    taken.add(LENGTH_UNTOLD);
+    return new ConduitRange(reaching.least, reaching.most, taken);
+  }
+
+  /** {@return whether its length was taken from how far it must reach, as nobody told it} */
+  public boolean isLengthUntold() {
+    return assumptions.contains(LENGTH_UNTOLD);
   }
 
   /**

@@ -222,8 +222,19 @@ final class AnswerText {
     return Range.exactly(Range.parse(text, FreeAirFlow::parse).most());
   }
 
+  /** A regulator with what was answered of it: what it is set to, or by how much the one that is there droops. */
+  static Slot.Regulated told(Slot.Regulated slot, Topic topic, String text) {
+    if (topic == Topic.SETTING) {
+      return slot.withSetRange(setting(text));
+    }
+    Part.Regulator there = slot.regulator()
+        .orElseThrow(() -> new IllegalArgumentException("regulator whose droop is asked about must"
+            + " be one that is there, was \"" + slot.name() + "\", which is to be chosen"));
+    return slot.with(there.ofDroop(droop(text).most()));
+  }
+
   /** What a regulator is set to: the air is judged at the least of a range, the limits and ratings at the most. */
-  static Range<GaugePressure> setting(String text) {
+  private static Range<GaugePressure> setting(String text) {
     return pressures(text);
   }
 

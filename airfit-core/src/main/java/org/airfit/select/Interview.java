@@ -44,9 +44,10 @@ import org.jspecify.annotations.Nullable;
  * hose whose reach is a range how far it is, by its name. Each rule about a tool counts for each of them by itself.
  *
  * <p>Of what was told as a range it asks for the value where that can change something: the duty of a tool whose air is
- * an average, what a tool takes and needs, what a regulator is set to, what others take behind a splitter, and bore and
- * length of a hose that is there. Of a part that is there without a rating it asks what is printed on it. A supply that
- * swings from cut-in to cut-out is no such range: both ends of it occur, and both are judged.
+ * an average, what a tool takes and needs, what a regulator is set to and by how much one that is there droops, what
+ * others take behind a splitter, and bore and length of a hose that is there. Of a part that is there without a rating it
+ * asks what is printed on it. A supply that swings from cut-in to cut-out is no such range: both ends of it occur, and
+ * both are judged.
  *
  * <p>What is not asked here: what else is there already and stays, the pipes, the atmosphere (the standard one unless the
  * job tells it), the air's temperature (20 °C unless told), the rules of the place, and by what the proposals are put in
@@ -440,6 +441,9 @@ public final class Interview {
     }
     if (topic == Topic.SETTING && subject.of().isPresent()) {
       return Turns.settingSpans(regulated(subject, job).setRange());
+    }
+    if (topic == Topic.REGULATOR_DROOP && subject.of().isPresent()) {
+      return Turns.droopSpans(regulated(subject, job).regulator().orElseThrow().droopRange());
     }
     return Turns.spans(topic, of, catalogue);
   }

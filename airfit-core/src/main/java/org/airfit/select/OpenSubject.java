@@ -27,6 +27,12 @@ record OpenSubject(Subject subject, Requirement of) {
         }
         regulatorsInDoubt(job)
             .forEach(each -> open.add(new OpenSubject(Subject.of(topic, each.name()), job)));
+      } else if (topic == Topic.REGULATOR_DROOP) {
+        if (!job.droopRange().isExact()) {
+          open.add(new OpenSubject(Subject.ofJob(topic), job));
+        }
+        regulatorsOfUnknownDroop(job)
+            .forEach(each -> open.add(new OpenSubject(Subject.of(topic, each.name()), job)));
       } else if (job.isOfSeveralTools() && topic.isOfTool()) {
         for (Requirement way : job.toEachTool()) {
           if (isUntold(topic, way)) {
@@ -86,6 +92,20 @@ record OpenSubject(Subject subject, Requirement of) {
         .toList();
   }
 
+  /**
+   * The regulators that are there and of which it is not known exactly by how much they droop; of one that is to be
+   * chosen its maker must tell it, and behind the end of a curve no gauge shows what the curve would.
+   */
+  private static List<Slot.Regulated> regulatorsOfUnknownDroop(Requirement job) {
+    return job.layout().allSlots().stream()
+        .filter(Slot.Regulated.class::isInstance)
+        .map(Slot.Regulated.class::cast)
+        .filter(regulated -> regulated.regulator()
+            .filter(there -> !there.droopRange().isExact())
+            .isPresent())
+        .toList();
+  }
+
   /** Whether a job does not tell this yet, and could. */
   private static boolean isUntold(Topic topic, Requirement job) {
     boolean isRegulated = job.pressures().whileRegulated().isPresent();
@@ -98,6 +118,7 @@ record OpenSubject(Subject subject, Requirement of) {
           OUTLET,
           REACH,
           SETTING,
+          REGULATOR_DROOP,
           HOSE_BORE,
           HOSE_LENGTH,
           AIR_OF_OTHERS,
@@ -122,7 +143,6 @@ record OpenSubject(Subject subject, Requirement of) {
       case RELIEF_VALVE -> !job.isHighestTold() && job.isCutOutTold();
       case REGULATOR -> !isRegulated && job.pressures().regulated().isWhole();
       case REGULATOR_FAILED -> isRegulated && !job.isFailureTold();
-      case REGULATOR_DROOP -> !job.droopRange().isExact();
       case PLACE -> job.environment().isEmpty();
       case CLEANER -> job.environment().filter(Environment.WASH_DOWN::equals).isPresent();
       case AIR -> job.lubrication().isEmpty();

@@ -381,6 +381,23 @@ public sealed interface Part {
     }
 
     /**
+     * Obtains this with its droop read off a gauge behind it while all works that draws air through it.
+     *
+     * @param measured by how much the gauge falls
+     * @return this, drooping so at whatever flow the job has, in place of what was told of its droop before
+     */
+    public Regulator ofDroop(PressureDrop measured) {
+      return new Regulator(
+          facts,
+          kind,
+          capacityRange,
+          Range.exactly(Objects.requireNonNull(measured, "measured")),
+          Optional.empty(),
+          upstream,
+          downstream);
+    }
+
+    /**
      * Obtains a regulator that droops in a straight line, or whatever flows.
      *
      * @param facts what it tells of itself

@@ -221,14 +221,28 @@ public sealed interface Slot {
     }
 
     /**
-     * Obtains this with another length.
+     * Obtains this with another length. A hose that is there and whose length nobody told is as long as that.
      *
      * @param range between which lengths the one lies that it must have at least
      * @return this with the length
      * @throws IllegalArgumentException if the most of {@code range} is above the length that it may have at most
      */
     public Hose reaching(Range<Length> range) {
-      return new Hose(name, range, isWhip, atMost, bore, hose);
+      Objects.requireNonNull(range, "range");
+      return new Hose(
+          name,
+          range,
+          isWhip,
+          atMost,
+          bore,
+          hose.map(there -> there.conduitRange().isLengthUntold()
+              ? new Part.Hose(
+                  there.facts(),
+                  there.bore(),
+                  there.conduitRange().ofUntoldLength(range),
+                  there.upstream(),
+                  there.downstream())
+              : there));
     }
 
     /**

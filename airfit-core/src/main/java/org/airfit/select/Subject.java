@@ -48,7 +48,7 @@ public record Subject(Topic topic, Optional<String> of) implements Comparable<Su
    * Obtains a topic of one tool or hose.
    *
    * @param topic the topic
-   * @param name the way to the tool, such as "line 2, sander", or the hose by the name of its slot
+   * @param name the way to the tool, such as "line 2, sander", or the hose or the regulator by the name of its slot
    * @return the subject
    * @throws IllegalArgumentException if {@code name} is blank
    */

@@ -156,13 +156,13 @@ final class ToldSoFar {
           ? job.toBuilder().layout(layout.replacing(of, told)).build()
           : usual(job, told);
     }
-    if (topic == Topic.SETTING) {
+    if (topic == Topic.SETTING || topic == Topic.REGULATOR_DROOP) {
       if (!(layout.slot(of).orElse(null) instanceof Slot.Regulated regulated)) {
         throw new IllegalArgumentException("regulator that is asked about must be one of the"
             + " layout (" + layout + "), was \"" + of + "\"");
       }
       return job.toBuilder()
-          .layout(layout.replacing(of, regulated.withSetRange(AnswerText.setting(text))))
+          .layout(layout.replacing(of, AnswerText.told(regulated, topic, text)))
           .build();
     }
     int tool = way(job, of);

@@ -201,7 +201,8 @@ public enum Topic {
 
   /** By how much the regulator droops. */
   REGULATOR_DROOP(
-      "By how much does the gauge behind the regulator fall while the tool works?",
+      "By how much does the gauge behind the regulator fall while the tool works, and all others that draw air"
+          + " through it?",
       "what the regulator droops is missing at the tool",
       Rule.AIR_AT_TOOL.source(),
       "5 psi, or 0.3 bar"),

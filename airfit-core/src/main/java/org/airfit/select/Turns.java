@@ -278,6 +278,14 @@ final class Turns {
     return spans(Topic.SETTING, List.of(), domain(set));
   }
 
+  /** The same of by how much a regulator droops, which lies between two losses. */
+  static List<Span> droopSpans(Range<PressureDrop> droop) {
+    return spans(
+        Topic.REGULATOR_DROOP,
+        List.of(),
+        new Domain(droop.least().pascals(), droop.most().pascals()));
+  }
+
   private static List<Span> spans(Topic topic, List<Double> all, Domain domain) {
     List<Double> turns = all.stream()
         .filter(turn -> turn > domain.least() && turn < domain.most())

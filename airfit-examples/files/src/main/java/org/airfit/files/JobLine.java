@@ -48,6 +48,7 @@ final class JobLine {
 
   /** The same of its length. */
   private static final String TRUE_LENGTH = "measuredLength";
+  private static final String TRUE_DROOP = "measuredDroop";
 
   private static final String AT_MOST = "atMost";
   private static final String ACCEPTED_REACH =
@@ -523,11 +524,11 @@ final class JobLine {
   }
 
   /** How long a hose must be, where that is a length. */
-  private static Optional<Length> reachTold(Field item) throws WrongFileException {
+  private static Optional<Range<Length>> reachTold(Field item) throws WrongFileException {
     Optional<Field> reach = item.find(REACH, ACCEPTED_REACH);
     return reach.isEmpty() || isLongest(reach.get())
         ? Optional.empty()
-        : Optional.of(lengths(reach.get()).most());
+        : Optional.of(lengths(reach.get()));
   }
 
   /** A length or a range of it; a word without a digit is most likely "longest", misspelt. */
@@ -596,12 +597,15 @@ final class JobLine {
 
   private Slot regulated(Field item, RegulatorKind kind, String name) throws WrongFileException {
     Range<GaugePressure> set = set(item);
-    Optional<Part.Regulator> there = rated(
+    Optional<Part.Regulator> there = drooping(
         item,
-        PART,
-        RATED,
-        Part.Regulator.class,
-        parts.find(item, PART, Part.Regulator.class, kind.toString(), name));
+        set,
+        rated(
+            item,
+            PART,
+            RATED,
+            Part.Regulator.class,
+            parts.find(item, PART, Part.Regulator.class, kind.toString(), name)));
     Optional<Field> fails = item.find("ifFails", IF_FAILS);
     Optional<GaugePressure> failed =
         fails.isPresent() ? Optional.of(fails.get().most(GaugePressure::parse)) : Optional.empty();
@@ -609,6 +613,30 @@ final class JobLine {
       requireFailedAtLeast(item, fails.get(), set.most());
     }
     return item.build(() -> new Slot.Regulated(name, kind, set, failed, there));
+  }
+
+  /** A regulator that is there and whose droop nobody told, with what its gauge showed while all worked. */
+  private static Optional<Part.Regulator> drooping(
+      Field item, Range<GaugePressure> set, Optional<Part.Regulator> told)
+      throws WrongFileException {
+    Optional<Field> read = item.find(TRUE_DROOP, "a loss, such as \"4 psi\"");
+    if (read.isEmpty()) {
+      return told;
+    }
+    Part.Regulator there = told.orElseThrow(() -> read.get()
+        .wrong("is read off the gauge of a regulator that is there; tell its part, or leave it out"));
+    if (there.droopRange().isExact()) {
+      throw read.get()
+          .wrong("stands beside the droop or the curve that " + there.name()
+              + " tells; keep one of the two");
+    }
+    PressureDrop droop = read.get().most(PressureDrop::parse);
+    if (droop.pascals() >= set.least().pascals()) {
+      throw read.get()
+          .wrong("was " + read.get().text().strip() + ", not below the "
+              + item.field("set", "").text().strip() + " that it is set to");
+    }
+    return Optional.of(there.ofDroop(droop));
   }
 
   /** What stands behind a failed regulator is not less than what stands behind one that holds. */

@@ -34,9 +34,10 @@ final class OldHose {
 
   /**
    * The hose in words; empty where the text does not begin with the size of a hose. Without a length it is as long as it
-   * must be.
+   * must be; of a reach that is a range, that is anything in between.
    */
-  static Optional<Part.Hose> of(Field field, Optional<Length> reach) throws WrongFileException {
+  static Optional<Part.Hose> of(Field field, Optional<Range<Length>> reach)
+      throws WrongFileException {
     String typed = field.text().strip();
     Matcher length = LENGTH.matcher(typed);
     String words = length.find() ? typed.substring(0, length.start()) : typed;
@@ -57,10 +58,11 @@ final class OldHose {
     }
     Range<Length> told = tellsLength
         ? field.build(() -> Range.parse(length.group(1), Length::parse))
-        : Range.exactly(reach.orElseThrow());
+        : reach.orElseThrow();
     String ends = tellsLength ? typed.substring(length.end()).replaceFirst("^,? *", "") : "";
     End end = field.build(() -> End.parse(ends.isEmpty() ? size.get().label() + " hose" : ends));
-    ConduitRange conduit = field.build(() -> over(name, told));
+    ConduitRange conduit = field.build(
+        () -> tellsLength ? over(name, told) : over(name, told).ofUntoldLength(told));
     PartFacts facts = field.build(() -> PartFacts.of(typed, typed)).asExisting();
     return Optional.of(new Part.Hose(facts, size.get(), conduit, end, end));
   }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.airfit.joint.End;
 import org.airfit.quantity.Length;
 import org.airfit.quantity.NearWord;
+import org.airfit.quantity.Range;
 import org.airfit.select.Part;
 
 /** The parts that are there and stay, as a job tells them: by the id of a catalogue, or with data of their own. */
@@ -41,7 +42,7 @@ final class PartsThere {
    * The hose that a field tells: by an id of the catalogue, with data of its own, or in words such as "1/4 in hose,
    * old, 25 ft"; empty where the field is missing.
    */
-  Optional<Part.Hose> hose(Field item, String field, String slot, Optional<Length> reach)
+  Optional<Part.Hose> hose(Field item, String field, String slot, Optional<Range<Length>> reach)
       throws WrongFileException {
     Optional<Field> told = item.find(field, PART);
     if (told.isPresent() && told.get().isText() && isUnknown(told.get().text())) {

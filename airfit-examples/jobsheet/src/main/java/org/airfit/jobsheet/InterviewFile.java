@@ -261,7 +261,10 @@ final class InterviewFile {
 
   /** Whether a topic is asked of one item of the line, by its name. */
   private static boolean isNamed(Topic topic) {
-    return topic == Topic.REACH || topic == Topic.SETTING || topic.isOfPart();
+    return topic == Topic.REACH
+        || topic == Topic.SETTING
+        || topic == Topic.REGULATOR_DROOP
+        || topic.isOfPart();
   }
 
   /** Whether a topic is told by the lines of several tools, and not by the job. */
@@ -384,7 +387,7 @@ final class InterviewFile {
               "regulator must be told once, was told before: the line begins with one; leave it out");
         }
       }
-      case REGULATOR_FAILED, SETTING -> requireTold(topic, Topic.REGULATOR, isRegulated());
+      case REGULATOR_FAILED, REGULATOR_DROOP, SETTING -> requireTold(topic, Topic.REGULATOR, isRegulated());
       case HOSE_BORE,
           HOSE_LENGTH,
           AIR_OF_OTHERS,
@@ -435,6 +438,7 @@ final class InterviewFile {
     String kind = String.valueOf(item.get("kind"));
     return switch (topic) {
       case SETTING -> kind.contains("regulator");
+      case REGULATOR_DROOP -> kind.contains("regulator") && item.get("part") != null;
       case REACH -> kind.equals("hose");
       case AIR_OF_OTHERS -> item.get("othersTake") != null;
       case SOCKET_RATING -> item.get("socket") != null;
@@ -466,6 +470,7 @@ final class InterviewFile {
     Map<String, Object> item = itemsByName().getOrDefault(name, new LinkedHashMap<>());
     switch (topic) {
       case SETTING -> item.put("set", answer);
+      case REGULATOR_DROOP -> item.put("measuredDroop", higher(answer));
       case AIR_OF_OTHERS -> item.put("othersTake", higher(answer));
       case HOSE_BORE -> tellPart(item, "part", "bore", "measuredBore", lower(answer));
       case HOSE_LENGTH -> tellPart(item, "part", "length", "measuredLength", answer);

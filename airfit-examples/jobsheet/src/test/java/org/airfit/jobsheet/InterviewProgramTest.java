@@ -462,6 +462,46 @@ class InterviewProgramTest {
     assertThat(limit.toolRating().orElseThrow().psi()).isCloseTo(115.0, within(1.0e-9));
   }
 
+  /** The sheet asks for it, so that the interview does; who does not know it finds it listed. */
+  @Test
+  void the_droop_of_a_regulator_in_the_line_is_asked_for_and_listed() throws Exception {
+    String start = """
+        {
+          "supply": {"pressure": "110 psig"},
+          "line": [
+            {"kind": "outlet", "end": "1/2 NPT female"},
+            {"kind": "regulator", "name": "old reg", "set": "88 psig", "part": {"end": "1/2 NPT male", "otherEnd": "1/2 NPT female",
+              "capacity": "80 scfm at 100 psig, 10 psi drop"}},
+            {"kind": "coupling"}, {"kind": "hose", "reach": "20 ft"}, {"kind": "coupling"}
+          ],
+          "tool": {"name": "ratchet", "air": "6 scfm", "pressure": "80 psig", "inlet": "1/4 NPT female",
+            "notAbove": "150 psig"}
+        }
+        """;
+    assertThat(interviewFrom(start, "compressed air\n" + "\n".repeat(20)))
+        .as(complained())
+        .isZero();
+    assertThat(printed().replaceAll("\\s+", " "))
+        .contains("Old reg: By how much does the gauge behind the regulator fall")
+        .containsPattern("better asked before anything is connected:.* Old reg: By how much does");
+    InterviewFile file = InterviewFile.of(
+        Disk.fields(job(), new ArrayList<>()), CATALOGUE.toAbsolutePath().toString());
+    file.requireOpen(Subject.of(Topic.REGULATOR_DROOP, "old reg"));
+    Requirement told = file.with(Subject.of(Topic.REGULATOR_DROOP, "old reg"), "2 to 4 psi")
+        .job(at())
+        .requirement();
+    assertThat(((Slot.Regulated) told.layout().slot("old reg").orElseThrow())
+            .regulator()
+            .orElseThrow()
+            .droopRange()
+            .most()
+            .psi())
+        .isCloseTo(4.0, within(1.0e-9));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> file.requireOpen(Subject.ofJob(Topic.REGULATOR_DROOP)))
+        .withMessageContaining("must come behind that on the regulator");
+  }
+
   /** A hose that is told by an object has the answers among its data, a regulator of the line by its name. */
   @Test
   void of_what_has_data_of_its_own_the_answers_stand_among_them() throws Exception {

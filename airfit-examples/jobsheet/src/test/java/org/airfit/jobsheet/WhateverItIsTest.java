@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import org.airfit.files.Csv;
 import org.airfit.files.Document;
@@ -306,6 +307,27 @@ class WhateverItIsTest {
     assertThat(text(sheet))
         .contains(
             "Taken for what the parts do not tell: - filter: " + taken.replaceAll("\\s+", " "));
+  }
+
+  /** Nobody told how long an old hose is: that it reaches 50 ft is no fact, though its loss is that of 50 ft. */
+  @Test
+  void an_old_hose_of_unknown_length_is_to_be_measured() throws Exception {
+    String hose = "{\"kind\": \"hose\", \"reach\": \"25 ft\"}";
+    String old = "{\"kind\": \"hose\", \"reach\": \"20 to 50 ft\", \"part\": \"3/8 in hose, old%s\"%s}";
+    JobSheet untold = sheet(job("60 psig", HOSE).replace(hose, old.formatted("", "")));
+    assertThat(text(untold))
+        .contains("length not told: from the nearest to the farthest that it may have to reach; its loss is that of"
+            + " the farthest (common practice, no source)")
+        .contains("Hose reaches: ask. 20 ft to 50 ft of hose, 20 ft to 50 ft needed.")
+        .contains("Measure how long it is");
+    for (JobSheet told : List.of(
+        sheet(job("60 psig", HOSE).replace(hose, old.formatted(", 50 ft", ""))),
+        sheet(job("60 psig", HOSE)
+            .replace(hose, old.formatted("", ", \"measuredLength\": \"50 ft\""))))) {
+      assertThat(text(told))
+          .contains("Hose reaches: met. 50 ft of hose")
+          .doesNotContain("length not told");
+    }
   }
 
   /** A hose named 3/8 in measures 8.7 to 10.3 mm by ISO 1307, table 1: half an inch is no such bore. */
