@@ -4,6 +4,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.run.Run;
 
@@ -38,7 +40,7 @@ final class Doubts {
   private static Unknowns unknowns(Assembly assembly) {
     Requirement job = assembly.requirement();
     Run worst = assembly.run();
-    Unknowns unknowns = new Unknowns(job, worst);
+    Unknowns unknowns = new Unknowns(job, worst, lastRegulator(assembly));
     unknowns.ofJob(assembly::runFrom);
     for (Placed placed : assembly.placed()) {
       placed
@@ -52,18 +54,45 @@ final class Doubts {
     int element = job.pipes().size();
     for (Placed placed : assembly.slotParts()) {
       if (!placed.position().isPlug()) {
-        part(unknowns, worst.names().get(element++), placed);
+        part(unknowns, worst.names().get(element++), placed, assembly);
       }
     }
     return unknowns;
   }
 
-  private static void part(Unknowns unknowns, String name, Placed placed) {
+  private static void part(Unknowns unknowns, String name, Placed placed, Assembly assembly) {
     if (placed.part() instanceof Part.Regulator regulator) {
-      unknowns.regulator(name, regulator.range(), placed.position().setting().orElseThrow());
+      unknowns.regulator(
+          name,
+          regulator.range(),
+          placed.position().setting().orElseThrow(),
+          mostThrough(placed, assembly));
     } else {
       placed.part().line().ifPresent(line -> unknowns.conduit(name, line));
       placed.part().passage().ifPresent(passage -> unknowns.capacity(name, passage));
     }
+  }
+
+  /** What the last regulator on the way to a tool is called in its run; empty where none stands on it. */
+  private static Optional<String> lastRegulator(Assembly assembly) {
+    int element = assembly.requirement().pipes().size();
+    String last = null;
+    for (Placed placed : assembly.slotParts()) {
+      if (!placed.position().isPlug()) {
+        String name = assembly.run().names().get(element++);
+        last = placed.part() instanceof Part.Regulator ? name : last;
+      }
+    }
+    return Optional.ofNullable(last);
+  }
+
+  /** The most air that goes through a part: that of the tool, and of all others that draw at it or behind it. */
+  private static FreeAirFlow mostThrough(Placed part, Assembly assembly) {
+    List<Placed> placed = assembly.placed();
+    return Flows.sum(Stream.concat(
+            Stream.of(assembly.requirement().demandRange()),
+            placed.subList(placed.indexOf(part), placed.size()).stream()
+                .flatMap(behind -> behind.position().others().stream())))
+        .most();
   }
 }

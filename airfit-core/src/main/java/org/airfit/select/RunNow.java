@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import org.airfit.flow.CapacityRange;
 import org.airfit.line.ConduitRange;
 import org.airfit.plant.RegulatorRange;
+import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.MassFlow;
 import org.airfit.quantity.Range;
@@ -26,7 +28,7 @@ public final class RunNow {
   private sealed interface Piece {
     Run addTo(Run run, Known known);
 
-    void tell(Unknowns unknowns);
+    void tell(Unknowns unknowns, FreeAirFlow flow);
 
     boolean isExactUpTo(MassFlow flow);
   }
@@ -38,7 +40,7 @@ public final class RunNow {
     }
 
     @Override
-    public void tell(Unknowns unknowns) {
+    public void tell(Unknowns unknowns, FreeAirFlow flow) {
       unknowns.conduit(name, conduit);
     }
 
@@ -55,7 +57,7 @@ public final class RunNow {
     }
 
     @Override
-    public void tell(Unknowns unknowns) {
+    public void tell(Unknowns unknowns, FreeAirFlow flow) {
       unknowns.capacity(name, capacity);
     }
 
@@ -78,8 +80,8 @@ public final class RunNow {
     }
 
     @Override
-    public void tell(Unknowns unknowns) {
-      unknowns.regulator(name, regulator, set);
+    public void tell(Unknowns unknowns, FreeAirFlow flow) {
+      unknowns.regulator(name, regulator, set, flow);
     }
 
     @Override
@@ -87,6 +89,9 @@ public final class RunNow {
       return set.isExact() && regulator.isExactUpTo(flow);
     }
   }
+
+  private static final List<RuleOutcome> WORST_FIRST =
+      List.of(RuleOutcome.UNMET, RuleOutcome.OPEN, RuleOutcome.MET_WHILE_REGULATED);
 
   private final Requirement job;
   private final List<Piece> pieces;
@@ -215,11 +220,49 @@ public final class RunNow {
   }
 
   /**
-   * {@return met if the tool has its air whatever is not known, unmet if it has not, open if it depends}
+   * {@return the worse of {@link #airOutcome} and {@link #pressureOutcome}: unmet if one of them is, else open if one is,
+   * else met while the regulator holds or met; where it is not known what the tool's maker allows, that of the air alone}
    *
    * @throws IllegalStateException if air goes through nothing: no piping was told and nothing is connected
    */
   public RuleOutcome outcome() {
+    RuleOutcome air = airOutcome();
+    RuleOutcome pressure = job.toolRating().isEmpty() ? RuleOutcome.MET : pressureOutcome();
+    return WORST_FIRST.stream()
+        .filter(each -> each == air || each == pressure)
+        .findFirst()
+        .orElse(RuleOutcome.MET);
+  }
+
+  /**
+   * Says whether the tool may stand what is at it while it takes no air. It says nothing of its air.
+   *
+   * @return met if it may even where a regulator fails, met while the regulator holds if only then, unmet if it may not
+   *     whatever the regulators are set to, open if that depends on their settings or it is not known what the tool's
+   *     maker allows
+   */
+  public RuleOutcome pressureOutcome() {
+    return job.toolRating()
+        .map(rating -> {
+          if (isToolOverPressured()) {
+            return rating.compareTo(deadEnd(Range::least)) < 0
+                ? RuleOutcome.UNMET
+                : RuleOutcome.OPEN;
+          }
+          return rating.compareTo(job.highest()) < 0
+              ? RuleOutcome.MET_WHILE_REGULATED
+              : RuleOutcome.MET;
+        })
+        .orElse(RuleOutcome.OPEN);
+  }
+
+  /**
+   * {@return met if the tool has its air whatever is not known, unmet if it has not, open if it depends} It says nothing
+   * of the pressure that the tool may stand: {@link #pressureOutcome} does, and {@link #outcome} covers both.
+   *
+   * @throws IllegalStateException if air goes through nothing: no piping was told and nothing is connected
+   */
+  public RuleOutcome airOutcome() {
     if (Assembly.isAtLeast(result(), job.least())) {
       return RuleOutcome.MET;
     }
@@ -234,10 +277,10 @@ public final class RunNow {
    * @throws IllegalStateException if air goes through nothing: no piping was told and nothing is connected
    */
   public List<Doubt> doubts() {
-    if (outcome() != RuleOutcome.OPEN) {
+    if (airOutcome() != RuleOutcome.OPEN) {
       return List.of();
     }
-    Unknowns unknowns = new Unknowns(job, run);
+    Unknowns unknowns = new Unknowns(job, run, lastRegulator().map(Regulated::name));
     unknowns.ofJob(toOutlet -> {
       Run whole = toOutlet;
       for (Piece piece : pieces) {
@@ -245,35 +288,8 @@ public final class RunNow {
       }
       return whole;
     });
-    pieces.forEach(piece -> piece.tell(unknowns));
-    return unknowns.doubts().stream().map(this::withinRating).toList();
-  }
-
-  /** The setting of the last regulator may not be above what the tool's maker allows, however much air that gives. */
-  private Doubt withinRating(Doubt doubt) {
-    Optional<Regulated> last =
-        lastRegulator().filter(each -> doubt.what().equals(Unknowns.SETTING + each.name()));
-    Optional<GaugePressure> allowed = job.toolRating()
-        .filter(rating ->
-            last.filter(each -> rating.compareTo(each.set().most()) < 0).isPresent());
-    return allowed
-        .map(rating -> doubt.upTo(rating, isEnoughSetTo(last.orElseThrow(), rating)))
-        .orElse(doubt);
-  }
-
-  /** Whether a setting that can be is enough, all else at its worst, if a regulator is set to what the tool may get. */
-  private boolean isEnoughSetTo(Regulated regulated, GaugePressure rating) {
-    if (rating.compareTo(regulated.set().least()) < 0) {
-      return false;
-    }
-    RunNow other = of(job);
-    for (Piece piece : pieces) {
-      other = other.with(
-          piece.equals(regulated)
-              ? new Regulated(regulated.name(), regulated.regulator(), Range.exactly(rating))
-              : piece);
-    }
-    return other.outcome() == RuleOutcome.MET;
+    pieces.forEach(piece -> piece.tell(unknowns, job.demand()));
+    return unknowns.doubts();
   }
 
   private Optional<Regulated> lastRegulator() {
@@ -288,13 +304,23 @@ public final class RunNow {
    * that are connected and of one at the supply; without a regulator the highest of the supply}
    */
   public GaugePressure deadEnd() {
-    GaugePressure held = job.pressures().whileRegulated().orElse(job.highest());
+    return deadEnd(Range::most);
+  }
+
+  /** The same with every regulator set to one end of what it may be set to. */
+  private GaugePressure deadEnd(Function<Range<GaugePressure>, GaugePressure> end) {
+    GaugePressure held = isSupplyRegulated() ? end.apply(job.settingRange()) : job.highest();
     for (Piece piece : pieces) {
-      if (piece instanceof Regulated regulated && regulated.set().most().compareTo(held) < 0) {
-        held = regulated.set().most();
+      if (piece instanceof Regulated regulated) {
+        GaugePressure set = end.apply(regulated.set());
+        held = set.compareTo(held) < 0 ? set : held;
       }
     }
     return held;
+  }
+
+  private boolean isSupplyRegulated() {
+    return job.pressures().whileRegulated().isPresent();
   }
 
   /**
@@ -324,15 +350,19 @@ public final class RunNow {
     return "The tool may get up to " + units.sayBoth(deadEnd())
         + " while it takes no air; it is made for at most " + atMost + ": "
         + lastRegulator()
-            .map(
-                last -> (last.set().isExact() ? "" : "ask what " + last.name() + " is set to, and ")
-                    + "lower " + (last.set().isExact() ? last.name() : "it") + " to at most "
-                    + atMost
-                    + ".")
+            .map(last -> lower(last.name(), last.set(), atMost))
             .orElse(
-                job.pressures().whileRegulated().isPresent()
-                    ? "lower the regulator at the supply to at most " + atMost + "."
+                isSupplyRegulated()
+                    ? lower(Unknowns.AT_SUPPLY, job.settingRange(), atMost)
                     : "set a regulator in front of it to at most " + atMost + ".");
+  }
+
+  /** What to do with a regulator that can be set too high; of one of which that is not known, to ask first. */
+  private static String lower(String regulator, Range<GaugePressure> set, String atMost) {
+    return (set.isExact()
+            ? "lower " + regulator
+            : "ask what " + regulator + " is set to, and lower it")
+        + " to at most " + atMost + ".";
   }
 
   private String ifFails(GaugePressure rating, UnitSystem units) {

@@ -59,22 +59,34 @@ final class Unknowns {
 
   private final Requirement job;
   private final Run worst;
+  private final String lastRegulator;
   private final List<Unknown> found = new ArrayList<>();
 
-  /** Begins with none, of what is asked of one tool and its run at worst. */
-  Unknowns(Requirement job, Run worst) {
+  /**
+   * Begins with none, of what is asked of one tool and its run at worst, whose last regulator bears a name: that may not
+   * be set above what the tool's maker allows, however much air that gives.
+   */
+  Unknowns(Requirement job, Run worst, Optional<String> lastRegulator) {
     this.job = job;
     this.worst = worst;
+    this.lastRegulator = lastRegulator.orElse(AT_SUPPLY);
   }
 
   /** {@return the doubts, what settles it alone first, then what makes most difference} */
   List<Doubt> doubts() {
     return found.stream()
-        .map(Unknown::weighed)
+        .map(each -> each.weighed(limit(each)))
         .sorted(Comparator.comparing((Weighed each) -> !each.doubt().settles())
             .thenComparing(Comparator.comparingDouble(Weighed::gain).reversed()))
         .map(Weighed::doubt)
         .toList();
+  }
+
+  /** Up to which pressure a setting may be, where it is that of the last regulator and can be above what is allowed. */
+  private Optional<GaugePressure> limit(Unknown unknown) {
+    return job.toolRating()
+        .filter(rating -> unknown.what.equals(SETTING + lastRegulator)
+            && rating.pascals() < unknown.best);
   }
 
   /** Up to which droop of the supply's regulator there is enough; empty where that does not decide it alone. */
@@ -100,6 +112,7 @@ final class Unknowns {
     private final DoubleUnaryOperator needed;
     private final Doubt.Basis basis;
     private final String besideInUs;
+    private final Optional<FreeAirFlow> atFlow;
 
     Unknown(
         String what,
@@ -109,7 +122,9 @@ final class Unknowns {
         DoubleFunction<Shown> shown,
         DoubleUnaryOperator needed,
         Doubt.Basis basis,
-        String besideInUs) {
+        String besideInUs,
+        Optional<FreeAirFlow> atFlow) {
+      this.atFlow = atFlow;
       this.besideInUs = besideInUs;
       this.basis = basis;
       this.needed = needed;
@@ -122,6 +137,11 @@ final class Unknowns {
 
     private String beside(UnitSystem units, double value) {
       return what.startsWith(CONDUCTANCE) ? cv(units, value) : "";
+    }
+
+    /** At which flow that is, of what goes by the flow. */
+    private String atFlow(UnitSystem units) {
+      return atFlow.map(flow -> " at " + units.say(flow)).orElse("");
     }
 
     private boolean isEnough(double value) {
@@ -158,10 +178,15 @@ final class Unknowns {
       return Optional.of(good);
     }
 
-    Weighed weighed() {
+    Weighed weighed(Optional<GaugePressure> limit) {
       Optional<Double> turning = turning();
+      Doubt doubt =
+          new Doubt(what, told(UnitSystem.SI, turning), told(UnitSystem.US, turning), basis);
       return new Weighed(
-          new Doubt(what, told(UnitSystem.SI, turning), told(UnitSystem.US, turning), basis),
+          limit
+              .map(most ->
+                  doubt.upTo(most, most.pascals() >= worst && isEnough(most.pascals())))
+              .orElse(doubt),
           gain());
     }
 
@@ -176,7 +201,8 @@ final class Unknowns {
           turning.map(value -> best > worst
               ? "at least " + shown.apply(value).in(units, RoundingMode.CEILING).inWords()
                   + beside(units, value)
-              : "at most " + shown.apply(value).in(units, RoundingMode.FLOOR).inWords()));
+              : "at most " + shown.apply(value).in(units, RoundingMode.FLOOR).inWords()
+                  + atFlow(units)));
     }
   }
 
@@ -281,13 +307,15 @@ final class Unknowns {
           value -> Shown.of(GaugePressure.ofPascals(value), PressureUnit.BAR, PressureUnit.PSI),
           value -> value,
           Doubt.Basis.TOLD,
-          ""));
+          "",
+          Optional.empty()));
     }
     setting(AT_SUPPLY, job.settingRange(), value -> from.apply(job.toOutletSetTo(value)));
     droop(
         AT_SUPPLY,
         job.droopRange(),
         job.isSupplyUntold(),
+        job.airAtOutlet().most(),
         value -> from.apply(job.toOutletDroopingBy(value)));
     for (Requirement.Piping pipe : job.pipes()) {
       conduit(pipe.name(), pipe.conduit());
@@ -309,8 +337,9 @@ final class Unknowns {
     capacity(name, range, capacity -> worst.replacing(name, capacity));
   }
 
-  /** What is not known of a regulator and of its setting. */
-  void regulator(String name, RegulatorRange regulator, Range<GaugePressure> set) {
+  /** What is not known of a regulator and of its setting, with the most air that goes through it. */
+  void regulator(
+      String name, RegulatorRange regulator, Range<GaugePressure> set, FreeAirFlow flow) {
     FlowCapacity least = regulator.capacity().least();
     PressureDrop most = regulator.mostDroop(set.least());
     boolean isBehind =
@@ -323,6 +352,7 @@ final class Unknowns {
         isBehind ? name + " behind the end of its curve" : name,
         isBehind ? new Range<>(regulator.droop().least(), most) : regulator.droop(),
         isBehind,
+        regulator.atFlow().orElse(flow),
         value -> worst.replacing(
             name, regulator.element(least, value, set.least(), worst.atmosphere())));
     capacity(
@@ -353,9 +383,22 @@ final class Unknowns {
       DoubleFunction<Shown> shown,
       Doubt.Basis basis,
       String besideInUs) {
+    add(what, worst, best, at, shown, basis, besideInUs, Optional.empty());
+  }
+
+  private void add(
+      String what,
+      double worst,
+      double best,
+      DoubleFunction<Optional<GaugePressure>> at,
+      DoubleFunction<Shown> shown,
+      Doubt.Basis basis,
+      String besideInUs,
+      Optional<FreeAirFlow> atFlow) {
     if (worst != best) {
       double needed = job.least().pascals();
-      found.add(new Unknown(what, worst, best, at, shown, any -> needed, basis, besideInUs));
+      found.add(
+          new Unknown(what, worst, best, at, shown, any -> needed, basis, besideInUs, atFlow));
     }
   }
 
@@ -382,11 +425,12 @@ final class Unknowns {
         value -> Shown.of(GaugePressure.ofPascals(value), PressureUnit.BAR, PressureUnit.PSI));
   }
 
-  /** By how much a regulator droops, where that is not known exactly. */
+  /** By how much a regulator droops at a flow, where that is not known exactly. */
   private void droop(
       String name,
       Range<PressureDrop> range,
       boolean isAnything,
+      FreeAirFlow flow,
       Function<PressureDrop, Run> with) {
     add(
         DROOP + name,
@@ -397,7 +441,8 @@ final class Unknowns {
         isAnything
             ? Doubt.Basis.ANYTHING
             : UntoldDroop.isUntold(range) ? Doubt.Basis.USUAL : Doubt.Basis.TOLD,
-        "");
+        "",
+        Optional.of(flow));
   }
 
   /**
@@ -479,7 +524,9 @@ final class Unknowns {
         most.length().metres(),
         value ->
             worst.replacing(name, least.withLength(Length.ofMetres(value))).arriving(job.demand()),
-        value -> Shown.of(Length.ofMetres(value), LengthUnit.METRE, LengthUnit.FOOT));
+        value -> Shown.of(Length.ofMetres(value), LengthUnit.METRE, LengthUnit.FOOT),
+        range.isLengthUntold() ? Doubt.Basis.USUAL : Doubt.Basis.TOLD,
+        "");
     add(
         "sum of loss coefficients K of " + name,
         least.fittingLoss(),

@@ -169,12 +169,12 @@ final class RunCall {
     RunNow now = sheet.job().now().orElseThrow();
     boolean isStarved = result.fold(delivered -> false, starved -> true);
     boolean isStarvedAtBest = now.resultAtBest().fold(delivered -> false, starved -> true);
-    if (isNeedTold ? now.outcome() == RuleOutcome.OPEN : isStarved && !isStarvedAtBest) {
+    if (isNeedTold ? now.airOutcome() == RuleOutcome.OPEN : isStarved && !isStarvedAtBest) {
       return "depends";
     }
     return isStarvedAtBest
         ? "starved"
-        : !isNeedTold ? "delivered" : now.outcome() == RuleOutcome.MET ? "enough" : "tooLittle";
+        : !isNeedTold ? "delivered" : now.airOutcome() == RuleOutcome.MET ? "enough" : "tooLittle";
   }
 
   private static AbsolutePressure atSupply(RunResult result) {

@@ -289,7 +289,7 @@ final class InWords {
   private static String arrivesNow(RunNow now, JobSheet sheet) {
     UnitSystem units = sheet.units();
     Requirement job = sheet.requirement();
-    RuleOutcome outcome = now.outcome();
+    RuleOutcome outcome = now.airOutcome();
     String ends = betweenWorstAndBest(now.result(), now.resultAtBest(), job.least(), units);
     if (outcome == RuleOutcome.OPEN) {
       return "It depends on what is not known: at the tool from " + ends + ", needed "
