@@ -114,10 +114,16 @@ final class JobTool {
     T fuller =
         air.average().isPresent() ? words.average().apply(start, air.average().get()) : start;
     Optional<Field> rating = tool.find("notAbove", Accepted.GAUGE);
-    Optional<GaugePressure> allowed = rating.isPresent()
-        ? Optional.of(
-            rating.get().one(GaugePressure::parse, "give the lowest, which the tool surely stands"))
-        : marked.flatMap(MarkingField::allowed);
+    Optional<GaugePressure> marking = marked.flatMap(MarkingField::allowed);
+    Optional<GaugePressure> allowed = marking;
+    if (rating.isPresent()) {
+      GaugePressure most =
+          rating.get().one(GaugePressure::parse, "give the lowest, which the tool surely stands");
+      if (marked.isPresent()) {
+        marked.get().remarkOnLimit(rating.get(), most, remarks);
+      }
+      allowed = marking.filter(printed -> printed.compareTo(most) < 0).or(() -> Optional.of(most));
+    }
     Optional<GaugePressure> upTo =
         rating.isEmpty() ? marked.flatMap(MarkingField::endOfRange) : Optional.empty();
     if (upTo.isPresent()) {
@@ -134,7 +140,8 @@ final class JobTool {
         remarks.add("The tool needs more than its maker allows, as " + field.place()
             + " says: is one of the two wrong?");
       }
-      fuller = rating.orElse(tool).build(() -> words.rated().apply(before, allowed.get()));
+      GaugePressure limit = allowed.get();
+      fuller = rating.orElse(tool).build(() -> words.rated().apply(before, limit));
     }
     for (Flag<T> flag : words.flags()) {
       Optional<Field> told = tool.find(flag.field());

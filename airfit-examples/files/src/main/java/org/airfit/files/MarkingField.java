@@ -81,6 +81,27 @@ final class MarkingField {
             + " up to the higher. Whether that is a limit is not told: tell in tool.notAbove what the maker allows.");
   }
 
+  /**
+   * Says that the highest pressure of a marking and the limit that is told beside it do not go together: they are not
+   * the same, or the tool is marked to work above the limit. That a tool may have more than it is marked to work with is
+   * no contradiction.
+   */
+  void remarkOnLimit(Field beside, GaugePressure told, List<String> remarks)
+      throws WrongFileException {
+    Optional<GaugePressure> marked = marking.allowed();
+    boolean isWithin = marked.isEmpty()
+        || (marking.isAllowedOfRange()
+            ? marked.get().compareTo(told) <= 0
+            : marked.get().shown().equals(told.shown()));
+    if (isWithin) {
+      return;
+    }
+    remarks.add("\"" + Printable.line(typed()) + "\" in " + field.place() + " and \""
+        + Printable.line(beside.text().strip()) + "\" in " + beside.place()
+        + " do not agree on the highest pressure of the tool: the lower is taken as its limit. Look which of the two"
+        + " its maker tells.");
+  }
+
   /** The air that the marking tells, with how it was read among the remarks. */
   Optional<Range<FreeAirFlow>> air(AirState around, List<String> remarks)
       throws WrongFileException {

@@ -16,6 +16,7 @@ import org.airfit.quantity.Length;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.UnmarkedFlow;
 import org.airfit.select.Catalogue;
+import org.airfit.select.Part;
 import org.airfit.select.Requirement;
 import org.airfit.select.Slot;
 import org.junit.jupiter.api.Test;
@@ -262,6 +263,60 @@ class RangesInFilesTest {
                 && remark.startsWith(
                     "\"" + marking + "\" in tool.marking tells a range of pressure")))
         .isEqualTo(isAsked);
+  }
+
+  /** A limit below what a tool is marked with is a slip of one of the two; one above the range of its work is none. */
+  @ParameterizedTest
+  @CsvSource({
+    "90-100 psi 4 CFM, 95 psig, 95, true",
+    "90-100 psi 4 CFM, 100 psig, 100, false",
+    "90-100 psi 4 CFM, 120 psig, 120, false",
+    "'90 psi, max 100 psi, 4 CFM', 95 psig, 95, true",
+    "'90 psi, max 100 psi, 4 CFM', 100 psig, 100, false",
+    "'90 psi, max 100 psi, 4 CFM', 120 psig, 100, true",
+  })
+  void a_limit_that_contradicts_the_marking_is_remarked_and_the_lower_counts(
+      String marking, String limit, double counts, boolean isRemarked) throws Exception {
+    Job job = Disk.job(job(
+        "\"air\": \"11 scfm\", \"pressure\": \"80 psig\", \"inlet\": \"1/4 NPT female\",\n"
+            + "    \"notAbove\": \"110 psig\", ",
+        "\"marking\": \"" + marking + "\", \"inlet\": \"1/4 NPT female\", \"notAbove\": \"" + limit
+            + "\", "));
+    assertThat(job.requirement().toolRating().orElseThrow().psi())
+        .isCloseTo(counts, within(1.0e-9));
+    assertThat(job.remarks()
+            .contains("\"" + marking + "\" in tool.marking and \"" + limit + "\" in tool.notAbove do not"
+                + " agree on the highest pressure of the tool: the lower is taken as its limit. Look which of the"
+                + " two its maker tells."))
+        .isEqualTo(isRemarked);
+  }
+
+  /** What a gauge shows behind a regulator that is there counts where its part tells no droop. */
+  @Test
+  void the_droop_of_a_regulator_that_is_there_may_be_read_off_its_gauge() throws Exception {
+    String regulator = "\"set\": \"90 psig\", \"ifFails\": \"120 psig\"";
+    String there = ", \"part\": {\"end\": \"1/2 NPT female\", \"capacity\": \"80 scfm at 100 psig, 10 psi"
+        + " drop\"%s}, \"measuredDroop\": \"%s\"";
+    Requirement job = Disk.job(job(regulator, regulator + there.formatted("", "4 psi")))
+        .requirement();
+    Part.Regulator read = job.layout().allSlots().stream()
+        .filter(Slot.Regulated.class::isInstance)
+        .flatMap(slot -> ((Slot.Regulated) slot).regulator().stream())
+        .findFirst()
+        .orElseThrow();
+    assertThat(read.droopRange().isExact()).isTrue();
+    assertThat(read.droopRange().most().psi()).isCloseTo(4.0, within(1.0e-9));
+    Path known = job(
+        regulator,
+        regulator + there.formatted(", \"droop\": \"3 psi\", \"atFlow\": \"20 scfm\"", "2 psi"));
+    assertThat(catchThrowableOfType(WrongFileException.class, () -> Disk.job(known)))
+        .hasMessageContaining("line[3].measuredDroop: stands beside the droop or the curve");
+    Path all = job(regulator, regulator + there.formatted("", "90 psi"));
+    assertThat(catchThrowableOfType(WrongFileException.class, () -> Disk.job(all)))
+        .hasMessageContaining("was 90 psi, not below the 90 psig that it is set to");
+    Path chosen = job(regulator, regulator + ", \"measuredDroop\": \"2 psi\"");
+    assertThat(catchThrowableOfType(WrongFileException.class, () -> Disk.job(chosen)))
+        .hasMessageContaining("tell its part, or leave it out");
   }
 
   @Test
