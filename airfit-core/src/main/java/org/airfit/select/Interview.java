@@ -45,8 +45,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Of what was told as a range it asks for the value where that can change something: the duty of a tool whose air is
  * an average, what a tool takes and needs, what a regulator is set to and by how much one that is there droops, what
- * others take behind a splitter, and bore and length of a hose that is there. Of a part that is there without a rating it
- * asks what is printed on it. A supply that swings from cut-in to cut-out is no such range: both ends of it occur, and
+ * others take behind a splitter, and bore and length of a hose that is there. Of a part that is there without a rating
+ * it asks what is printed on it. A supply that swings from cut-in to cut-out is no such range: both ends of it occur, and
  * both are judged.
  *
  * <p>What is not asked here: what else is there already and stays, the pipes, the atmosphere (the standard one unless the

@@ -220,8 +220,9 @@ public final class RunNow {
   }
 
   /**
-   * {@return the worse of {@link #airOutcome} and {@link #pressureOutcome}: unmet if one of them is, else open if one is,
-   * else met while the regulator holds or met; where it is not known what the tool's maker allows, that of the air alone}
+   * {@return the worse of {@link #airOutcome} and {@link #pressureOutcome}: unmet if one of them is, else open if one
+   * is, else met while the regulator holds or met; where it is not known what the tool's maker allows, that of the air
+   * alone}
    *
    * @throws IllegalStateException if air goes through nothing: no piping was told and nothing is connected
    */

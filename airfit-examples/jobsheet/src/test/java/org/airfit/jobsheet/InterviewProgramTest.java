@@ -470,7 +470,8 @@ class InterviewProgramTest {
           "supply": {"pressure": "110 psig"},
           "line": [
             {"kind": "outlet", "end": "1/2 NPT female"},
-            {"kind": "regulator", "name": "old reg", "set": "88 psig", "part": {"end": "1/2 NPT male", "otherEnd": "1/2 NPT female",
+            {"kind": "regulator", "name": "old reg", "set": "88 psig", "part": {
+              "end": "1/2 NPT male", "otherEnd": "1/2 NPT female",
               "capacity": "80 scfm at 100 psig, 10 psi drop"}},
             {"kind": "coupling"}, {"kind": "hose", "reach": "20 ft"}, {"kind": "coupling"}
           ],
