@@ -32,9 +32,9 @@ final class AmountWords {
 
     /** With so many digits, but no digit before the point rounded away, as sheets print them. */
     BigDecimal rounded(int digits, RoundingMode rounding) {
-      BigDecimal exact =
-          new BigDecimal(number).round(new MathContext(EXACT_DIGITS)).setScale(
-              EXACT_DIGITS, RoundingMode.HALF_EVEN);
+      BigDecimal exact = new BigDecimal(number)
+          .round(new MathContext(EXACT_DIGITS))
+          .setScale(EXACT_DIGITS, RoundingMode.HALF_EVEN);
       int whole = exact.precision() - exact.scale();
       return exact.setScale(Math.max(0, digits - whole), rounding);
     }

@@ -587,7 +587,8 @@ public final class Interview {
             parted.add(Span.between(from, turn.before()));
           }
           parted.add(Span.at(turn.before()));
-          // what turns at the end of the span itself turns no sooner: the middle of what is left tells
+          // what turns at the end of the span itself turns no sooner: the middle of what is left
+          // tells
           from = turn.behind() < span.most() ? turn.behind() : turn.before();
         }
         if (span.most() > from) {

@@ -100,9 +100,8 @@ record OpenSubject(Subject subject, Requirement of) {
     return job.layout().allSlots().stream()
         .filter(Slot.Regulated.class::isInstance)
         .map(Slot.Regulated.class::cast)
-        .filter(regulated -> regulated.regulator()
-            .filter(there -> !there.droopRange().isExact())
-            .isPresent())
+        .filter(regulated ->
+            regulated.regulator().filter(there -> !there.droopRange().isExact()).isPresent())
         .toList();
   }
 

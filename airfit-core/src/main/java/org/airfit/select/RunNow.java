@@ -367,9 +367,9 @@ public final class RunNow {
   }
 
   private String ifFails(GaugePressure rating, UnitSystem units) {
-    return "If the regulator fails, the tool may get up to " + units.sayBoth(job.highest())
+    return "If the regulator fails, the tool may get " + units.sayBoth(job.highest())
         + "; it is made for at most " + units.sayBoth(rating)
-        + ": a relief valve behind the regulator, set to at most that, guards it.";
+        + ": a relief valve set to that guards it.";
   }
 
   /**

@@ -58,8 +58,7 @@ record Span(double least, boolean hasLeast, double most, boolean hasMost, double
     int digits = AmountWords.digits(topic);
     while (digits < AmountWords.EXACT_DIGITS
         && AmountWords.rounded(topic, least, units, digits, RoundingMode.CEILING)
-                .compareTo(
-                    AmountWords.rounded(topic, most, units, digits, RoundingMode.FLOOR))
+                .compareTo(AmountWords.rounded(topic, most, units, digits, RoundingMode.FLOOR))
             >= 0) {
       digits++;
     }

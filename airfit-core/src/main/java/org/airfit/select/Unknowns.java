@@ -85,8 +85,8 @@ final class Unknowns {
   /** Up to which pressure a setting may be, where it is that of the last regulator and can be above what is allowed. */
   private Optional<GaugePressure> limit(Unknown unknown) {
     return job.toolRating()
-        .filter(rating -> unknown.what.equals(SETTING + lastRegulator)
-            && rating.pascals() < unknown.best);
+        .filter(rating ->
+            unknown.what.equals(SETTING + lastRegulator) && rating.pascals() < unknown.best);
   }
 
   /** Up to which droop of the supply's regulator there is enough; empty where that does not decide it alone. */
@@ -184,8 +184,7 @@ final class Unknowns {
           new Doubt(what, told(UnitSystem.SI, turning), told(UnitSystem.US, turning), basis);
       return new Weighed(
           limit
-              .map(most ->
-                  doubt.upTo(most, most.pascals() >= worst && isEnough(most.pascals())))
+              .map(most -> doubt.upTo(most, most.pascals() >= worst && isEnough(most.pascals())))
               .orElse(doubt),
           gain());
     }

@@ -315,8 +315,8 @@ class InterviewOfRangesTest {
   @Test
   void a_droop_that_is_enough_is_told_no_higher_than_it_is() {
     double pascals = PressureUnit.PSI.toSi(6.6189);
-    assertThat(new Span(0.0, true, pascals, true, 1.0)
-            .inWords(Topic.REGULATOR_DROOP, UnitSystem.US))
+    assertThat(
+            new Span(0.0, true, pascals, true, 1.0).inWords(Topic.REGULATOR_DROOP, UnitSystem.US))
         .isEqualTo("up to 6.618 psi");
     assertThat(Span.above(pascals).inWords(Topic.REGULATOR_DROOP, UnitSystem.US))
         .isEqualTo("more than 6.619 psi");

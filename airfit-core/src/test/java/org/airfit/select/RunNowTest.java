@@ -333,7 +333,7 @@ class RunNowTest {
     RunNow now = behindARegulator(5.0, set(5.0, 5.0));
     assertThat(now.isToolOverPressured()).isFalse();
     assertThat(now.overPressure(UnitSystem.SI))
-        .startsWith("If the regulator fails, the tool may get up to 7 bar(g)");
+        .startsWith("If the regulator fails, the tool may get 7 bar(g)");
     assertThat(behindARegulator(7.0, set(5.0, 5.0)).overPressure(UnitSystem.SI)).isEmpty();
   }
 
@@ -380,8 +380,9 @@ class RunNowTest {
       String asked = now.whatToAsk(UnitSystem.SI);
       if (rating == 5.0) {
         assertThat(asked)
-            .containsPattern("setting of the regulator at the supply is at least 3\\.\\d+ bar\\(g\\)"
-                + " and at most 5 bar\\(g\\)");
+            .containsPattern(
+                "setting of the regulator at the supply is at least 3\\.\\d+ bar\\(g\\)"
+                    + " and at most 5 bar\\(g\\)");
       } else {
         assertThat(asked).doesNotContain("at least");
       }

@@ -48,8 +48,7 @@ class ToldBoundsProperties {
   private static void add(List<String> typed, Pattern bound, String words, BigDecimal off) {
     Matcher found = bound.matcher(words);
     if (found.find()) {
-      typed.add(
-          new BigDecimal(found.group(1)).add(off).toPlainString() + " " + found.group(2));
+      typed.add(new BigDecimal(found.group(1)).add(off).toPlainString() + " " + found.group(2));
     }
   }
 
@@ -109,9 +108,11 @@ class ToldBoundsProperties {
   @Example
   void a_relief_valve_that_changes_nothing_is_told_no_higher_than_it_may_open() {
     Catalogue catalogue = Catalogue.of(Shelf.parts());
-    Interview talk = talk(Shelf.job()
+    Interview talk = talk(
+        Shelf.job()
             .inFront(new Range<>(GaugePressure.ofBar(7.2), GaugePressure.ofBar(7.4)))
-            .regulated(), catalogue);
+            .regulated(),
+        catalogue);
     Question asked = talk.questions(UnitSystem.US).stream()
         .filter(each -> each.topic() == Topic.RELIEF_VALVE)
         .findFirst()
@@ -127,14 +128,12 @@ class ToldBoundsProperties {
   @Example
   void so_it_is_where_the_run_decides() {
     Catalogue catalogue = Catalogue.of(Shelf.parts());
-    Range<FreeAirFlow> air =
-        new Range<>(FreeAirFlow.ofScfm60F(8.0), FreeAirFlow.ofScfm60F(40.0));
-    Range<GaugePressure> needed =
-        new Range<>(GaugePressure.ofPsi(80.0), GaugePressure.ofPsi(99.0));
+    Range<FreeAirFlow> air = new Range<>(FreeAirFlow.ofScfm60F(8.0), FreeAirFlow.ofScfm60F(40.0));
+    Range<GaugePressure> needed = new Range<>(GaugePressure.ofPsi(80.0), GaugePressure.ofPsi(99.0));
     int held = 0;
     for (UnitSystem units : UnitSystem.values()) {
-      held += hold(
-          talk(of(air, Range.exactly(GaugePressure.ofBar(6.2))), catalogue), catalogue, units);
+      held +=
+          hold(talk(of(air, Range.exactly(GaugePressure.ofBar(6.2))), catalogue), catalogue, units);
       held += hold(talk(of(Range.exactly(air.least()), needed), catalogue), catalogue, units);
       held += hold(
           talk(

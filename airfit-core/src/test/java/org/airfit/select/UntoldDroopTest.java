@@ -207,8 +207,7 @@ class UntoldDroopTest {
             Slot.splitter("tee")
                 .with(tee)
                 .sharedWith(new Range<>(
-                    FreeAirFlow.ofAnrLitresPerSecond(1.0),
-                    FreeAirFlow.ofAnrLitresPerSecond(3.0))),
+                    FreeAirFlow.ofAnrLitresPerSecond(1.0), FreeAirFlow.ofAnrLitresPerSecond(3.0))),
             Slot.hose("hose", Length.ofMetres(8.0)))))
         .build();
     Selection chosen = Selection.of(
@@ -218,15 +217,14 @@ class UntoldDroopTest {
     assertThat(best(chosen).doubts())
         .filteredOn(doubt -> doubt.what().startsWith("droop"))
         .singleElement()
-        .satisfies(doubt -> assertThat(doubt.enoughIf(UnitSystem.SI).orElseThrow())
-            .endsWith(" bar at 8 L/s ANR"));
+        .satisfies(doubt ->
+            assertThat(doubt.enoughIf(UnitSystem.SI).orElseThrow()).endsWith(" bar at 8 L/s ANR"));
   }
 
   /** A regulator of the line that is there is asked about by its name, and its answer holds. */
   @Test
   void the_interview_asks_for_that_of_a_regulator_in_the_line() {
-    Catalogue catalogue =
-        Catalogue.of(List.of(Shelf.hose(Shelf.steel("10 mm hose"), 9.5, 10.0)));
+    Catalogue catalogue = Catalogue.of(List.of(Shelf.hose(Shelf.steel("10 mm hose"), 9.5, 10.0)));
     Slot.Regulated there = new Slot.Regulated(
         "at the bench",
         GaugePressure.ofBar(6.0),
@@ -252,8 +250,8 @@ class UntoldDroopTest {
         .contains("settled: Air at the tool");
     assertThat(asked.answers().get(1).toString()).contains("not met: Air at the tool");
     Interview told = talk.with(subject, "0.1 to 0.2 bar");
-    Slot.Regulated drooping =
-        (Slot.Regulated) told.requirement().orElseThrow().layout().slot("at the bench").orElseThrow();
+    Slot.Regulated drooping = (Slot.Regulated)
+        told.requirement().orElseThrow().layout().slot("at the bench").orElseThrow();
     assertThat(drooping.regulator().orElseThrow().droopRange())
         .isEqualTo(Range.exactly(PressureDrop.ofBar(0.2)));
     assertThat(told.questions()).noneMatch(each -> each.subject().equals(subject));

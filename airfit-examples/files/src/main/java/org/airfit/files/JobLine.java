@@ -48,6 +48,7 @@ final class JobLine {
 
   /** The same of its length. */
   private static final String TRUE_LENGTH = "measuredLength";
+
   private static final String TRUE_DROOP = "measuredDroop";
 
   private static final String AT_MOST = "atMost";
@@ -624,7 +625,8 @@ final class JobLine {
       return told;
     }
     Part.Regulator there = told.orElseThrow(() -> read.get()
-        .wrong("is read off the gauge of a regulator that is there; tell its part, or leave it out"));
+        .wrong(
+            "is read off the gauge of a regulator that is there; tell its part, or leave it out"));
     if (there.droopRange().isExact()) {
       throw read.get()
           .wrong("stands beside the droop or the curve that " + there.name()

@@ -61,8 +61,8 @@ final class OldHose {
         : reach.orElseThrow();
     String ends = tellsLength ? typed.substring(length.end()).replaceFirst("^,? *", "") : "";
     End end = field.build(() -> End.parse(ends.isEmpty() ? size.get().label() + " hose" : ends));
-    ConduitRange conduit = field.build(
-        () -> tellsLength ? over(name, told) : over(name, told).ofUntoldLength(told));
+    ConduitRange conduit =
+        field.build(() -> tellsLength ? over(name, told) : over(name, told).ofUntoldLength(told));
     PartFacts facts = field.build(() -> PartFacts.of(typed, typed)).asExisting();
     return Optional.of(new Part.Hose(facts, size.get(), conduit, end, end));
   }

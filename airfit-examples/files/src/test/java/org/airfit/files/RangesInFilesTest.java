@@ -285,9 +285,10 @@ class RangesInFilesTest {
     assertThat(job.requirement().toolRating().orElseThrow().psi())
         .isCloseTo(counts, within(1.0e-9));
     assertThat(job.remarks()
-            .contains("\"" + marking + "\" in tool.marking and \"" + limit + "\" in tool.notAbove do not"
-                + " agree on the highest pressure of the tool: the lower is taken as its limit. Look which of the"
-                + " two its maker tells."))
+            .contains(
+                "\"" + marking + "\" in tool.marking and \"" + limit + "\" in tool.notAbove do not"
+                    + " agree on the highest pressure of the tool: the lower is taken as its limit. Look which of the"
+                    + " two its maker tells."))
         .isEqualTo(isRemarked);
   }
 
@@ -295,10 +296,11 @@ class RangesInFilesTest {
   @Test
   void the_droop_of_a_regulator_that_is_there_may_be_read_off_its_gauge() throws Exception {
     String regulator = "\"set\": \"90 psig\", \"ifFails\": \"120 psig\"";
-    String there = ", \"part\": {\"end\": \"1/2 NPT female\", \"capacity\": \"80 scfm at 100 psig, 10 psi"
-        + " drop\"%s}, \"measuredDroop\": \"%s\"";
-    Requirement job = Disk.job(job(regulator, regulator + there.formatted("", "4 psi")))
-        .requirement();
+    String there =
+        ", \"part\": {\"end\": \"1/2 NPT female\", \"capacity\": \"80 scfm at 100 psig, 10 psi"
+            + " drop\"%s}, \"measuredDroop\": \"%s\"";
+    Requirement job =
+        Disk.job(job(regulator, regulator + there.formatted("", "4 psi"))).requirement();
     Part.Regulator read = job.layout().allSlots().stream()
         .filter(Slot.Regulated.class::isInstance)
         .flatMap(slot -> ((Slot.Regulated) slot).regulator().stream())

@@ -387,7 +387,8 @@ final class InterviewFile {
               "regulator must be told once, was told before: the line begins with one; leave it out");
         }
       }
-      case REGULATOR_FAILED, REGULATOR_DROOP, SETTING -> requireTold(topic, Topic.REGULATOR, isRegulated());
+      case REGULATOR_FAILED, REGULATOR_DROOP, SETTING ->
+        requireTold(topic, Topic.REGULATOR, isRegulated());
       case HOSE_BORE,
           HOSE_LENGTH,
           AIR_OF_OTHERS,

@@ -313,11 +313,13 @@ class WhateverItIsTest {
   @Test
   void an_old_hose_of_unknown_length_is_to_be_measured() throws Exception {
     String hose = "{\"kind\": \"hose\", \"reach\": \"25 ft\"}";
-    String old = "{\"kind\": \"hose\", \"reach\": \"20 to 50 ft\", \"part\": \"3/8 in hose, old%s\"%s}";
+    String old =
+        "{\"kind\": \"hose\", \"reach\": \"20 to 50 ft\", \"part\": \"3/8 in hose, old%s\"%s}";
     JobSheet untold = sheet(job("60 psig", HOSE).replace(hose, old.formatted("", "")));
     assertThat(text(untold))
-        .contains("length not told: from the nearest to the farthest that it may have to reach; its loss is that of"
-            + " the farthest (common practice, no source)")
+        .contains(
+            "length not told: from the nearest to the farthest that it may have to reach; its loss is that of"
+                + " the farthest (common practice, no source)")
         .contains("Hose reaches: ask. 20 ft to 50 ft of hose, 20 ft to 50 ft needed.")
         .contains("Measure how long it is");
     for (JobSheet told : List.of(
