@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -156,8 +157,8 @@ class DeskFormsTest {
       onPage.put(form.group(1), fields);
     }
     assertThat(onPage).containsOnlyKeys("leak", "condensate");
-    onPage.forEach(
-        (call, fields) -> assertThat(ASKED.get(call).keySet()).as(call).containsAll(fields));
+    onPage.forEach((call, fields) ->
+        assertThat(Objects.requireNonNull(ASKED.get(call)).keySet()).as(call).containsAll(fields));
     ASKED.forEach((call, asked) -> assertThat(everyFieldFilledWrongly().stream()
             .filter(filled -> filled.call().equals(call))
             .map(Filled::field))
