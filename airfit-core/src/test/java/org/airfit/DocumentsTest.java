@@ -595,7 +595,7 @@ class DocumentsTest {
     assertThat(why).contains("a regulator can fail open");
     assertThat(answers)
         .extracting(PossibleAnswer::inWords)
-        .containsExactly("less than 101.5 psig", "101.5 psig or more");
+        .containsExactly("less than 101.5 psig", "101.6 psig or more");
     assertThat(after.requirement().orElseThrow().toolRating()).contains(GaugePressure.ofPsi(110.0));
   }
 

@@ -17,6 +17,9 @@ import org.airfit.working.UnitSystem;
  */
 public final class Doubt {
 
+  /** The digits of a pressure that must not be exceeded. */
+  private static final int DIGITS = 4;
+
   /** What the name of a doubt about a wall begins with. */
   static final String ROUGHNESS = "roughness of ";
 
@@ -73,9 +76,7 @@ public final class Doubt {
 
   /** A pressure that must not be exceeded, rounded down: set as it is told, it is not. */
   private static String noMoreThan(GaugePressure most, UnitSystem units) {
-    Topic topic = Topic.SETTING;
-    return AmountWords.of(
-        topic, most.pascals(), units, AmountWords.digits(topic), RoundingMode.FLOOR);
+    return TypedNumber.of(most, units.pressureUnit()).inWords(DIGITS, RoundingMode.FLOOR);
   }
 
   private Told in(UnitSystem units) {

@@ -38,15 +38,18 @@ record Span(double least, boolean hasLeast, double most, boolean hasMost, double
   String inWords(Topic topic, UnitSystem units) {
     if (least == most) {
       return "just "
-          + AmountWords.of(topic, least, units, AmountWords.EXACT_DIGITS, RoundingMode.HALF_EVEN);
+          + AmountWords.typed(topic, least, units)
+              .inWords(TypedNumber.EXACT_DIGITS, RoundingMode.HALF_EVEN);
     }
     boolean startsAnywhere = least == 0.0;
     boolean endsAnywhere = Double.isInfinite(most);
     int digits = startsAnywhere || endsAnywhere ? AmountWords.digits(topic) : digits(topic, units);
-    String low = AmountWords.of(topic, least, units, digits, RoundingMode.CEILING);
+    String low = AmountWords.typed(topic, least, units).inWords(digits, RoundingMode.CEILING);
     String from = hasLeast ? low + " or more" : "more than " + low;
     String to = (hasMost ? "up to " : "less than ")
-        + (endsAnywhere ? "" : AmountWords.of(topic, most, units, digits, RoundingMode.FLOOR));
+        + (endsAnywhere
+            ? ""
+            : AmountWords.typed(topic, most, units).inWords(digits, RoundingMode.FLOOR));
     if (startsAnywhere) {
       return endsAnywhere ? "whatever it is" : to;
     }
@@ -56,9 +59,11 @@ record Span(double least, boolean hasLeast, double most, boolean hasMost, double
   /** As few digits as leave something between its ends. */
   private int digits(Topic topic, UnitSystem units) {
     int digits = AmountWords.digits(topic);
-    while (digits < AmountWords.EXACT_DIGITS
-        && AmountWords.rounded(topic, least, units, digits, RoundingMode.CEILING)
-                .compareTo(AmountWords.rounded(topic, most, units, digits, RoundingMode.FLOOR))
+    while (digits < TypedNumber.EXACT_DIGITS
+        && AmountWords.typed(topic, least, units)
+                .rounded(digits, RoundingMode.CEILING)
+                .compareTo(
+                    AmountWords.typed(topic, most, units).rounded(digits, RoundingMode.FLOOR))
             >= 0) {
       digits++;
     }
