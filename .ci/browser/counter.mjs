@@ -4,13 +4,12 @@ import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
-import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { openedSound, type, untilTold, WAIT } from './driving.mjs';
+import { openedSound, type, untilTold, WAIT, wrongForAxe } from './driving.mjs';
 import { browser } from './faults.mjs';
 import { overflow } from './inside.mjs';
 
@@ -18,7 +17,6 @@ const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 const page = pathToFileURL(join(root, 'airfit-examples/browser/page/target/airfit.html')).href;
 const served = join(root, 'airfit-examples/browser/page/target/airfit-served.html');
 const jobs = join(root, 'airfit-examples/jobs');
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const work = mkdtempSync(join(tmpdir(), 'counter-'));
 /** Pictures to look at, where a folder is told. */
 const LOOK = process.env.LOOK;
@@ -1034,12 +1032,7 @@ for (const [where, size] of Object.entries(SIZES)) {
     test(`nothing sticks out and axe finds nothing ${where}, ${colorScheme}`, async () => {
       const { window, close } = await opened({ ...size, colorScheme });
       const axe = async (state) => {
-        await window.evaluate(AXE);
-        const found = await window.evaluate(() => window.axe.run(document, { resultTypes: ['violations'] }));
-        assert.deepEqual(
-          found.violations.map(({ id, nodes }) => `${state}, ${id}: ${nodes[0].html}`),
-          [],
-        );
+        assert.deepEqual(await wrongForAxe(window, { ...size, colorScheme }), [], state);
         // A long text scrolls in its field.
         assert.deepEqual(
           (await window.evaluate(overflow)).filter(({ element }) => !element.startsWith('input')),

@@ -3,13 +3,12 @@
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { openedSound, type, untilTold, WAIT } from './driving.mjs';
+import { openedSound, type, untilTold, WAIT, wrongForAxe } from './driving.mjs';
 import { browser } from './faults.mjs';
 import { overflow } from './inside.mjs';
 
@@ -17,7 +16,6 @@ const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 const examples = join(root, 'airfit-examples');
 const file = join(examples, 'browser/page/target/airfit-desk.html');
 const page = pathToFileURL(file).href;
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const work = mkdtempSync(join(tmpdir(), 'desk-'));
 /** Pictures to look at, where a folder is told. */
 const LOOK = process.env.LOOK;
@@ -77,13 +75,8 @@ async function look(window, name) {
   }
 }
 
-async function axe(window, state) {
-  await window.evaluate(AXE);
-  const found = await window.evaluate(() => window.axe.run(document, { resultTypes: ['violations'] }));
-  assert.deepEqual(
-    found.violations.map(({ id, nodes }) => `${state}, ${id}: ${nodes[0].html}`),
-    [],
-  );
+async function axe(window, options, state) {
+  assert.deepEqual(await wrongForAxe(window, options), [], state);
   assert.deepEqual(
     (await window.evaluate(overflow)).filter(({ element }) => !/^(input|textarea)/.test(element)),
     [],
@@ -229,14 +222,15 @@ const SIZES = {
 for (const [where, size] of Object.entries(SIZES)) {
   for (const colorScheme of ['light', 'dark']) {
     test(`nothing sticks out and axe finds nothing ${where}, ${colorScheme}`, async () => {
-      const { window, close } = await opened({ ...size, colorScheme });
-      await axe(window, 'empty');
+      const options = { ...size, colorScheme };
+      const { window, close } = await opened(options);
+      await axe(window, options, 'empty');
       await look(window, `empty ${where} ${colorScheme}`);
       await window.evaluate(() => document.querySelectorAll('details').forEach((each) => (each.open = true)));
       // The check of a price list has no other parts than the inventory, and draws jobs for many seconds.
       for (const kind of Object.keys(TRIED).filter((each) => each !== 'priceList')) {
         await tried(window, kind);
-        await axe(window, kind);
+        await axe(window, options, kind);
         // What is too wide scrolls in its own place.
         assert.deepEqual(
           await window.evaluate(() => {
@@ -251,7 +245,7 @@ for (const [where, size] of Object.entries(SIZES)) {
       }
       await window.locator('#condensate button[type=submit]').click();
       await window.waitForSelector('#condensate [aria-invalid]', WAIT);
-      await axe(window, 'a fault');
+      await axe(window, options, 'a fault');
       await close();
     });
   }

@@ -1,5 +1,10 @@
-// Drives a page as people do; for counter.mjs, desk.mjs and service.mjs.
+// Drives a page as people do; for counter.mjs, desk.mjs, lessons.mjs and service.mjs.
 import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { COLOURS, off } from './faults.mjs';
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** Ends what hangs, also on a machine that does much else: a check of a price list takes ten seconds alone. */
 export const WAIT = { timeout: 180_000 };
@@ -46,6 +51,26 @@ export async function openedSound(chromium, address, options = {}) {
       assert.deepEqual(faults, []);
     },
   };
+}
+
+/**
+ * What axe finds wrong with a page as it stands. Colours take most of its time and do not go by the width: on a
+ * telephone all else is judged, in the dark the colours alone, and nothing where both are so.
+ */
+export async function wrongForAxe(window, { isMobile = false, colorScheme = 'light' } = {}) {
+  const isDark = colorScheme === 'dark';
+  if (isMobile && isDark) {
+    return [];
+  }
+  const judged = isDark
+    ? { runOnly: { type: 'rule', values: COLOURS } }
+    : { rules: isMobile ? off(COLOURS) : {} };
+  await window.evaluate(AXE);
+  const { violations } = await window.evaluate(
+    (options) => globalThis.axe.run(document, { resultTypes: ['violations'], ...options }),
+    judged,
+  );
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`);
 }
 
 export async function type(window, fields) {

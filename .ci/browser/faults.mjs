@@ -29,7 +29,7 @@ export function browser() {
 }
 
 /** Rules of axe that judge colours, and take most of its time. */
-const COLOURS = ['color-contrast', 'link-in-text-block'];
+export const COLOURS = ['color-contrast', 'link-in-text-block'];
 
 /**
  * All faults of one page, each {page, where, element, fault}. Colours are judged once for each look of a text: what was
@@ -93,7 +93,7 @@ async function open(browser, url, options, add) {
   return page;
 }
 
-function off(rules) {
+export function off(rules) {
   return Object.fromEntries(rules.map((rule) => [rule, { enabled: false }]));
 }
 
