@@ -47,14 +47,14 @@ public record Money(BigDecimal amount, String currency) implements Comparable<Mo
    * @param amount the amount
    * @param currency how the currency is written, such as "USD"
    * @throws IllegalArgumentException if {@code amount} is 1e30 or more or has more than 30 decimals, or {@code
-   * currency} is blank, longer than 60 characters or begins with a digit or a sign
+   * currency} is blank, longer than 60 characters, has a digit or begins with a sign
    */
   public Money {
     Objects.requireNonNull(amount, "amount");
     if (!isCurrency(Objects.requireNonNull(currency, "currency"))) {
       throw new IllegalArgumentException(
           "currency must be a text such as \"USD\" without blanks around it, of at most "
-              + LONGEST_CURRENCY + " characters and no digit or sign in front, was \""
+              + LONGEST_CURRENCY + " characters, no digit in it and no sign in front, was \""
               + QuantityFormatException.shown(currency) + "\"");
     }
     if (amount.abs().compareTo(TOO_LARGE) >= 0
@@ -67,7 +67,8 @@ public record Money(BigDecimal amount, String currency) implements Comparable<Mo
   private static boolean isCurrency(String text) {
     return !text.isEmpty()
         && text.length() <= LONGEST_CURRENCY
-        && "+-−.,0123456789".indexOf(text.charAt(0)) < 0
+        && "+-−.,".indexOf(text.charAt(0)) < 0
+        && firstDigit(text, 0) == text.length()
         && !Lexicon.isSpace(text.charAt(0))
         && !Lexicon.isSpace(text.charAt(text.length() - 1));
   }
@@ -93,11 +94,12 @@ public record Money(BigDecimal amount, String currency) implements Comparable<Mo
     if (text.charAt(word) == ',') {
       throw wrong(text, word, Grammar.COMMA);
     }
-    if (afterDigits(text, word) > word) {
-      throw wrong(text, word, Grammar.SECOND_NUMBER);
-    }
     if (word == end) {
       throw wrong(text, end, "between amount and currency stands a blank");
+    }
+    int second = firstDigit(text, word);
+    if (second < text.length()) {
+      throw wrong(text, second, Grammar.SECOND_NUMBER);
     }
     int last = text.length();
     while (Lexicon.isSpace(text.charAt(last - 1))) {
@@ -124,6 +126,15 @@ public record Money(BigDecimal amount, String currency) implements Comparable<Mo
     }
     boolean hasDecimals = text.startsWith(".", whole) && afterDigits(text, whole + 1) > whole + 1;
     return hasDecimals ? afterDigits(text, whole + 1) : whole;
+  }
+
+  /** Where the first digit stands; behind the text if there is none. */
+  private static int firstDigit(String text, int from) {
+    int at = from;
+    while (at < text.length() && afterDigits(text, at) == at) {
+      at++;
+    }
+    return at;
   }
 
   private static int afterDigits(String text, int from) {

@@ -39,6 +39,8 @@ class MoneyTest {
         "1. USD | 1 | between amount and currency stands a blank",
         "1,5 USD | 1 | a comma means different things in different places",
         "1 200 USD | 2 | a second number: write 1200 without a gap",
+        "0.10 to 0.15 USD | 8 | a second number",
+        "5 USD2 | 5 | a second number",
         "5 -USD | 0 | currency must be a text such as",
         "1000000000000000000000000000000 USD | 0 | amount must lie below 1e30",
         "0.0000000000000000000000000000001 USD | 0 | amount must lie below 1e30 with at most 30 decimals"
@@ -90,7 +92,8 @@ class MoneyTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new Money(BigDecimal.ONE, " USD"))
         .withMessageStartingWith("currency must be a text");
-    for (String currency : List.of("", "USD ", "\u00a0USD", "2USD", "-USD", "x".repeat(61))) {
+    for (String currency :
+        List.of("", "USD ", "\u00a0USD", "2USD", "USD2", "to 12 EUR", "-USD", "x".repeat(61))) {
       assertThatIllegalArgumentException()
           .isThrownBy(() -> new Money(BigDecimal.ONE, currency))
           .withMessageStartingWith("currency must be a text");

@@ -219,8 +219,8 @@ public final class InventoryFile {
       return Optional.empty();
     }
     Field item = told.get();
-    Money socket = item.field("perSocket", "such as 9.00 EUR").as(Money::parse);
-    Money plug = item.field("perPlug", "such as 4.00 EUR").as(Money::parse);
+    Money socket = PriceField.of(item.field("perSocket", "such as 9.00 EUR"));
+    Money plug = PriceField.of(item.field("perPlug", "such as 4.00 EUR"));
     item.requireNothingElse();
     return Optional.of(item.build(() -> new CouplingInventory.Labour(socket, plug)));
   }
