@@ -56,6 +56,20 @@ final class FlowFields {
     return atmosphere;
   }
 
+  /** Refuses temperatures of air that are not within those that are reckoned with [°C]. */
+  static void requireWithin(
+      Field told, Range<Temperature> air, int coldest, int hottest, String what)
+      throws WrongFileException {
+    if (!(air.least().celsius() >= coldest && air.most().celsius() <= hottest)) {
+      throw told.refused(what + " must be in [" + coldest + ", " + hottest + "] °C, ["
+          + fahrenheit(coldest) + ", " + fahrenheit(hottest) + "] °F");
+    }
+  }
+
+  private static long fahrenheit(int celsius) {
+    return Math.round(32.0 + 1.8 * celsius);
+  }
+
   /**
    * The bore, length, roughness and fittings of a pipe, tube or hose; of a range the end that lets least through, as
    * the worst case is judged.

@@ -93,9 +93,9 @@ public final class LeakFile {
   private static final int MOST_HOURS = 8784;
 
   /** The temperatures that the core takes for air [°C]. */
-  private static final double COLDEST = -100.0;
+  private static final int COLDEST = -100;
 
-  private static final double HOTTEST = 300.0;
+  private static final int HOTTEST = 300;
 
   private static final String HOLE = "its diameter, such as 2 mm or 1/16 to 1/8 in";
   private static final String FLOW = "a free-air flow such as 3 scfm or 1 to 2 L/s ANR";
@@ -215,9 +215,8 @@ public final class LeakFile {
     Field temperatureTold = row.field("temperature", "a temperature such as 20 °C");
     Temperature temperature =
         temperatureTold.one(Temperature::parse, "give the mean of the air in the line and around");
-    if (!(temperature.celsius() >= COLDEST && temperature.celsius() <= HOTTEST)) {
-      throw temperatureTold.refused("that of air must be in [-100, 300] °C, [-148, 572] °F");
-    }
+    FlowFields.requireWithin(
+        temperatureTold, Range.exactly(temperature), COLDEST, HOTTEST, "that of air");
     Field hours = row.field("hours", "a whole number of hours in the year under pressure");
     int running = hours.wholeNumber();
     if (running > MOST_HOURS) {

@@ -170,15 +170,8 @@ public final class WaterFile {
   private static Range<Temperature> within(Field told, int coldest, String what)
       throws WrongFileException {
     Range<Temperature> range = told.range(Temperature::parse);
-    if (!(range.least().celsius() >= coldest && range.most().celsius() <= HOTTEST)) {
-      throw told.refused(what + " must be in [" + coldest + ", " + HOTTEST + "] °C, ["
-          + fahrenheit(coldest) + ", " + fahrenheit(HOTTEST) + "] °F");
-    }
+    FlowFields.requireWithin(told, range, coldest, HOTTEST, what);
     return range;
-  }
-
-  private static long fahrenheit(int celsius) {
-    return Math.round(32.0 + 1.8 * celsius);
   }
 
   private static DewPoint taken(Field humidity, AirState air) throws WrongFileException {

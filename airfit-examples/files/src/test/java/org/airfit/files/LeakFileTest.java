@@ -49,6 +49,18 @@ class LeakFileTest {
     return of(PLANT + leak("1", cells)).ledger().leaks().get(0).flow().orElseThrow();
   }
 
+  @ParameterizedTest
+  @CsvSource({"-100 °C, -100.1 °C", "300 °C, 300.1 °C"})
+  void air_is_as_cold_and_as_hot_as_is_reckoned_with_and_no_more(String at, String beyond)
+      throws WrongFileException {
+    String leaks = leak("1", ",,,,,,,,3 scfm,,,,,");
+    assertThat(of(PLANT.replace("60 °F", at) + leaks).ledger().leaks()).hasSize(1);
+    assertThatExceptionOfType(WrongFileException.class)
+        .isThrownBy(() -> of(PLANT.replace("60 °F", beyond) + leaks))
+        .withMessageContaining("row 2, column temperature")
+        .withMessageContaining("was \"" + beyond + "\"; that of air must be in [-100, 300] °C");
+  }
+
   @Test
   void each_way_to_measure_a_leak_is_read() throws WrongFileException {
     // told

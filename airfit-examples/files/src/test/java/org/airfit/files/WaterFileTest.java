@@ -181,6 +181,25 @@ class WaterFileTest {
             thrown -> assertThat(String.valueOf(thrown.getMessage()).lines()).hasSize(1));
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "temperature, 25 to 95 °F, -40 to 35 °C, -40.1 to 35 °C, '[-40, 100] °C'",
+    "temperature, 25 to 95 °F, -4 to 100 °C, -4 to 100.1 °C, '[-40, 100] °C'",
+    "air, 60 to 115 °F, -100 to 46 °C, -100.1 to 46 °C, '[-100, 100] °C'",
+    "air, 60 to 115 °F, 16 to 100 °C, 16 to 100.1 °C, '[-100, 100] °C'"
+  })
+  void air_is_as_cold_and_as_hot_as_is_reckoned_with_and_no_more(
+      String field, String told, String at, String beyond, String within) throws Exception {
+    String file = Files.readString(KILN_ROW);
+    String cell = "\"" + field + "\": \"";
+    assertThat(file).contains(cell + told);
+    assertThat(read(file.replaceFirst(cell + told, cell + at)).trains()).hasSize(2);
+    assertThatExceptionOfType(WrongFileException.class)
+        .isThrownBy(() -> read(file.replaceFirst(cell + told, cell + beyond)))
+        .withMessageContaining(field + ": was \"" + beyond + "\"")
+        .withMessageContaining("must be in " + within);
+  }
+
   @Test
   void a_duty_without_its_rating_and_an_element_without_its_loss_are_refused() throws IOException {
     String file = Files.readString(KILN_ROW);
