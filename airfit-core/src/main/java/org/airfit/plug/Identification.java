@@ -114,34 +114,46 @@ public final class Identification implements Worked {
         && !evidence.fitsAsNew(best(), firmAbove(expectsNearCopies()));
   }
 
-  /** What keeps the profile that stands out from being identified, but for where the set comes from. */
-  private List<String> openPoints() {
+  /**
+   * What keeps the profile that stands out from being identified, but for where the set comes from.
+   *
+   * @param isOnCard whether it is told as a reason on a card, where no chances are reckoned and nothing more is read
+   */
+  private List<String> openPoints(boolean isOnCard) {
     List<String> open = new ArrayList<>();
-    ProfileCandidate best = best();
     if (!fitsFirmly()) {
-      open.add(
-          best.largestMisfitProbability() < firmAbove(expectsNearCopies())
-              ? "one reading lies " + Digits.fixed(best.largestMisfit(), 1)
-                  + " times the expected scatter away; read it again"
-              : "only " + Digits.percent(best.tailProbability())
-                  + " of its genuine plugs fit as badly in all readings together; read again");
+      open.add(isOnCard ? "the readings fit it badly" : badFit(best()));
     }
     if (mayBeChance()) {
-      open.add(Digits.percent(chanceOfCoincidence())
-          + " of the plugs of its size class would agree with a profile of the set by chance; "
-          + (evidence.allRead() ? "the set knows no other size to read" : "read more"));
+      open.add(
+          isOnCard
+              ? "another plug of its size may agree by chance in so few readings"
+              : Digits.percent(chanceOfCoincidence())
+                  + " of the plugs of its size class would agree with a profile of the set by chance; "
+                  + (evidence.allRead() ? "the set knows no other size to read" : "read more"));
     }
     if (!stillToRead().isEmpty()) {
-      open.add(
-          "a near copy may differ in what was not read; read also the " + listed(stillToRead()));
+      open.add("a near copy may differ in what was not read"
+          + (isOnCard ? ", the " : "; read also the ") + listed(stillToRead()));
     }
     if (!notKnown().isEmpty()) {
-      open.add(notKnownInWords());
+      open.add(
+          isOnCard
+              ? "a near copy may differ in what is not known of it, the " + listed(notKnown())
+              : notKnownInWords());
     }
     if (needsWear()) {
       open.add("it fits with wear only, and a near copy may be smaller there");
     }
     return open;
+  }
+
+  private String badFit(ProfileCandidate best) {
+    return best.largestMisfitProbability() < firmAbove(expectsNearCopies())
+        ? "one reading lies " + Digits.fixed(best.largestMisfit(), 1)
+            + " times the expected scatter away; read it again"
+        : "only " + Digits.percent(best.tailProbability())
+            + " of its genuine plugs fit as badly in all readings together; read again";
   }
 
   /** Why one profile alone that the limits leave is not identified, for a card. */
@@ -163,27 +175,7 @@ public final class Identification implements Worked {
       open.add("the sizes known here are " + weakestProvenance());
     }
     if (verdict == PlugVerdict.CANDIDATE) {
-      open.addAll(openOfCandidate());
-    }
-    return open;
-  }
-
-  private List<String> openOfCandidate() {
-    List<String> open = new ArrayList<>();
-    if (!fitsFirmly()) {
-      open.add("the readings fit it badly");
-    }
-    if (mayBeChance()) {
-      open.add("another plug of its size may agree by chance in so few readings");
-    }
-    if (!stillToRead().isEmpty()) {
-      open.add("a near copy may differ in what was not read, the " + listed(stillToRead()));
-    }
-    if (!notKnown().isEmpty()) {
-      open.add("a near copy may differ in what is not known of it, the " + listed(notKnown()));
-    }
-    if (needsWear()) {
-      open.add("it fits with wear only, and a near copy may be smaller there");
+      open.addAll(openPoints(/* isOnCard= */ true));
     }
     return open;
   }
@@ -424,7 +416,9 @@ public final class Identification implements Worked {
   }
 
   private String candidate(String set, ProfileCandidate best) {
-    String open = openPoints().stream().map(Identification::sentence).collect(Collectors.joining());
+    String open = openPoints(/* isOnCard= */ false).stream()
+        .map(Identification::sentence)
+        .collect(Collectors.joining());
     return (weakestProvenance().canIdentify()
             ? "Candidate only in " + set + ": "
             : "Candidate only, because of what " + set + " rests on: ")

@@ -373,14 +373,7 @@ final class BayChanges {
   }
 
   private static RuleOutcome worst(List<BayAir> air) {
-    RuleOutcome worst = RuleOutcome.MET;
-    for (BayAir each : air) {
-      if (each.outcome() == RuleOutcome.UNMET) {
-        return RuleOutcome.UNMET;
-      }
-      worst = each.outcome() == RuleOutcome.OPEN ? RuleOutcome.OPEN : worst;
-    }
-    return worst;
+    return RuleOutcome.worst(air.stream().map(BayAir::outcome)).orElse(RuleOutcome.MET);
   }
 
   /** Tool by tool the worse of two judgements: what arrives there at least. */

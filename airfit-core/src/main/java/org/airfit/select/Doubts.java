@@ -1,7 +1,9 @@
 package org.airfit.select;
 
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -51,12 +53,7 @@ final class Doubts {
               air,
               flow -> assembly.runWithOthers(placed.position(), flow)));
     }
-    int element = job.pipes().size();
-    for (Placed placed : assembly.slotParts()) {
-      if (!placed.position().isPlug()) {
-        part(unknowns, worst.names().get(element++), placed, assembly);
-      }
-    }
+    elements(assembly).forEach((name, placed) -> part(unknowns, name, placed, assembly));
     return unknowns;
   }
 
@@ -75,15 +72,22 @@ final class Doubts {
 
   /** What the last regulator on the way to a tool is called in its run; empty where none stands on it. */
   private static Optional<String> lastRegulator(Assembly assembly) {
+    return elements(assembly).entrySet().stream()
+        .filter(element -> element.getValue().part() instanceof Part.Regulator)
+        .map(Map.Entry::getKey)
+        .reduce((any, behind) -> behind);
+  }
+
+  /** The parts that are elements of the run, by what they are called there, in its order; a plug is none. */
+  private static Map<String, Placed> elements(Assembly assembly) {
+    Map<String, Placed> elements = new LinkedHashMap<>();
     int element = assembly.requirement().pipes().size();
-    String last = null;
     for (Placed placed : assembly.slotParts()) {
       if (!placed.position().isPlug()) {
-        String name = assembly.run().names().get(element++);
-        last = placed.part() instanceof Part.Regulator ? name : last;
+        elements.put(assembly.run().names().get(element++), placed);
       }
     }
-    return Optional.ofNullable(last);
+    return elements;
   }
 
   /** The most air that goes through a part: that of the tool, and of all others that draw at it or behind it. */

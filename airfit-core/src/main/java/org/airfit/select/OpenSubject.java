@@ -2,6 +2,7 @@ package org.airfit.select;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What could be asked: a subject, with the job of the tool it is asked of.
@@ -85,11 +86,7 @@ record OpenSubject(Subject subject, Requirement of) {
 
   /** The regulators of the layout of which it is not known exactly what they are set to. */
   private static List<Slot.Regulated> regulatorsInDoubt(Requirement job) {
-    return job.layout().allSlots().stream()
-        .filter(Slot.Regulated.class::isInstance)
-        .map(Slot.Regulated.class::cast)
-        .filter(regulated -> !regulated.setRange().isExact())
-        .toList();
+    return regulators(job).filter(regulated -> !regulated.setRange().isExact()).toList();
   }
 
   /**
@@ -97,12 +94,16 @@ record OpenSubject(Subject subject, Requirement of) {
    * chosen its maker must tell it, and behind the end of a curve no gauge shows what the curve would.
    */
   private static List<Slot.Regulated> regulatorsOfUnknownDroop(Requirement job) {
-    return job.layout().allSlots().stream()
-        .filter(Slot.Regulated.class::isInstance)
-        .map(Slot.Regulated.class::cast)
+    return regulators(job)
         .filter(regulated ->
             regulated.regulator().filter(there -> !there.droopRange().isExact()).isPresent())
         .toList();
+  }
+
+  private static Stream<Slot.Regulated> regulators(Requirement job) {
+    return job.layout().allSlots().stream()
+        .filter(Slot.Regulated.class::isInstance)
+        .map(Slot.Regulated.class::cast);
   }
 
   /** Whether a job does not tell this yet, and could. */

@@ -1,5 +1,9 @@
 package org.airfit.select;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.airfit.internal.Labels;
 
 /** Whether a rule is met. */
@@ -14,6 +18,19 @@ public enum RuleOutcome {
   OPEN,
   /** It does not apply to this job. */
   DOES_NOT_APPLY;
+
+  private static final List<RuleOutcome> WORST_FIRST =
+      List.of(UNMET, OPEN, MET_WHILE_REGULATED, MET, DOES_NOT_APPLY);
+
+  /** The worst of outcomes; empty of none. */
+  static Optional<RuleOutcome> worst(Stream<RuleOutcome> outcomes) {
+    return outcomes.min(Comparator.comparingInt(WORST_FIRST::indexOf));
+  }
+
+  /** Whether this is worse than another. */
+  boolean isWorseThan(RuleOutcome other) {
+    return WORST_FIRST.indexOf(this) < WORST_FIRST.indexOf(other);
+  }
 
   /**
    * Reads an outcome.

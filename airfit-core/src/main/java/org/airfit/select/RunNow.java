@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.airfit.flow.CapacityRange;
 import org.airfit.line.ConduitRange;
 import org.airfit.plant.RegulatorRange;
@@ -89,9 +90,6 @@ public final class RunNow {
       return set.isExact() && regulator.isExactUpTo(flow);
     }
   }
-
-  private static final List<RuleOutcome> WORST_FIRST =
-      List.of(RuleOutcome.UNMET, RuleOutcome.OPEN, RuleOutcome.MET_WHILE_REGULATED);
 
   private final Requirement job;
   private final List<Piece> pieces;
@@ -228,11 +226,9 @@ public final class RunNow {
    */
   public RuleOutcome outcome() {
     RuleOutcome air = airOutcome();
-    RuleOutcome pressure = job.toolRating().isEmpty() ? RuleOutcome.MET : pressureOutcome();
-    return WORST_FIRST.stream()
-        .filter(each -> each == air || each == pressure)
-        .findFirst()
-        .orElse(RuleOutcome.MET);
+    return job.toolRating().isEmpty()
+        ? air
+        : RuleOutcome.worst(Stream.of(air, pressureOutcome())).orElseThrow();
   }
 
   /**

@@ -1,7 +1,6 @@
 package org.airfit.select;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -29,14 +28,6 @@ final class SeveralTools {
       Rule.MATERIAL_SUITS,
       Rule.WHIP_HOSE,
       Rule.AIR_KEPT_APART);
-
-  /** The worst first. */
-  private static final List<RuleOutcome> WORST_FIRST = List.of(
-      RuleOutcome.UNMET,
-      RuleOutcome.OPEN,
-      RuleOutcome.MET_WHILE_REGULATED,
-      RuleOutcome.MET,
-      RuleOutcome.DOES_NOT_APPLY);
 
   private SeveralTools() {}
 
@@ -70,17 +61,14 @@ final class SeveralTools {
   static RuleAnswer worst(Map<String, RuleAnswer> answers) {
     RuleOutcome worst = outcome(answers);
     Set<RuleOutcome> told = EnumSet.of(worst);
-    if (WORST_FIRST.indexOf(worst) < WORST_FIRST.indexOf(RuleOutcome.MET_WHILE_REGULATED)) {
+    if (worst.isWorseThan(RuleOutcome.MET_WHILE_REGULATED)) {
       told.add(RuleOutcome.MET_WHILE_REGULATED);
     }
     return new RuleAnswer(worst, said(answers, told));
   }
 
   private static RuleOutcome outcome(Map<String, RuleAnswer> answers) {
-    return answers.values().stream()
-        .map(RuleAnswer::outcome)
-        .min(Comparator.comparingInt(WORST_FIRST::indexOf))
-        .orElseThrow();
+    return RuleOutcome.worst(answers.values().stream().map(RuleAnswer::outcome)).orElseThrow();
   }
 
   /** That all of them work at once, and what others take besides. */

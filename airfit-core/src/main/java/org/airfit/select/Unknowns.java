@@ -248,16 +248,10 @@ final class Unknowns {
   }
 
   /** A number as it is shown in each system of units. */
-  private record Shown(double si, String siUnit, double us, String usUnit) {
+  private record Shown(TypedNumber si, TypedNumber us) {
 
     static <Q extends Quantity<Q, U>, U extends Unit> Shown of(Q quantity, U si, U us) {
-      return new Shown(quantity.in(si), mark(quantity, si), quantity.in(us), mark(quantity, us));
-    }
-
-    /** How the unit is printed behind a quantity of this kind: "psig" and not "psi". */
-    private static <Q extends Quantity<Q, U>, U extends Unit> String mark(Q quantity, U unit) {
-      String printed = quantity.format(unit);
-      return printed.substring(printed.indexOf(' ') + 1);
+      return new Shown(TypedNumber.of(quantity, si), TypedNumber.of(quantity, us));
     }
 
     /** A flow counted at the states at which it is counted in each system. */
@@ -265,25 +259,18 @@ final class Unknowns {
       FreeAirFlow si = UnitSystem.SI.counted(flow);
       FreeAirFlow us = UnitSystem.US.counted(flow);
       return new Shown(
-          si.litresPerSecond(),
-          mark(UnitSystem.SI, flow),
-          us.cubicFeetPerMinute(),
-          mark(UnitSystem.US, flow));
-    }
-
-    /** How the unit of a flow is written behind its number: "L/s ANR", "scfm". */
-    private static String mark(UnitSystem units, FreeAirFlow flow) {
-      String said = units.say(flow);
-      return said.substring(said.indexOf(' ') + 1);
+          new TypedNumber(si.litresPerSecond(), TypedNumber.unitOf(UnitSystem.SI.say(flow))),
+          new TypedNumber(us.cubicFeetPerMinute(), TypedNumber.unitOf(UnitSystem.US.say(flow))));
     }
 
     static Shown ofRatio(double ratio) {
-      return new Shown(ratio, "", ratio, "");
+      TypedNumber number = new TypedNumber(ratio, "");
+      return new Shown(number, number);
     }
 
     Rounded in(UnitSystem units, RoundingMode rounding) {
-      double value = units == UnitSystem.SI ? si : us;
-      return new Rounded(rounded(value, rounding), units.either(siUnit, usUnit));
+      TypedNumber typed = units.either(si, us);
+      return new Rounded(rounded(typed.number(), rounding), typed.unit());
     }
   }
 
@@ -382,22 +369,10 @@ final class Unknowns {
       DoubleFunction<Shown> shown,
       Doubt.Basis basis,
       String besideInUs) {
-    add(what, worst, best, at, shown, basis, besideInUs, Optional.empty());
-  }
-
-  private void add(
-      String what,
-      double worst,
-      double best,
-      DoubleFunction<Optional<GaugePressure>> at,
-      DoubleFunction<Shown> shown,
-      Doubt.Basis basis,
-      String besideInUs,
-      Optional<FreeAirFlow> atFlow) {
     if (worst != best) {
       double needed = job.least().pascals();
-      found.add(
-          new Unknown(what, worst, best, at, shown, any -> needed, basis, besideInUs, atFlow));
+      found.add(new Unknown(
+          what, worst, best, at, shown, any -> needed, basis, besideInUs, Optional.empty()));
     }
   }
 
@@ -431,17 +406,22 @@ final class Unknowns {
       boolean isAnything,
       FreeAirFlow flow,
       Function<PressureDrop, Run> with) {
-    add(
+    if (range.isExact()) {
+      return;
+    }
+    double needed = job.least().pascals();
+    found.add(new Unknown(
         DROOP + name,
         range.most().pascals(),
         range.least().pascals(),
         value -> with.apply(PressureDrop.ofPascals(value)).arriving(job.demand()),
         value -> Shown.of(PressureDrop.ofPascals(value), PressureUnit.BAR, PressureUnit.PSI),
+        any -> needed,
         isAnything
             ? Doubt.Basis.ANYTHING
             : UntoldDroop.isUntold(range) ? Doubt.Basis.USUAL : Doubt.Basis.TOLD,
         "",
-        Optional.of(flow));
+        Optional.of(flow)));
   }
 
   /**
