@@ -1,10 +1,6 @@
 // Drives a page as people do; for counter.mjs, desk.mjs, lessons.mjs and service.mjs.
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { COLOURS, off } from './faults.mjs';
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+import { AXE, COLOURS, off } from './faults.mjs';
 
 /** Ends what hangs, also on a machine that does much else: a check of a price list takes ten seconds alone. */
 export const WAIT = { timeout: 180_000 };

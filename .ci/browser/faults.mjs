@@ -8,7 +8,7 @@ import { pathToFileURL } from 'node:url';
 import { chromium } from 'playwright-core';
 import { blank, ends, fine, newLooks, oneSide, overflow, prepare, small, unlink, windowed } from './inside.mjs';
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+export const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** Text of charts on a telephone is at least as large [CSS px]; half a pixel is the rounding of a layout. */
 const LEAST_TEXT = 11;
