@@ -7,18 +7,24 @@ import net.jqwik.api.lifecycle.PropertyExecutor;
 import net.jqwik.api.lifecycle.PropertyLifecycleContext;
 
 /**
- * Tries each property as many times more as -Dairfit.tries says: a build has minutes for them, a night has hours, and
- * each of thousands of mutants has a part of a second (-Dairfit.tries=0.2). A night draws anew each time; a build draws
- * the same, so that what fails in it comes from what was changed.
- * The services of the test resources make it known to jqwik.
+ * Tries each property so many times its tries as -Dairfit.tries says: a build has minutes for them (0.4), a night has
+ * hours, and each of thousands of mutants has a part of a second (0.2). A night draws anew each time; a build draws the
+ * same, so that what fails in it comes from what was changed.
+ * The services of the test resources make it known to jqwik; MoreTriesProperties notices where they do not.
  */
 public final class MoreTries implements AroundPropertyHook {
 
-  private static final double TIMES = Double.parseDouble(System.getProperty("airfit.tries", "1"));
+  private static final double TIMES =
+      Double.parseDouble(System.getProperty("airfit.tries", "0.4"));
 
   /** Whether there is time for all of what a build tries a part of. */
   public static boolean isNight() {
     return TIMES > 1;
+  }
+
+  /** How many times a property is tried whose tries are so many. */
+  static int of(int tries) {
+    return (int) Math.max(1, Math.round(tries * TIMES));
   }
 
   @Override
@@ -28,7 +34,7 @@ public final class MoreTries implements AroundPropertyHook {
         .attributes()
         .tries()
         .ifPresent(tries ->
-            context.attributes().setTries((int) Math.max(1, Math.round(tries * TIMES))));
+            context.attributes().setTries(of(tries)));
     if (!isNight() && context.attributes().seed().isEmpty()) {
       String name =
           context.containerClass().getName() + "." + context.targetMethod().getName();

@@ -118,10 +118,10 @@ class DoorBoundsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"+USD", "9USD", ".USD", ",USD", "0USD", "−USD"})
-  void a_currency_begins_with_no_sign_and_no_digit(String currency) {
+  @ValueSource(strings = {"+USD", "9USD", ".USD", ",USD", "0USD", "−USD", "USD0", "U9D"})
+  void a_currency_has_no_digit_and_begins_with_no_sign(String currency) {
     assertThatThrownBy(() -> new Money(BigDecimal.ONE, currency))
-        .hasMessageContaining("no digit or sign in front");
+        .hasMessageContaining("no digit in it and no sign in front");
   }
 
   @Test

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToLongBiFunction;
+import org.airfit.MoreTries;
 import org.airfit.joint.Chain;
 import org.airfit.joint.End;
 import org.airfit.joint.Mating;
@@ -32,7 +33,7 @@ final class EveryCombination {
   }
 
   /** So many can be built and judged in half a second. */
-  private static final long MOST = 1_500L;
+  private static final long MOST = MoreTries.isNight() ? 1_500L : 600L;
 
   private final Requirement job;
   private final Catalogue catalogue;
