@@ -33,26 +33,20 @@ export const COLOURS = ['color-contrast', 'link-in-text-block'];
 
 /**
  * All faults of one page, each {page, where, element, fault}. Colours are judged once for each look of a text: what was
- * looked at on a page before is in `looks` and is not looked at again.
+ * looked at on a page before is in `looks` and is not looked at again. Axe judges what pages of one kind share, and
+ * takes most of the time: it may be left to some of them.
  */
-export async function faults(browser, file, looks = new Set()) {
+export async function faults(browser, file, looks = new Set(), withAxe = true) {
   const found = [];
   const url = pathToFileURL(resolve(file)).href;
   const add = (where, list) => list.forEach((one) => found.push({ page: basename(file), where, ...one }));
 
   const screen = await open(browser, url, { viewport: WIDE }, add);
-  await screen.evaluate(AXE);
-  add('1280 px', await axe(screen, { rules: off(COLOURS) }));
-  add('1280 px', await colours(screen, 'light', looks));
   add('1280 px', await screen.evaluate(overflow));
   add('1280 px', await screen.evaluate(blank));
-  await screen.emulateMedia({ colorScheme: 'dark' });
-  add('1280 px, dark', await colours(screen, 'dark', looks));
-  await screen.emulateMedia({ colorScheme: 'light' });
-  // here and not on the telephone, so that axe is read once for a page
-  await screen.setViewportSize(NARROW);
-  add('390 px', await axe(screen, { rules: off(COLOURS) }));
-  await screen.setViewportSize(WIDE);
+  if (withAxe) {
+    await throughAxe(screen, add, looks);
+  }
   await paper(screen, add);
   await screen.context().close();
 
@@ -72,6 +66,19 @@ export async function faults(browser, file, looks = new Set()) {
   add('390 px, all unfolded', await telephone.evaluate(overflow));
   await telephone.context().close();
   return distinct(found);
+}
+
+async function throughAxe(screen, add, looks) {
+  await screen.evaluate(AXE);
+  add('1280 px', await axe(screen, { rules: off(COLOURS) }));
+  add('1280 px', await colours(screen, 'light', looks));
+  await screen.emulateMedia({ colorScheme: 'dark' });
+  add('1280 px, dark', await colours(screen, 'dark', looks));
+  await screen.emulateMedia({ colorScheme: 'light' });
+  // here and not on the telephone, so that axe is read once for a page
+  await screen.setViewportSize(NARROW);
+  add('390 px', await axe(screen, { rules: off(COLOURS) }));
+  await screen.setViewportSize(WIDE);
 }
 
 async function open(browser, url, options, add) {

@@ -14,8 +14,7 @@ import net.jqwik.api.lifecycle.PropertyLifecycleContext;
  */
 public final class MoreTries implements AroundPropertyHook {
 
-  private static final double TIMES =
-      Double.parseDouble(System.getProperty("airfit.tries", "0.4"));
+  private static final double TIMES = Double.parseDouble(System.getProperty("airfit.tries", "0.4"));
 
   /** Whether there is time for all of what a build tries a part of. */
   public static boolean isNight() {
@@ -30,11 +29,7 @@ public final class MoreTries implements AroundPropertyHook {
   @Override
   public PropertyExecutionResult aroundProperty(
       PropertyLifecycleContext context, PropertyExecutor property) {
-    context
-        .attributes()
-        .tries()
-        .ifPresent(tries ->
-            context.attributes().setTries(of(tries)));
+    context.attributes().tries().ifPresent(tries -> context.attributes().setTries(of(tries)));
     if (!isNight() && context.attributes().seed().isEmpty()) {
       String name =
           context.containerClass().getName() + "." + context.targetMethod().getName();

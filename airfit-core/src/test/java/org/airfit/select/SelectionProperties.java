@@ -255,11 +255,10 @@ class SelectionProperties {
 
   @Example
   void a_tool_that_bears_some_of_the_settings_is_an_open_question() {
-    check(
-        LongStream.range(0L, 20_000L)
-            .filter(SelectionProperties::bearsSomeOfTheSettings)
-            .findFirst()
-            .orElseThrow());
+    check(LongStream.range(0L, 20_000L)
+        .filter(SelectionProperties::bearsSomeOfTheSettings)
+        .findFirst()
+        .orElseThrow());
   }
 
   private static boolean bearsSomeOfTheSettings(long seed) {
