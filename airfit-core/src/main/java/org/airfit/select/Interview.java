@@ -157,7 +157,8 @@ public final class Interview {
    *     such as "90 to 110 psig", of which the worst end counts; a reach, what the tool takes and needs, and what a
    *     regulator is set to stay ranges, and air that does not tell where it is counted ("11 CFM") has all its readings
    * @return the talk with the answer
-   * @throws IllegalArgumentException if {@code answer} cannot be read, or is at odds with what was told before
+   * @throws IllegalArgumentException if {@code answer} cannot be read, or is at odds with what was told before, or
+   *     {@code topic} is asked of a part by its name ({@link Topic#isOfPart})
    */
   public Interview with(Topic topic, String answer) {
     return with(Subject.ofJob(topic), answer);
@@ -173,9 +174,8 @@ public final class Interview {
    *     job has no such tool or hose
    */
   public Interview with(Subject subject, String answer) {
-    AnswerText.check(
-        Objects.requireNonNull(subject, "subject").topic(),
-        Objects.requireNonNull(answer, "answer"));
+    requireNamed(Objects.requireNonNull(subject, "subject"));
+    AnswerText.check(subject.topic(), Objects.requireNonNull(answer, "answer"));
     return new Interview(catalogue, told.with(subject, answer));
   }
 
@@ -184,6 +184,7 @@ public final class Interview {
    *
    * @param topic what was asked
    * @return the talk, which does not ask it again
+   * @throws IllegalArgumentException if {@code topic} is asked of a part by its name ({@link Topic#isOfPart})
    */
   public Interview withUnknown(Topic topic) {
     return withUnknown(Subject.ofJob(topic));
@@ -194,9 +195,19 @@ public final class Interview {
    *
    * @param subject what was asked
    * @return the talk, which does not ask it again
+   * @throws IllegalArgumentException if {@code subject} names no part, and its topic is asked of one
    */
   public Interview withUnknown(Subject subject) {
-    return new Interview(catalogue, told.withUnknown(Objects.requireNonNull(subject, "subject")));
+    requireNamed(Objects.requireNonNull(subject, "subject"));
+    return new Interview(catalogue, told.withUnknown(subject));
+  }
+
+  private static void requireNamed(Subject subject) {
+    if (subject.topic().isOfPart() && subject.of().isEmpty()) {
+      throw new IllegalArgumentException(
+          subject.topic() + " is asked of a part by the name of its slot, was told of the job; answer the subject of the"
+              + " question");
+    }
   }
 
   /** {@return the answers about the job so far by topic, as they were given} */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,15 +32,15 @@ class InterviewProperties {
   /** A customer who knows some things, and answers at random. */
   private Interview ended(Interview begun, int ofTen) {
     Interview talk = begun;
-    Set<Topic> asked = EnumSet.noneOf(Topic.class);
+    Set<Subject> asked = new HashSet<>();
     for (Optional<Question> next = talk.next(); next.isPresent(); next = talk.next()) {
       Question question = next.get();
-      assertThat(asked.add(question.topic())).as("asked again: " + question).isTrue();
+      assertThat(asked.add(question.subject())).as("asked again: " + question).isTrue();
       PossibleAnswer answer =
           question.answers().get(random.nextInt(question.answers().size()));
       talk = random.nextInt(10) < ofTen
-          ? talk.with(question.topic(), answer.text())
-          : talk.withUnknown(question.topic());
+          ? talk.with(question.subject(), answer.text())
+          : talk.withUnknown(question.subject());
     }
     return talk;
   }
@@ -170,7 +171,7 @@ class InterviewProperties {
     for (Question question : talk.questions()) {
       boolean isOne = false;
       for (PossibleAnswer answer : question.answers()) {
-        Interview after = talk.with(question.topic(), answer.text());
+        Interview after = talk.with(question.subject(), answer.text());
         boolean isOther = !seen(after).equals(now)
             || !warnings(after).equals(warned)
             || !drains(after).equals(drained);

@@ -644,6 +644,25 @@ class InterviewTest {
   }
 
   @Test
+  void what_is_asked_of_a_part_is_not_told_of_the_job() {
+    Interview talk = talk(bare());
+    for (Topic topic : Topic.values()) {
+      if (topic.isOfPart()) {
+        String message = topic + " is asked of a part by the name of its slot, was told of the job;"
+            + " answer the subject of the question";
+        assertThatIllegalArgumentException()
+            .isThrownBy(() -> talk.withUnknown(topic))
+            .withMessage(message);
+        assertThatIllegalArgumentException()
+            .isThrownBy(() -> talk.with(topic, topic.example()))
+            .withMessage(message);
+      } else {
+        assertThat(talk.withUnknown(topic).notKnown()).contains(topic);
+      }
+    }
+  }
+
+  @Test
   void an_answer_that_cannot_be_read_is_refused_with_what_is_accepted() {
     Interview talk = talk(bare());
     assertThatIllegalArgumentException()
