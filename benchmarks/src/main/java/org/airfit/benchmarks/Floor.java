@@ -64,21 +64,21 @@ final class Floor {
   static final Floor COLEBROOK = none().with(1, Operation.LOGARITHM).with(3, Operation.DIVISION);
 
   /**
-   * Of a pipe: its friction factor; divisions for Re, λL/D, G/p, a/(1 − a), the step and the share lost; the logarithm of
-   * the pressures, the root for the pressure from its square.
+   * Of a pipe: its friction factor; divisions for Re, for a = G² R T/p² and for the step; the logarithm of the pressures,
+   * the root for the pressure from its square. What hangs on the pipe alone, such as L/D, is divided once for all.
    */
   private static final Floor PIPE = none()
       .with(1, COLEBROOK)
       .with(1, Operation.LOGARITHM)
-      .with(6, Operation.DIVISION)
+      .with(3, Operation.DIVISION)
       .with(1, Operation.ROOT);
 
   /** With Sutherland's viscosity: a root and a division. */
   static final Floor OUTLET =
       none().with(1, PIPE).with(1, Operation.ROOT).with(1, Operation.DIVISION);
 
-  /** Two pipes, and two parts after ISO 6358 with a division for the share of the choked flow and a root each. */
-  static final Floor RUN = none().with(2, PIPE).with(2, Operation.DIVISION).with(2, Operation.ROOT);
+  /** Two pipes, and two parts after ISO 6358 with a root each. */
+  static final Floor RUN = none().with(2, PIPE).with(2, Operation.ROOT);
 
   /** Forward runs of a search: two flows that hold what is looked for, two that hold it to fourteen digits, the answer. */
   static final double RUNS_OF_SEARCH = 5.0;
@@ -146,8 +146,8 @@ final class Floor {
   }
 
   /**
-   * Of a network: for each tool a piece of the main and a coupling, and two places whose balance is eliminated, each by a
-   * division and two multiplications and additions.
+   * Of a network: for each tool a piece of the main and a coupling, whose slope takes a division, and two places whose
+   * balance is eliminated, each by a division and two multiplications and additions.
    *
    * @param tools how many tools hang on it
    */

@@ -14,6 +14,7 @@ import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import org.airfit.lesson.Plot;
 import org.airfit.lesson.ProgramHelp;
 import org.openjdk.jmh.profile.GCProfiler;
@@ -174,22 +175,32 @@ public final class Performance {
 
   /** Writes the page and its plots. */
   private void write(Path folder, Measured measured) throws IOException {
-    plot(folder, "networks", "Networks", "tools", "NetworkBenchmark.steadyFlow tools", "ring=true");
+    plot(
+        folder,
+        "networks",
+        "Networks",
+        "tools",
+        List.of(
+            series("main", "NetworkBenchmark.steadyFlow", "tools", "ring=false"),
+            series("ring", "NetworkBenchmark.steadyFlow", "tools", "ring=true")));
     plot(
         folder,
         "catalogues",
         "Choice out of a catalogue",
         "parts",
-        "SelectionBenchmark.select size",
-        "");
+        List.of(series("measured", "SelectionBenchmark.select", "size")));
     plot(
         folder,
         "sets",
         "Identification of a plug",
         "profiles",
-        "PlugBenchmark.verdictAndChance profileCount",
-        "kind=DEVIATION wearMm=0.0");
-    Files.writeString(folder.resolve("performance.md"), document(measured));
+        List.of(series(
+            "measured",
+            "PlugBenchmark.verdictAndChance",
+            "profileCount",
+            "kind=DEVIATION",
+            "wearMm=0.0")));
+    Files.writeString(folder.resolve("performance.md"), document(folder, measured));
   }
 
   private void keep(RunResult run) {
@@ -235,51 +246,73 @@ public final class Performance {
     return found.get(0);
   }
 
-  private void plot(Path folder, String file, String title, String of, String by, String fixed)
+  private void plot(Path folder, String file, String title, String of, List<Series> lines)
       throws IOException {
-    String benchmark = by.substring(0, by.indexOf(' '));
-    String param = by.substring(by.indexOf(' ') + 1) + "=";
-    Map<Double, Double> found = new TreeMap<>();
-    figures.forEach((name, figure) -> {
-      List<String> words = Arrays.asList(name.split(" "));
-      boolean isMeant = words.get(0).equals(benchmark)
-          && (fixed.isEmpty() || words.containsAll(Arrays.asList(fixed.split(" "))));
-      if (isMeant) {
-        words.stream()
-            .filter(word -> word.startsWith(param))
-            .forEach(word -> found.put(
-                Double.valueOf(word.substring(param.length())), figure.nanoseconds / 1.0e6));
-      }
-    });
-    double[] x = found.keySet().stream().mapToDouble(Double::doubleValue).toArray();
-    double[] y = found.values().stream().mapToDouble(Double::doubleValue).toArray();
-    double exponent = exponent(x, y);
-    String svg = Plot.of(title, of, "time [ms]")
-        .line("measured", x, y)
-        .points("sizes measured", x, y)
-        .fromZero()
-        .shows("The time grows with the number of " + of + " to the power " + said("%.2f", exponent)
-            + ".")
+    Plot plot = Plot.of(title, of, "time [ms]");
+    for (Series line : lines) {
+      String sizes = lines.size() == 1 ? "sizes measured" : line.name + ", sizes measured";
+      plot = plot.line(line.name, line.x, line.y).points(sizes, line.x, line.y);
+    }
+    String powers = lines.stream()
+        .map(line ->
+            said("%.2f", line.exponent()) + (lines.size() == 1 ? "" : " (" + line.name + ")"))
+        .collect(Collectors.joining(", "));
+    String svg = plot.fromZero()
+        .shows("The time grows with the number of " + of + " to the power " + powers + ".")
         .svg();
     Files.writeString(folder.resolve("performance").resolve(file + ".svg"), svg);
   }
 
-  /** The slope of a line through the logarithms, by least squares. */
-  private static double exponent(double[] x, double[] y) {
-    DoubleUnaryOperator log = Math::log;
-    double meanX = Arrays.stream(x).map(log).average().orElseThrow();
-    double meanY = Arrays.stream(y).map(log).average().orElseThrow();
-    double both = 0.0;
-    double squares = 0.0;
-    for (int i = 0; i < x.length; i++) {
-      both += (Math.log(x[i]) - meanX) * (Math.log(y[i]) - meanY);
-      squares += (Math.log(x[i]) - meanX) * (Math.log(x[i]) - meanX);
-    }
-    return both / squares;
+  /** The figures of a benchmark by one of its parameters, the others as said. */
+  private Series series(String name, String benchmark, String param, String... fixed) {
+    Map<Double, Double> found = new TreeMap<>();
+    figures.forEach((key, figure) -> {
+      List<String> words = Arrays.asList(key.split(" "));
+      if (words.get(0).equals(benchmark) && words.containsAll(Arrays.asList(fixed))) {
+        words.stream()
+            .filter(word -> word.startsWith(param + "="))
+            .forEach(word -> found.put(
+                Double.valueOf(word.substring(param.length() + 1)), figure.nanoseconds / 1.0e6));
+      }
+    });
+    return new Series(
+        name,
+        found.keySet().stream().mapToDouble(Double::doubleValue).toArray(),
+        found.values().stream().mapToDouble(Double::doubleValue).toArray());
   }
 
-  private String document(Measured measured) throws IOException {
+  /** Times [ms] by sizes. */
+  private static final class Series {
+
+    private final String name;
+    private final double[] x;
+    private final double[] y;
+
+    Series(String name, double[] x, double[] y) {
+      this.name = name;
+      this.x = x;
+      this.y = y;
+    }
+
+    /** The slope of a line through the logarithms, by least squares. */
+    double exponent() {
+      DoubleUnaryOperator log = Math::log;
+      double meanX = Arrays.stream(x).map(log).average().orElseThrow();
+      double meanY = Arrays.stream(y).map(log).average().orElseThrow();
+      double both = 0.0;
+      double squares = 0.0;
+      for (int i = 0; i < x.length; i++) {
+        both += (Math.log(x[i]) - meanX) * (Math.log(y[i]) - meanY);
+        squares += (Math.log(x[i]) - meanX) * (Math.log(x[i]) - meanX);
+      }
+      return both / squares;
+    }
+  }
+
+  private String document(Path folder, Measured measured) throws IOException {
     ProgramStart.Medians program = measured.program();
+    Path besidePython = folder.resolve("performance").resolve("beside-python.txt");
+    String python = Files.exists(besidePython) ? Files.readString(besidePython) : "Not asked yet.";
     Figure haaland = figure("FrictionBenchmark.haaland");
     Figure colebrook = figure("FrictionBenchmark.colebrook");
     Figure number = figure("RunBenchmark.number", ISOTHERMAL);
@@ -345,6 +378,13 @@ public final class Performance {
           figure("NetworkBenchmark.steadyFlow", "tools=1000", "ring=" + ring),
           6.0e6,
           Floor.ofNetwork(1000));
+      table.solved(
+          "network: " + what + " with 5,000 tools, 10,000 nodes",
+          figure("NetworkBenchmark.steadyFlow", "tools=5000", "ring=" + ring));
+      table.exponent(
+          "power of the tools with which the time of a " + what + " grows",
+          series(what, "NetworkBenchmark.steadyFlow", "tools", "ring=" + ring).exponent(),
+          1.15);
     }
     table.ratio(
         "a draw of a simulation over a solution, ring with 200 tools",
@@ -402,6 +442,7 @@ public final class Performance {
         .replace("@machine@", measured.machine())
         .replace("@date@", measured.date())
         .replace("@table@", table.toString())
+        .replace("@python@", python.strip())
         .replace("@costs@", table.costs())
         .replace("@floors@", table.floors());
   }
@@ -578,6 +619,16 @@ public final class Performance {
     /** Of a time of which nothing is wanted. */
     void time(String what, Figure figure) {
       row(what, inUnit(figure.nanoseconds) + " ± " + inUnit(figure.error), "", "", "", "");
+    }
+
+    /** Of a time in which an answer is wanted, whatever it is: the benchmark refuses to time another. */
+    void solved(String what, Figure figure) {
+      String measured = inUnit(figure.nanoseconds) + " ± " + inUnit(figure.error);
+      row(what, measured, "solved", true, "", "");
+    }
+
+    void exponent(String what, double power, double most) {
+      row(what, Performance.said("%.2f", power), "at most " + plain(most), power <= most, "", "");
     }
 
     void process(String what, double median) {
