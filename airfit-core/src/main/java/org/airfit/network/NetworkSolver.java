@@ -119,10 +119,15 @@ final class NetworkSolver {
       if (balance.isNearlySettled() && balance.leans()) {
         return true;
       }
+      if (accepted > 0 && balance.isSettled()) {
+        // the laws were accepted a step ago and need no look; what the supplies give follows anew
+        balance.imbalance();
+        return true;
+      }
       accepted += !balance.leans() && balance.isNearAnswer() && balance.residual(DIGITS) <= ACCEPTED
           ? 1
           : 0;
-      if (accepted > LAST_STEPS || (accepted > 0 && balance.isSettled())) {
+      if (accepted > LAST_STEPS || (accepted == 1 && balance.isSettled())) {
         return true;
       }
       if (!balance.isFinite()) {
