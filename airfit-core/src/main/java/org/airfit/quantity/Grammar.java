@@ -212,8 +212,9 @@ final class Grammar<T> {
   private void requirePairedBrackets(String text, int start) {
     int open = -1;
     for (int i = start; i < text.length(); i++) {
-      boolean opens = "([".indexOf(text.charAt(i)) >= 0;
-      boolean closes = ")]".indexOf(text.charAt(i)) >= 0;
+      char c = text.charAt(i);
+      boolean opens = c == '(' || c == '[';
+      boolean closes = c == ')' || c == ']';
       if ((opens && open >= 0) || (closes && open < 0)) {
         throw wrong(text, i, "this bracket has no partner");
       }

@@ -19,6 +19,8 @@ record WrittenNumber(double value, int end, @Nullable String problem, int proble
   /** In eighths, so that the place in this text is the value. */
   private static final String EIGHTHS = "0⅛¼⅜½⅝¾⅞";
 
+  private static final char LAST_OF_ASCII = '\u007f';
+
   private static final String SLASHES = "/⁄∕";
 
   /** Hyphens between a whole number and its fraction, as word processors make them too. */
@@ -103,7 +105,7 @@ record WrittenNumber(double value, int end, @Nullable String problem, int proble
       char c = text.charAt(i);
       if (c == '.') {
         behindPoint = true;
-      } else if (c >= '0' && c <= '9') {
+      } else if (isDigit(c)) {
         digits = 10 * digits + (c - '0');
         power *= behindPoint ? 10.0 : 1.0;
       } else {
@@ -121,7 +123,9 @@ record WrittenNumber(double value, int end, @Nullable String problem, int proble
   }
 
   private static int eighthsAt(String text, int at) {
-    return at < text.length() ? EIGHTHS.indexOf(text.charAt(at), 1) : 0;
+    return at < text.length() && text.charAt(at) > LAST_OF_ASCII
+        ? EIGHTHS.indexOf(text.charAt(at), 1)
+        : 0;
   }
 
   /** Blanks, a hyphen with or without blanks, or nothing. */
@@ -132,13 +136,20 @@ record WrittenNumber(double value, int end, @Nullable String problem, int proble
 
   private static int afterDigits(String text, int from) {
     int at = from;
-    while (at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+    while (at < text.length() && isDigit(text.charAt(at))) {
       at++;
     }
     return at;
   }
 
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
+  }
+
+  /** Whether one of some characters, none of them a digit, stands at a place. */
   private static boolean isOneOf(String characters, String text, int at) {
-    return at < text.length() && characters.indexOf(text.charAt(at)) >= 0;
+    return at < text.length()
+        && !isDigit(text.charAt(at))
+        && characters.indexOf(text.charAt(at)) >= 0;
   }
 }
