@@ -6,6 +6,9 @@ final class FlowKernels {
   /** Reference temperature of ISO 8778 [K]. */
   static final double T0 = 293.15;
 
+  /** 1 − y² of a flow that passes whatever the last digits of the choked flow are [-]: our choice. */
+  private static final double NEXT_TO_CHOKING = 0.01;
+
   private FlowKernels() {}
 
   /**
@@ -69,6 +72,22 @@ final class FlowKernels {
     return chokesAsItOpens(b, crackingRatio)
         ? cracking
         : p1 * dropRatio(b, m, crackingRatio, share);
+  }
+
+  /**
+   * Pressure behind for m = ½ and no cracking pressure, away from choking: p1 less the {@link #drop}, without the
+   * divisions that keep the digits of a small drop, as beside p1 they are lost. With w = p1 (1−b) and u = w y, which
+   * hangs on the flow alone, p2 = p1 − (w − √(w² − u²)).
+   *
+   * @param whole w [Pa]
+   * @param squareOfPart u² [Pa²]
+   * @param p1 pressure in front [Pa]
+   * @return the pressure [Pa]; NaN where the flow chokes, or nearly does
+   */
+  static double outletFarFromChoking(double whole, double squareOfPart, double p1) {
+    double square = whole * whole;
+    double rest = square - squareOfPart;
+    return rest > NEXT_TO_CHOKING * square ? p1 - (whole - Math.sqrt(rest)) : Double.NaN;
   }
 
   /**

@@ -10,6 +10,8 @@ final class PartElement implements FlowElement {
   private final double b;
   private final double m;
   private final double cracking;
+  private final boolean isUsual; // m = ½, no cracking pressure
+  private final double partOfFlow; // (1 − b)/(C ρ0), w y over the flow at the reference temperature
 
   /**
    * Prepares the element.
@@ -26,6 +28,8 @@ final class PartElement implements FlowElement {
     this.b = b;
     this.m = m;
     this.cracking = cracking;
+    this.isUsual = m == 0.5 && cracking == 0.0;
+    this.partOfFlow = (1.0 - b) / (c * rho0);
   }
 
   double choked(double p1, double t1) {
@@ -39,6 +43,14 @@ final class PartElement implements FlowElement {
 
   @Override
   public double outlet(double flow, double pascals, double kelvins, double viscosity) {
+    if (isUsual) {
+      double part = flow * partOfFlow;
+      double far = FlowKernels.outletFarFromChoking(
+          pascals * (1.0 - b), part * part * (kelvins * (1.0 / FlowKernels.T0)), pascals);
+      if (far > 0.0) {
+        return far;
+      }
+    }
     double drop = drop(flow, pascals, kelvins);
     // with b = 0 the whole choked flow passes into a vacuum only
     return drop >= 0.0 && pascals - drop > 0.0 ? pascals - drop : Double.NaN;

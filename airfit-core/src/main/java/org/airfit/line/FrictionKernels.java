@@ -43,11 +43,13 @@ final class FrictionKernels {
    */
   static double colebrook(double re, double relativeRoughness) {
     double big = re * (1.0 / 2.51);
+    // 1/R: to divide by y would have to wait for the guess
+    double inverse = 2.51 / re;
     double a = relativeRoughness * (1.0 / 3.7) * big;
     double smooth = nearTwoLog10(big);
     double guess = smooth - nearTwoLog10(a + 0.903 * smooth - 0.8);
     double y = a + guess;
-    double g = guess - TWO_OVER_LN10 * Math.log(big / y);
+    double g = guess + TWO_OVER_LN10 * Math.log(y * inverse);
     double r = 1.0 / (y + TWO_OVER_LN10);
     double q = TWO_OVER_LN10 * r;
     double v = g * r;
@@ -57,7 +59,8 @@ final class FrictionKernels {
     double c5 = -1.0 / 5.0 + q * (13.0 / 12.0 + q * (-7.0 / 4.0 + q * (7.0 / 8.0)));
     double c4 = -1.0 / 4.0 + q * (5.0 / 6.0 - q * (5.0 / 8.0));
     double c3 = -1.0 / 3.0 + q * (1.0 / 2.0);
-    double x = guess - v * y * (1.0 + q * v * (-1.0 / 2.0 + v * (c3 + v * (c4 + v * c5))));
+    double bend = (-1.0 / 2.0 + v * c3) + v * v * (c4 + v * c5);
+    double x = guess - v * y * (1.0 + q * v * bend);
     return 1.0 / (x * x);
   }
 

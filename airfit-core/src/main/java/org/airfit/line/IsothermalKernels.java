@@ -22,8 +22,8 @@ final class IsothermalKernels {
 
   /** a = G² R T/p1² [-]. */
   static double parameter(double massFlow, double area, double rt, double p1) {
-    double share = massFlow / (area * p1);
-    return share * share * rt;
+    double flux = massFlow / area; // G; what hangs on it need not wait for p1
+    return flux * flux * rt / (p1 * p1);
   }
 
   /** The largest k through which a flow of parameter {@code a} gets: 1/a − 1 + ln a. Not above 0 where a ≥ 1. */
@@ -33,7 +33,11 @@ final class IsothermalKernels {
 
   /** Whether a flow of parameter {@code a} does not get through k. */
   static boolean chokes(double a, double k) {
-    // ln y ≤ 2 (√y − 1) spares the logarithm of y = 1/a wherever choking is far away
+    // ln y ≤ 2 (√y − 1) spares the logarithm of y = 1/a wherever choking is far away, and
+    // (1 + √k)² ≤ 2 (1 + k) the root wherever it is further
+    if (2.0 * a * (1.0 + k) < 1.0) {
+      return false;
+    }
     double root = 1.0 + Math.sqrt(k);
     return !(a * root * root < 1.0) && (a >= 1.0 || k > largestResistance(a));
   }
@@ -47,6 +51,15 @@ final class IsothermalKernels {
       return v / (1.0 + Math.sqrt(1.0 - v));
     }
     return -Math.expm1(-0.5 * logSquaredRatio(a, k));
+  }
+
+  /** p2/p1, for k not above {@link #largestResistance}: without the division that keeps the digits of a small drop. */
+  static double leftShare(double a, double k) {
+    double feedback = a / (1.0 - a);
+    double least = feedback * k;
+    return least < 0.5
+        ? Math.sqrt(1.0 - squaresLost(a, k, feedback, least))
+        : 1.0 + Math.expm1(-0.5 * logSquaredRatio(a, k));
   }
 
   /**
@@ -63,11 +76,14 @@ final class IsothermalKernels {
    * 10⁻¹² where it is largest, and e is 10⁻⁴ there.
    */
   private static double squaresLost(double a, double k, double feedback, double least) {
+    double square = least * least;
     double v =
-        least + feedback * least * least * (1.0 / 2.0 + least * (1.0 / 3.0 + least * (1.0 / 4.0)));
+        least + feedback * square * ((1.0 / 2.0 + least * (1.0 / 3.0)) + square * (1.0 / 4.0));
     double rest = 1.0 - v;
     double r = 1.0 / (rest - a);
-    double w = (a * (k - logOfRest(v)) - v) * r;
+    // from k = 1 on, what 1 − v rounds off is at most half of the last digit of k
+    double log = k >= 1.0 ? Math.log(rest) : logOfRest(v);
+    double w = (a * (k - log) - v) * r;
     if (!(rest > a && Math.abs(w * rest * r) <= NEAR)) {
       return squaresLostByNewton(a, k, v);
     }

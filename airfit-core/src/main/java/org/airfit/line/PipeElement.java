@@ -27,6 +27,7 @@ final class PipeElement implements FlowElement {
   private final FrictionLaw law;
   private final double bore;
   private final double length;
+  private final double diameters; // L/D
   private final double relativeRoughness;
   private final double fittingLoss;
   private final double area;
@@ -36,6 +37,7 @@ final class PipeElement implements FlowElement {
     this.law = law;
     this.bore = conduit.bore().metres();
     this.length = conduit.length().metres();
+    this.diameters = length / bore;
     this.relativeRoughness = conduit.relativeRoughness();
     this.fittingLoss = conduit.fittingLoss();
     this.area = 0.25 * Math.PI * bore * bore;
@@ -58,7 +60,7 @@ final class PipeElement implements FlowElement {
 
   /** k = λL/D + ΣK. */
   static double resistance(double darcy, double length, double bore, double fittingLoss) {
-    return darcy * length / bore + fittingLoss;
+    return darcy * (length / bore) + fittingLoss;
   }
 
   /**
@@ -92,7 +94,7 @@ final class PipeElement implements FlowElement {
   }
 
   double resistance(double darcy) {
-    return resistance(darcy, length, bore, fittingLoss);
+    return darcy * diameters + fittingLoss; // to the last digit that of its parts
   }
 
   /** a = G² R T/p1². */
@@ -131,7 +133,7 @@ final class PipeElement implements FlowElement {
     if (equation.chokes(a, k)) {
       return Double.NaN;
     }
-    double outlet = pascals * (1.0 - equation.dropShare(a, k, equation.root(a, k)));
+    double outlet = pascals * equation.leftShare(a, k, equation.root(a, k));
     return outlet > 0.0 ? outlet : Double.NaN;
   }
 
@@ -206,7 +208,7 @@ final class PipeElement implements FlowElement {
     if (equation.chokes(a, k)) {
       return Double.NaN;
     }
-    double bySelf = equation.slope(a, k, darcyByFlow(flow, darcy, viscosity) * length / bore);
+    double bySelf = equation.slope(a, k, darcyByFlow(flow, darcy, viscosity) * diameters);
     return pascals * bySelf / flow;
   }
 

@@ -185,6 +185,11 @@ public enum PipeEquation {
     };
   }
 
+  /** p2/p1: the rest of {@link #dropShare}, in fewer steps where that has some. */
+  double leftShare(double a, double k, double root) {
+    return this == ISOTHERMAL ? IsothermalKernels.leftShare(a, k) : 1.0 - dropShare(a, k, root);
+  }
+
   /** T2/T1. */
   double temperatureRatio(double a, double root) {
     return this == ADIABATIC ? AdiabaticKernels.temperatureRatio(a, root) : 1.0;

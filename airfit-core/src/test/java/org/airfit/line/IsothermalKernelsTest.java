@@ -105,6 +105,19 @@ class IsothermalKernelsTest {
   }
 
   @Test
+  void what_is_left_and_what_is_lost_are_the_whole() {
+    SplittableRandom random = new SplittableRandom(20);
+    for (int i = 0; i < 200_000; i++) {
+      double a = Math.pow(10.0, random.nextDouble(-12.0, 0.0));
+      double k = random.nextDouble() * IsothermalKernels.largestResistance(a);
+      double left = IsothermalKernels.leftShare(a, k);
+      assertThat(left)
+          .as("a = " + a + ", k = " + k)
+          .isCloseTo(1.0 - IsothermalKernels.dropShare(a, k), within(3.0e-16));
+    }
+  }
+
+  @Test
   void the_quick_look_at_choking_agrees_with_the_long_one() {
     for (double k = 1.0e-6; k < 1.0e6; k *= 1.7) {
       for (double a = 1.0e-8; a < 1.2; a *= 1.3) {
