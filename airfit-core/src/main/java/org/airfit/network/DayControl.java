@@ -36,6 +36,7 @@ final class DayControl {
     double loadedSeconds;
     double idleSeconds;
     double idleJoules;
+    double blowDownSeconds; // of idling, that count as loaded: half of a whole blow-down
     int loads;
     final List<Double> starts = new ArrayList<>();
 
@@ -214,8 +215,9 @@ final class DayControl {
       double fall = Seconds.of(machine.of.blowDown());
       double falling = Math.min(seconds, fall);
       if (machine.is == Is.IDLING && fall > 0.0 && machine.wattsBefore > idle) {
-        machine.idleJoules +=
-            (machine.wattsBefore - idle) * falling * (1.0 - falling / (2.0 * fall));
+        double alike = falling * (1.0 - falling / (2.0 * fall));
+        machine.blowDownSeconds += alike;
+        machine.idleJoules += (machine.wattsBefore - idle) * alike;
       }
     }
   }
@@ -239,6 +241,13 @@ final class DayControl {
           machine.loadedSeconds * delivery.massFlow().kilogramsPerSecond()));
     }
     return answers;
+  }
+
+  /** By how much the energy of each compressor grows with its idle power [s], once the day has ended. */
+  List<Double> idleSeconds() {
+    return machines.stream()
+        .map(machine -> machine.idleSeconds - machine.blowDownSeconds)
+        .toList();
   }
 
   private static int mostInAnHour(List<Double> starts) {

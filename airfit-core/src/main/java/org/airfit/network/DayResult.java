@@ -83,6 +83,7 @@ public final class DayResult implements Worked {
       DayPlan day,
       List<UseDay> uses,
       List<CompressorDay> compressors,
+      List<Double> idleSeconds,
       List<Stretch> course,
       Balance balance) {}
 
@@ -92,10 +93,26 @@ public final class DayResult implements Worked {
       DayPlan day,
       List<UseDay> uses,
       List<CompressorDay> compressors,
+      List<Double> idleSeconds,
       List<Stretch> course,
       Balance balance) {
-    this.values =
-        new Values(day, List.copyOf(uses), List.copyOf(compressors), List.copyOf(course), balance);
+    this.values = new Values(
+        day,
+        List.copyOf(uses),
+        List.copyOf(compressors),
+        List.copyOf(idleSeconds),
+        List.copyOf(course),
+        balance);
+  }
+
+  /** The plant it is of. */
+  DayPlan plan() {
+    return values.day;
+  }
+
+  /** By compressor: by how much its energy grows with its idle power [s]; the blow-downs count in part. */
+  List<Double> idleSeconds() {
+    return values.idleSeconds;
   }
 
   static Duration duration(double seconds) {

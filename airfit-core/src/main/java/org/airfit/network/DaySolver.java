@@ -338,6 +338,7 @@ final class DaySolver {
         day,
         uses,
         control.end(now, state),
+        control.idleSeconds(),
         course,
         new DayResult.Balance(
             summed(state[flows.made()]), summed(taken), storedAtStart, flows.stored(state)));

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.airfit.air.AirState;
 import org.airfit.flow.FlowCapacity;
 import org.airfit.line.ConduitRange;
+import org.airfit.network.DayPrice;
 import org.airfit.network.DemandTimes;
 import org.airfit.network.LineReceiver;
 import org.airfit.network.PlantDay;
@@ -18,6 +19,7 @@ import org.airfit.plant.TimedCompressor;
 import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Money;
 import org.airfit.quantity.Power;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.Range;
@@ -42,8 +44,16 @@ public final class DayFile {
   /** Where nobody tells what a compressor takes idling: the middle of what is told of screws. */
   private static final double USUAL_IDLE = 0.35;
 
+  /** The least and the most that is told of screws: published shares of the loaded power disagree so far. */
+  private static final double LEAST_IDLE = 0.15;
+
+  private static final double MOST_IDLE = 0.6;
+
+  private static final int LEAP_YEAR = 366;
+
   private final Document document;
   private final List<String> remarks = new ArrayList<>();
+  private final List<DayPrice.IdlePower> idlePowers = new ArrayList<>();
   private final AbsolutePressure atmosphere;
   private final Temperature temperature;
   private final Duration begins;
@@ -109,9 +119,36 @@ public final class DayFile {
     UnitSystem system = units.isPresent()
         ? units.get().oneOf(List.of(UnitSystem.values()), UnitSystem::name)
         : typed(receivers);
+    Optional<DayPrice> price = price(root);
     root.requireNothingElse();
     PlantDay day = root.build(plant::build);
-    return new DayJob(title, customer, day, begins, system, remarks);
+    return new DayJob(title, customer, day, begins, price, system, remarks);
+  }
+
+  /** What electricity costs and how often such a day comes; both are told, or neither. */
+  private Optional<DayPrice> price(Field root) throws WrongFileException {
+    Optional<Field> electricity =
+        root.find("electricity", "the price of a kWh, such as \"0.15 USD\"");
+    Optional<Field> times = root.find("timesInYear");
+    if (electricity.isEmpty()) {
+      if (times.isPresent()) {
+        throw times
+            .get()
+            .wrong("is told, but no price under electricity; give the price of a kWh, or leave"
+                + " both out");
+      }
+      return Optional.empty();
+    }
+    Money rate = PriceField.of(electricity.get());
+    Field told = root.field(
+        "timesInYear", "how often such a day comes in a year, a whole number such as 230");
+    int often = told.wholeNumber();
+    long most = Duration.ofDays(LEAP_YEAR).dividedBy(length);
+    if (often > most) {
+      throw told.wrong("must be at most " + most
+          + ", as all such days together are no longer than a year; was " + often);
+    }
+    return Optional.of(told.build(() -> new DayPrice(rate, often, idlePowers)));
   }
 
   private static UnitSystem typed(Field receivers) throws WrongFileException {
@@ -215,12 +252,29 @@ public final class DayFile {
     Power loaded =
         item.field("loadedPower", "an electric power such as \"22 kW\"").as(Power::parse);
     Optional<Field> idle = item.find("idlePower", "an electric power such as \"7 kW\"");
+    Range<Power> between = idle.isPresent()
+        ? idle.get().range(Power::parse)
+        : new Range<>(
+            Power.ofWatts(LEAST_IDLE * loaded.watts()), Power.ofWatts(MOST_IDLE * loaded.watts()));
+    Power idling = idle.isPresent()
+        ? Power.ofWatts(0.5 * (between.least().watts() + between.most().watts()))
+        : Power.ofWatts(USUAL_IDLE * loaded.watts());
     if (idle.isEmpty()) {
       remarks.add("What " + name + " takes idling is not told: " + Math.round(100.0 * USUAL_IDLE)
-          + " % of its loaded power is taken; what is told of screws runs from 15 to 60 %.");
+          + " % of its loaded power is taken; what is told of screws runs from 15 to 60 %, and money"
+          + " is told for all of that.");
+    } else if (!between.isExact()) {
+      remarks.add(
+          "What " + name + " takes idling is told as " + idle.get().text().strip()
+              + ": energy is counted with the middle of that, and money is told for all of it.");
     }
-    Power idling =
-        idle.isPresent() ? idle.get().as(Power::parse) : Power.ofWatts(USUAL_IDLE * loaded.watts());
+    if (!between.isExact()) {
+      if (between.most().compareTo(loaded) > 0) {
+        throw item.field("idlePower", "an electric power")
+            .refused("it must be at most the loaded power");
+      }
+      idlePowers.add(item.build(() -> new DayPrice.IdlePower(name, between)));
+    }
     GaugePressure ratedAt = item.field("ratedAt", Accepted.GAUGE).as(GaugePressure::parse);
     item.requireNothingElse();
     return item.build(() -> new TimedCompressor(

@@ -3,6 +3,8 @@ package org.airfit.files;
 import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import org.airfit.network.DayPrice;
 import org.airfit.network.PlantDay;
 import org.airfit.working.UnitSystem;
 
@@ -13,6 +15,7 @@ import org.airfit.working.UnitSystem;
  * @param customer whose it is
  * @param day the plant and its users
  * @param begins the time of day at which the day begins
+ * @param price what the day is priced by; empty where no price of electricity is told
  * @param units the units of the sheet
  * @param remarks what was taken for what is not told, or told in words of several meanings
  */
@@ -21,6 +24,7 @@ public record DayJob(
     String customer,
     PlantDay day,
     Duration begins,
+    Optional<DayPrice> price,
     UnitSystem units,
     List<String> remarks) {
 
@@ -31,6 +35,7 @@ public record DayJob(
    * @param customer whose it is
    * @param day the plant and its users
    * @param begins the time of day at which the day begins
+   * @param price what the day is priced by; empty where no price of electricity is told
    * @param units the units of the sheet
    * @param remarks what was taken for what is not told, or told in words of several meanings
    */
@@ -39,6 +44,7 @@ public record DayJob(
     Objects.requireNonNull(customer, "customer");
     Objects.requireNonNull(day, "day");
     Objects.requireNonNull(begins, "begins");
+    Objects.requireNonNull(price, "price");
     Objects.requireNonNull(units, "units");
     remarks = List.copyOf(Objects.requireNonNull(remarks, "remarks"));
   }

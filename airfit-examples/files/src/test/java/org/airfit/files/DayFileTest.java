@@ -8,10 +8,14 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import org.airfit.network.DayPrice;
 import org.airfit.network.DemandTimes;
 import org.airfit.network.PlantDay;
 import org.airfit.plant.TimedCompressor;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Money;
+import org.airfit.quantity.Power;
+import org.airfit.quantity.Range;
 import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -87,6 +91,33 @@ class DayFileTest {
         .anyMatch(remark -> remark.contains("droop"));
   }
 
+  /** The loaded power is 8 kW: 15 to 60 % of it are 1.2 to 4.8 kW. */
+  @Test
+  void a_price_goes_with_what_is_not_known_of_idling() throws WrongFileException {
+    assertThat(read(DAY, TABLE).price()).isEmpty();
+    String priced = DAY.replace(
+        "\"lasts\": \"10 h\",",
+        "\"lasts\": \"10 h\", \"electricity\": \"0.2 EUR\", \"timesInYear\": 230,");
+    DayPrice price = read(priced, TABLE).price().orElseThrow();
+    assertThat(price.perKilowattHour()).isEqualTo(Money.parse("0.2 EUR"));
+    assertThat(price.timesInYear()).isEqualTo(230);
+    assertThat(price.idlePowers())
+        .containsExactly(
+            new DayPrice.IdlePower("c", new Range<>(Power.ofWatts(1200.0), Power.ofWatts(4800.0))));
+    DayJob told =
+        read(priced.replace("\"ratedAt\"", "\"idlePower\": \"2 to 3 kW\", \"ratedAt\""), TABLE);
+    assertThat(told.price().orElseThrow().idlePowers())
+        .containsExactly(new DayPrice.IdlePower(
+            "c", new Range<>(Power.ofKilowatts(2.0), Power.ofKilowatts(3.0))));
+    assertThat(told.day().compressors().get(0).idlePower()).isEqualTo(Power.ofKilowatts(2.5));
+    assertThat(told.remarks())
+        .anyMatch(remark -> remark.contains("What c takes idling is told as 2 to 3 kW"));
+    DayJob exact =
+        read(priced.replace("\"ratedAt\"", "\"idlePower\": \"2 kW\", \"ratedAt\""), TABLE);
+    assertThat(exact.price().orElseThrow().idlePowers()).isEmpty();
+    assertThat(exact.remarks()).noneMatch(remark -> remark.contains("idling"));
+  }
+
   /** A maker's 1000 L/min at its inlet are fewer molecules at 0.8 bar: ρ = 0.8e5/(287.05287 × 293.15). */
   @Test
   void free_air_at_the_inlet_is_that_of_the_site() throws WrongFileException {
@@ -128,6 +159,12 @@ class DayFileTest {
       value = {
         "\"airfitDay\": 1|\"airfitDay\": 2|airfitDay|must be 1, was 2",
         "\"startDelay\": \"10 s\", ||compressors[1].startDelay|is missing",
+        "\"lasts\"|\"electricity\": \"0.2 EUR\", \"lasts\"|timesInYear|is missing",
+        "\"lasts\"|\"timesInYear\": 9, \"lasts\"|timesInYear|no price under electricity",
+        "\"lasts\"|\"electricity\": \"-1 EUR\", \"timesInYear\": 9, \"lasts\"|electricity|must be at least 0",
+        "\"lasts\"|\"electricity\": \"1 EUR\", \"timesInYear\": 0, \"lasts\"|timesInYear|must be in [1, 8784], was 0",
+        "\"lasts\"|\"electricity\": \"1 EUR\", \"timesInYear\": 879, \"lasts\"|timesInYear|must be at most 878",
+        "\"ratedAt\"|\"idlePower\": \"7 to 9 kW\", \"ratedAt\"|compressors[1].idlePower|at most the loaded power",
         "\"10 s\"|\"2 h\"|compressors[1]|start delay of c must be in [0, 3600] s, was 7200 s",
         "\"6.5 bar(g)\"|\"7.6 bar(g)\"|compressors[1]|below cut-out",
         "\"countedAt\": \"inlet\"|\"countedAt\": \"outlet\"|countedAt|accepted: inlet",

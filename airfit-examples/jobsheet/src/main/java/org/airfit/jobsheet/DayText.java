@@ -1,5 +1,7 @@
 package org.airfit.jobsheet;
 
+import java.util.List;
+import org.airfit.network.DayCost;
 import org.airfit.network.DayResult;
 import org.airfit.working.UnitSystem;
 import org.airfit.working.Working;
@@ -45,6 +47,15 @@ public final class DayText {
     sheet.day().cautions().forEach(caution -> out.wrapped("  - ", caution.toString()));
     out.heading("The working");
     out.add(sheet.day().working(units).toText() + "\n");
+    sheet.job().price().ifPresent(price -> {
+      DayCost least = price.leastCost(sheet.day());
+      DayCost most = price.mostCost(sheet.day());
+      for (DayCost cost :
+          least.perDay().equals(most.perDay()) ? List.of(most) : List.of(least, most)) {
+        out.line("");
+        out.add(cost.working(units).toText() + "\n");
+      }
+    });
     words.explained().ifPresent(use -> {
       out.line("");
       out.line("The lowest moment of " + use);

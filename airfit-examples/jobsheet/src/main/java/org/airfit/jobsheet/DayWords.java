@@ -8,12 +8,15 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.airfit.air.AirState;
 import org.airfit.network.DayChange;
+import org.airfit.network.DayCost;
+import org.airfit.network.DayPrice;
 import org.airfit.network.DayResult;
 import org.airfit.network.LineReceiver;
 import org.airfit.plant.RegulatorElement;
 import org.airfit.quantity.Energy;
 import org.airfit.quantity.EnergyUnit;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.Money;
 import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.quantity.Volume;
@@ -81,7 +84,42 @@ final class DayWords {
         "Energy",
         energy(sheet.day().energy()) + " in " + said(sheet.job().day().length())
             + compressorsInShort()));
+    sheet.job().price().ifPresent(price -> lines.add(new Line("Money", money(price))));
     return lines;
+  }
+
+  private String money(DayPrice price) {
+    DayCost least = price.leastCost(sheet.day());
+    DayCost most = price.mostCost(sheet.day());
+    return between(least.perDay(), most.perDay(), 2) + " for the electricity of this day, "
+        + between(least.perYear(), most.perYear(), 0) + " in a year with " + price.timesInYear()
+        + " such days, at " + price.perKilowattHour().shown() + " a kWh.";
+  }
+
+  /** Money between two, such as "4.10 to 4.35 EUR"; one amount where both read alike. */
+  private static String between(Money least, Money most, int decimals) {
+    String first = least.format(decimals);
+    String last = most.format(decimals);
+    return first.equals(last) ? last : first.substring(0, first.indexOf(' ')) + " to " + last;
+  }
+
+  /** What a change saves in money, or costs more. */
+  private String saved(DayPrice price, DayResult now, DayResult then) {
+    DayCost least = price.leastSaved(now, then);
+    DayCost most = price.mostSaved(now, then);
+    if (least.kilowattHours() >= 0.0) {
+      return "; saves " + between(least.perDay(), most.perDay(), 2) + " a day, "
+          + between(least.perYear(), most.perYear(), 0) + " in a year";
+    }
+    Money more = least.perDay().times(-1.0);
+    Money moreInYear = least.perYear().times(-1.0);
+    if (most.kilowattHours() <= 0.0) {
+      return "; costs " + between(most.perDay().times(-1.0), more, 2) + " more a day, "
+          + between(most.perYear().times(-1.0), moreInYear, 0) + " more in a year";
+    }
+    return "; saves no money for certain: between " + more.format(2) + " more and "
+        + most.perDay().format(2) + " less a day, " + moreInYear.format(0) + " more and "
+        + most.perYear().format(0) + " less in a year";
   }
 
   private String cold() {
@@ -201,7 +239,10 @@ final class DayWords {
       said.add("Cut-in and cut-out of the compressors: not to be lowered, not even by 0.05 bar.");
     }
     said.add("Each of these days was gone through again. A difference below " + energy(oneSwing())
-        + " may come from where in its swing the day ends.");
+        + " may come from where in its swing the day ends"
+        + (sheet.job().price().isPresent()
+            ? "; money counts what the receivers then hold more or less."
+            : "."));
     return said;
   }
 
@@ -276,6 +317,7 @@ final class DayWords {
         + "; " + energy(Energy.ofJoules(Math.abs(saved)))
         + (saved >= 0.0 ? " less" : " more")
         + (base(change).equals(sheet.day()) ? "" : " than with the receiver alone")
+        + sheet.job().price().map(price -> saved(price, base(change), then)).orElse("")
         + ", artificial demand "
         + amount(then.tooMuchKilograms()) + (starts.isEmpty() ? "" : "; " + starts)
         + (change.kind() == DayChange.Kind.BANDS && saved < 0.0
@@ -317,6 +359,11 @@ final class DayWords {
         "A compressor delivers the same free air over its band, and the pressure that calls it is"
             + " that in "
             + sheet.job().day().receivers().get(0).name() + ".");
+    if (sheet.job().price().isPresent()) {
+      limits.add("Money is that of electricity alone, as if every such day were this one. What a"
+          + " receiver, a regulator and their fitting cost is not in it, nor is a charge for the"
+          + " highest power.");
+    }
     limits.add("Gauge pressures stand above an atmosphere of "
         + new NetworkAmounts(units).absolute(sheet.job().day().atmosphere())
         + ". Free air is counted at "

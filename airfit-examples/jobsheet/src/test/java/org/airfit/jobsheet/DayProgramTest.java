@@ -15,6 +15,9 @@ import org.airfit.files.DayJob;
 import org.airfit.files.Document;
 import org.airfit.files.Json;
 import org.airfit.files.WrongFileException;
+import org.airfit.network.DayChange;
+import org.airfit.network.DayCost;
+import org.airfit.network.DayPrice;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -112,6 +115,42 @@ class DayProgramTest {
         .contains("Cut-in and cut-out of every compressor", "higher: every user has what it needs")
         .contains("every user has what it needs, but not without heat from the walls (")
         .contains("More pressure at the supply does not help");
+  }
+
+  /** Without a price no money is told anywhere. With one, text and page tell it, and what a change saves. */
+  @Test
+  void money_is_told_where_electricity_has_a_price() throws Exception {
+    DaySheet unpriced = sheet("\"electricity\": \"0.30 EUR\",\n  \"timesInYear\": 220,", "");
+    assertThat(DayText.of(unpriced) + DayPage.of(unpriced))
+        .doesNotContainIgnoringCase("money")
+        .doesNotContain("EUR", "electricity");
+    DaySheet sheet = sheet("\"startDelay\": \"5 s\"", "\"startDelay\": \"60 s\"");
+    DayPrice price = sheet.job().price().orElseThrow();
+    DayCost cost = price.mostCost(sheet.day());
+    // the loaded energy by the price is most of it: 4.6 kW for some of 3 h
+    double energy = 0.30 * sheet.day().energy().kilowattHours();
+    assertThat(cost.perDay().amount().doubleValue()).isBetween(0.8 * energy, 1.2 * energy);
+    String html = DayPage.of(sheet).replaceAll("\\s+", " ");
+    String text = DayText.of(sheet).replaceAll("\\s+", " ");
+    for (String told : new String[] {text, html}) {
+      assertThat(told)
+          .contains(
+              "for the electricity of this day", "in a year with 220 such days, at 0.30 EUR a kWh.")
+          .contains(cost.perDay().format(2), cost.perYear().format(0))
+          .containsPattern(" more a day, |; saves ")
+          .contains("Money is that of electricity alone");
+    }
+    assertThat(text).contains("E = El + Ei + Er", "Kn = n × K");
+    DayChange raised = sheet.changes().stream()
+        .filter(change -> change.kind() == DayChange.Kind.BANDS)
+        .findFirst()
+        .orElseThrow();
+    DayCost saved = price.mostSaved(sheet.day(), raised.result());
+    assertThat(saved.kilowattHours()).isNegative();
+    String atLeast = saved.perYear().times(-1.0).format(0);
+    assertThat(text)
+        .containsPattern("; costs [0-9. to]+ EUR more a day, "
+            + atLeast.substring(0, atLeast.indexOf(' ')) + "( to [0-9]+)? EUR more in a year");
   }
 
   @Test
