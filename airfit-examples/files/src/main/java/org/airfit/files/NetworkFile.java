@@ -316,9 +316,10 @@ public final class NetworkFile {
       CapacityRange rated = valve;
       valve = cracking
           .get()
-          .build(() -> new CapacityRange(
-              rated.least().withCrackingPressure(opens),
-              rated.most().withCrackingPressure(opens),
+          .build(() -> CapacityRange.spanning(
+              List.of(
+                  rated.least().withCrackingPressure(opens),
+                  rated.most().withCrackingPressure(opens)),
               rated.assumption()));
     }
     head(file).builder.checkValve(name, from(row), to(row), valve.least());

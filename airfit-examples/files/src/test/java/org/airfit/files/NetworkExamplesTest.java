@@ -5,15 +5,18 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import org.airfit.flow.FlowCapacity;
 import org.airfit.network.BranchFlow;
 import org.airfit.network.NetworkResult;
 import org.airfit.network.SupplyFlow;
 import org.airfit.quantity.GaugePressure;
+import org.airfit.quantity.PressureDrop;
 import org.airfit.quantity.ReferenceState;
 import org.airfit.working.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The networks that are shipped as examples, by hand calculation. */
 class NetworkExamplesTest {
@@ -103,6 +106,28 @@ class NetworkExamplesTest {
     assertThat(of(TABLE.replace(",,20 °C", ",SI,20 °C")).units()).isEqualTo(UnitSystem.SI);
     assertThat(of(TABLE.replace("110 psig,125 psig", "7.6 bar(g),8.6 bar(g)")).units())
         .isEqualTo(UnitSystem.SI);
+  }
+
+  /** Of the two ends of such a rating the narrower has the higher b. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"Cv 6", "37 scfm at 100 psig, 5 psi drop", "40 scfm at 100 psig", "S 60 mm2"})
+  void a_check_valve_that_opens_at_a_pressure_has_any_rating_as_printed(String printed)
+      throws WrongFileException {
+    String rated = TABLE
+        .replace("conductance,criticalPressureRatio", "capacity,criticalPressureRatio")
+        .replace("check,room,a,,,,10 dm3/(s bar),0.3,", "check,room,a,,,,\"" + printed + "\",,")
+        .replace("set,a,b,,,,10 dm3/(s bar),0.3,", "set,a,b,,,,\"C 10 dm3/(s bar), b 0.3\",,");
+    NetworkJob job = of(rated);
+    FlowCapacity least = job.branches().stream()
+        .filter(each -> each.name().equals("check"))
+        .findFirst()
+        .orElseThrow()
+        .part()
+        .orElseThrow();
+    assertThat(least.crackingPressure()).isEqualTo(PressureDrop.parse("0.1 bar"));
+    assertThat(psig(solved(job), "a"))
+        .isLessThan(110.0 - PressureDrop.parse("0.1 bar").psi());
   }
 
   @ParameterizedTest
