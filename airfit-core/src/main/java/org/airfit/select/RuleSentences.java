@@ -524,7 +524,8 @@ final class RuleSentences {
     if (placed.position().isOfLength(length)) {
       return is + ", the length looked for";
     }
-    return longest.equals(Slot.Hose.LONGEST_WHIP)
+    boolean isWhip = placed.position().slot() instanceof Slot.Hose slot && slot.isWhip();
+    return isWhip && longest.equals(Slot.Hose.LONGEST_WHIP)
         ? is + ", and a whip hose is at most " + units.either("3.05 m", "10 ft")
             + " long (common practice, no source)"
         : is + ", at most " + units.say(longest, length) + " wanted";

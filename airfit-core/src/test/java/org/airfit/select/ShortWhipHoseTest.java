@@ -62,6 +62,14 @@ class ShortWhipHoseTest {
   }
 
   @Test
+  void of_another_hose_that_may_be_ten_feet_long_no_practice_of_whip_hoses_is_told() {
+    Slot.Hose inlet = Slot.hose("inlet hose", Length.of(2.0, LengthUnit.FOOT))
+        .ofAtMost(Length.of(10.0, LengthUnit.FOOT));
+    assertThat(said(best(inlet, SHORT), UnitSystem.US))
+        .isEqualTo("Hose is short enough: met. 3.28 ft of hose, at most 10 ft wanted.");
+  }
+
+  @Test
   void where_all_hoses_are_long_the_sheet_says_so() {
     Selection.NothingFits none = (Selection.NothingFits) select(WHIP, LONG);
     assertThat(none.toGive())
