@@ -279,6 +279,11 @@ final class RuleSentences {
             + units.say(job.least(), arriving) + " at "
             + (job.demandRange().isExact() ? "" : units.say(job.demandRange().least()) + " to ")
             + units.say(job.demand());
+    boolean mayBeEnough = a.isAirOpen() || Assembly.isAtLeast(a.result(), job.least());
+    if (mayBeEnough && a.joints().stream().anyMatch(RuleSentences::isNeverJoined)) {
+      return RuleAnswer.open("Ends of the line are not joined, and no standard adapter joins them:"
+          + " what arrives at the tool is not told.");
+    }
     if (a.isAirOpen()) {
       return RuleAnswer.open(
           "It depends: the tool has from " + has(a.result(), job, units::sayAtLeast)
@@ -511,6 +516,11 @@ final class RuleSentences {
     return PartChecks.breaking(a, PartChecks::mayBeTooLong).isEmpty()
         ? RuleAnswer.met(compared + ".")
         : RuleAnswer.open(compared + ". Measure how long the hose is.");
+  }
+
+  /** Whether not even standard adapters join two ends, as those of a water hose and of an air hose. */
+  private static boolean isNeverJoined(Joint joint) {
+    return !joint.isSound() && Meeting.lacking(joint).isEmpty();
   }
 
   /** How long a hose is, and how long it may be; what nobody told is common practice. */

@@ -838,4 +838,22 @@ class RulesInWordsTest {
         .endsWith(
             "What the adapter takes of that is not reckoned: judge it again once the ends are joined.");
   }
+
+  /** Nothing goes between a water hose and air: what would arrive if they were joined is never told. */
+  @Test
+  void where_no_adapter_can_join_the_ends_no_air_at_the_tool_is_told() {
+    Requirement job = Shelf.job().toolInlet(End.parse("3/4 garden hose female")).build();
+    Proposal nearest = ((Selection.NothingFits) Selection.of(job, Catalogue.of(Shelf.parts())))
+        .closest()
+        .get(0);
+    Finding air = nearest.findings().stream()
+        .filter(finding -> finding.rule() == Rule.AIR_AT_TOOL)
+        .findFirst()
+        .orElseThrow();
+    assertThat(air.outcome()).isEqualTo(RuleOutcome.OPEN);
+    assertThat(air.reason())
+        .isEqualTo(
+            "Ends of the line are not joined, and no standard adapter joins them: what arrives at the tool"
+                + " is not told.");
+  }
 }

@@ -222,6 +222,12 @@ final class InWords {
         .anyMatch(
             finding -> finding.rule() == Rule.AIR_AT_TOOL && finding.outcome() == RuleOutcome.OPEN);
     long missing = proposal.joints().stream().filter(joint -> !joint.isSound()).count();
+    boolean neverJoined = proposal.joints().stream()
+        .anyMatch(joint -> !joint.isSound() && joint.matings().get(0).between().isEmpty());
+    if (depends && neverJoined) {
+      return "Ends of the line are not joined, and no standard adapter joins them: what arrives at the"
+          + " tool is not told.";
+    }
     if (depends && missing > 0) {
       return "Without the missing " + (missing > 1 ? "adapters " : "adapter ")
           + betweenWorstAndBest(proposal, units)
