@@ -204,9 +204,9 @@ public final class Interview {
 
   private static void requireNamed(Subject subject) {
     if (subject.topic().isOfPart() && subject.of().isEmpty()) {
-      throw new IllegalArgumentException(
-          subject.topic() + " is asked of a part by the name of its slot, was told of the job; answer the subject of the"
-              + " question");
+      throw new IllegalArgumentException(subject.topic()
+          + " is asked of a part by the name of its slot, was told of the job; answer the subject of the"
+          + " question");
     }
   }
 
