@@ -35,6 +35,8 @@ import org.airfit.quantity.AbsolutePressure;
 import org.airfit.quantity.FreeAirFlow;
 import org.airfit.quantity.GaugePressure;
 import org.airfit.quantity.Length;
+import org.airfit.quantity.Money;
+import org.airfit.quantity.Power;
 import org.airfit.quantity.Range;
 import org.airfit.quantity.SonicConductance;
 import org.airfit.quantity.Temperature;
@@ -84,10 +86,20 @@ class DocumentExamplesTest {
       RegulatorCurve::parse,
       UnmarkedFlow::parse,
       text -> Range.parse(text, Length::parse),
+      text -> Range.parse(text, Power::parse),
+      DocumentExamplesTest::price,
       FreeAirFlow::parse,
       Temperature::parse,
       End::parse,
       SonicConductance::parse);
+
+  /** Money in a currency of the documents, as any word behind a number may be one. */
+  private static Money price(String text) {
+    if (!text.endsWith(" EUR") && !text.endsWith(" USD")) {
+      throw new IllegalArgumentException("no price in the documents: " + text);
+    }
+    return Money.parse(text);
+  }
 
   /** A day, a price, the size of a washer's thread, and an end that the text says is refused. */
   private static final Set<String> PLAIN =
