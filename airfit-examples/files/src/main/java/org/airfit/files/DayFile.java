@@ -143,7 +143,7 @@ public final class DayFile {
     Field told = root.field(
         "timesInYear", "how often such a day comes in a year, a whole number such as 230");
     int often = told.wholeNumber();
-    long most = Duration.ofDays(LEAP_YEAR).dividedBy(length);
+    long most = Duration.ofDays(LEAP_YEAR).toNanos() / length.toNanos();
     if (often > most) {
       throw told.wrong("must be at most " + most
           + ", as all such days together are no longer than a year; was " + often);
